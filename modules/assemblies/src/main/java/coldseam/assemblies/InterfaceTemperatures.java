@@ -8,13 +8,9 @@ import org.eclipse.collections.impl.factory.Lists;
  * Temperatures at an assembly's interfaces in steady state, on the way between the framing, where a deck over filled joists is
  * coldest.
  *
- * @param assembly name
- * @param indoorTemperature °C
- * @param outdoorTemperature °C
  * @param interfaces inside → outside: the inner surface, then the outer face of each layer that counts
  */
-public record InterfaceTemperatures(
-        String assembly, double indoorTemperature, double outdoorTemperature, ImmutableList<Interface> interfaces) {
+public record InterfaceTemperatures(ImmutableList<Interface> interfaces) {
 
     /**
      * A plane between two layers.
@@ -43,6 +39,6 @@ public record InterfaceTemperatures(
         }
         String beyond = counted.size() < u.layers().size() ? "ventilated air layer" : "outdoors";
         interfaces.add(new Interface(inside, beyond, temperature));
-        return new InterfaceTemperatures(u.assembly(), indoorTemperature, outdoorTemperature, interfaces.toImmutable());
+        return new InterfaceTemperatures(interfaces.toImmutable());
     }
 }

@@ -64,11 +64,6 @@ public record BridgeSheet<R extends BridgeResult>(
         return result.psiOrChi(DimensionSystem.EXTERNAL);
     }
 
-    /** From external to internal psi at the middle, W/(m·K); zero of a chi. */
-    public double toInternal() {
-        return result.psiOrChi(DimensionSystem.INTERNAL).middle() - external().middle();
-    }
-
     @Override
     public double temperatureFactor() {
         return result.temperatureFactor();

@@ -100,12 +100,8 @@ public record HeatLoss(
         /** A set of points. */
         record OfPoints(PointRow points) implements Part {}
 
-        /**
-         * Vertices of one sheet.
-         *
-         * @param count how many
-         */
-        record OfVertices(VertexSheet sheet, int count) implements Part {}
+        /** Vertices of one sheet. */
+        record OfVertices(VertexSheet sheet) implements Part {}
 
         /** What its alternative makes of it. */
         default <T> T match(

@@ -33,11 +33,10 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
     /**
      * A door over a deck.
      *
-     * @param deck before it
      * @param height m, of the sill over the deck with all its layers, where those cut to falls are thinnest
      * @param least m, where they are thickest
      */
-    public record LowSill(Opening door, Surface deck, double height, double least) {}
+    public record LowSill(Opening door, double height, double least) {}
 
     static Rain of(Audit audit) {
         Shell shell = audit.shell();
@@ -85,6 +84,6 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
     private static LowSill sill(Edge edge) {
         Surface deck = edge.first();
         double height = edge.sillHeight();
-        return new LowSill(edge.opening().orElseThrow(), deck, height, height - fall(deck));
+        return new LowSill(edge.opening().orElseThrow(), height, height - fall(deck));
     }
 }

@@ -89,12 +89,10 @@ public final class Binder {
         if (raw.isSealed()) {
             return alternative(node, raw, what);
         }
-        return node instanceof SourceNode.Scalar scalar
-                ? scalars.bind(scalar, raw, part, what)
-                : wrongKind(node, what, raw);
+        return node instanceof SourceNode.Scalar scalar ? scalars.bind(scalar, raw, part, what) : wrongKind(node, what);
     }
 
-    private Optional<Object> wrongKind(SourceNode node, String what, Class<?> raw) {
+    private Optional<Object> wrongKind(SourceNode node, String what) {
         faults.add(node.place(), what + " is needed", node.shown(), "one value", "write one value here");
         return Optional.empty();
     }

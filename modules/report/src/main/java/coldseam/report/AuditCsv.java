@@ -19,10 +19,9 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.VertexWords;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -153,7 +152,7 @@ public enum AuditCsv {
                         row -> of(year(row), y -> csv.number(y.most(), Dimension.MASS_PER_AREA)))
                 .with(
                         "wettest month",
-                        row -> of(wet(row), y -> y.wettest().month().getDisplayName(TextStyle.FULL, Locale.ENGLISH)))
+                        row -> of(wet(row), y -> Phrases.month(y.wettest().month())))
                 .with("wettest plane", row -> of(wet(row), Condensation::wettestPlane))
                 .with(
                         csv.head("left after a year", Dimension.MASS_PER_AREA),

@@ -10,7 +10,6 @@ import coldseam.envelope.Body.CrawlSpace;
  *
  * @param floor area, perimeter, walls and ground
  * @param floorTransmittance Uf, W/(m²·K), between the room and the crawl space, with Rsi on both faces
- * @param space under the floor
  * @param equivalentThickness dg, m, of the ground in the crawl space
  * @param groundTransmittance Ug, W/(m²·K)
  * @param wallPart 2·h·Uw/B', W/(m²·K)
@@ -19,7 +18,6 @@ import coldseam.envelope.Body.CrawlSpace;
 public record SuspendedFloor(
         GroundFloor floor,
         double floorTransmittance,
-        CrawlSpace space,
         double equivalentThickness,
         double groundTransmittance,
         double wallPart,
@@ -45,7 +43,7 @@ public record SuspendedFloor(
         double ground = 2 * floor.groundConductivity() / (Math.PI * b + dg) * Math.log(Math.PI * b / dg + 1);
         double walls = 2 * space.height() * space.wallTransmittance() / b;
         double air = 1450 * space.vents() * space.windSpeed() * space.windShielding() / b;
-        return new SuspendedFloor(floor, floorTransmittance, space, dg, ground, walls, air);
+        return new SuspendedFloor(floor, floorTransmittance, dg, ground, walls, air);
     }
 
     /** Ux, W/(m²·K): the crawl space to outdoors through its walls and vents. */

@@ -5,20 +5,11 @@ import coldseam.assemblies.internal.Arguments;
 /**
  * What a surface of a given temperature factor bears at given temperatures.
  *
- * @param temperatureFactor fRsi, of the coldest point
- * @param indoorTemperature °C
- * @param outdoorTemperature °C
  * @param surfaceTemperature °C, θe + fRsi·(θi − θe)
  * @param humidityAtDewPoint indoor relative humidity, 0 to 1, from which the surface is wet
  * @param humidityAtMouldLimit indoor relative humidity, 0 to 1, from which the air at the surface is at 80 %, where mould grows
  */
-public record SurfaceHumidity(
-        double temperatureFactor,
-        double indoorTemperature,
-        double outdoorTemperature,
-        double surfaceTemperature,
-        double humidityAtDewPoint,
-        double humidityAtMouldLimit) {
+public record SurfaceHumidity(double surfaceTemperature, double humidityAtDewPoint, double humidityAtMouldLimit) {
 
     /** Relative humidity at a surface above which mould grows (ISO 13788:2012 5.3, from memory). */
     public static final double MOULD_LIMIT = 0.8;
@@ -37,8 +28,7 @@ public record SurfaceHumidity(
         colder(outdoorTemperature, indoorTemperature);
         double surface = outdoorTemperature + temperatureFactor * (indoorTemperature - outdoorTemperature);
         double dew = Math.min(1, SaturationPressure.at(surface) / SaturationPressure.at(indoorTemperature));
-        return new SurfaceHumidity(
-                temperatureFactor, indoorTemperature, outdoorTemperature, surface, dew, MOULD_LIMIT * dew);
+        return new SurfaceHumidity(surface, dew, MOULD_LIMIT * dew);
     }
 
     /**

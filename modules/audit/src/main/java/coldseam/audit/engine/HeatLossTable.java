@@ -72,7 +72,7 @@ final class HeatLossTable {
         Interval positive = sum(all.select(line -> line.group() == Group.JUNCTIONS && positive(line)));
         Interval negative = sum(all.select(line -> line.group() == Group.JUNCTIONS && !positive(line)));
         Interval remainder = vertexRemainder();
-        Interval other = exactTotal(other(system));
+        Interval other = exactTotal(system.other());
         Site site = house.site();
         double ventilation = site.ventilationHeatLoss().orElse(0);
         Interval designLoad = total.plus(ventilation).times(site.indoorTemperature() - site.outdoorTemperature());
@@ -171,7 +171,7 @@ final class HeatLossTable {
                     int count = sheet.places().size();
                     return new Line(
                             Group.VERTICES,
-                            new Part.OfVertices(sheet, count),
+                            new Part.OfVertices(sheet),
                             count,
                             sheet.chi(system),
                             1,
@@ -230,7 +230,7 @@ final class HeatLossTable {
      * the two systems is of one coupling, so that they differ by lengths and areas alone.
      */
     Interval vertexRemainder() {
-        DimensionSystem that = other(system);
+        DimensionSystem that = system.other();
         double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that))
                 + vertices.sumOfDouble(
                         row -> row.chi(system).middle() - row.chi(that).middle());
@@ -247,7 +247,7 @@ final class HeatLossTable {
      * surfaces'.
      */
     double correctionRemainder() {
-        DimensionSystem that = other(system);
+        DimensionSystem that = system.other();
         return rows.select(row -> computed(row).isPresent())
                 .sumOfDouble(row -> (shiftOfSurfaces(row) - shift(row) * row.factor())
                         * ComputedJunctions.length(row.edge(), that));
@@ -286,10 +286,6 @@ final class HeatLossTable {
     private double part(Surface surface, double setBack) {
         SurfaceHeat heat = heats.detect(each -> each.surface().name().equals(surface.name()));
         return heat.transmittance() * heat.factor() * setBack;
-    }
-
-    private static DimensionSystem other(DimensionSystem one) {
-        return one == DimensionSystem.EXTERNAL ? DimensionSystem.INTERNAL : DimensionSystem.EXTERNAL;
     }
 
     private static final double SCALE = Math.pow(10, HeatLoss.DECIMALS);

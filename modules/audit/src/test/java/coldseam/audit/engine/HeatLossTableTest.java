@@ -368,7 +368,7 @@ class HeatLossTableTest {
                 new HeatLoss.Part.OfOpening(null),
                 new HeatLoss.Part.OfJunction(Lists.immutable.empty()),
                 new HeatLoss.Part.OfPoints(null),
-                new HeatLoss.Part.OfVertices(null, 1));
+                new HeatLoss.Part.OfVertices(null));
         assertEquals(
                 Lists.immutable.of("surface", "opening", "junction", "points", "vertices"),
                 parts.collect(part -> part.match(

@@ -24,7 +24,6 @@ final class Refinement {
 
     private final MeshedSection drawing;
     private final Mesh mesh;
-    private final Topology topology;
     private final Elements elements;
     private final int environments;
     private final int units;
@@ -76,7 +75,6 @@ final class Refinement {
     Refinement(MeshedSection drawing, Topology topology, Elements elements, int environments) {
         this.drawing = drawing;
         this.mesh = drawing.mesh;
-        this.topology = topology;
         this.elements = elements;
         this.environments = environments;
         this.units = Math.max(0, environments - 1);

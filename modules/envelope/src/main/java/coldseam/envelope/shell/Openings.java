@@ -370,7 +370,7 @@ final class Openings {
         edges.add(side(p, head, "head", topRight, topLeft));
         edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
         edges.add(side(p, jamb, "right jamb", bottomRight, topRight));
-        Optional<Joint> under = roof ? Optional.empty() : threshold(p, bottomLeft, bottomRight);
+        Optional<Joint> under = roof ? Optional.empty() : threshold(p, bottomLeft);
         edges.add(
                 under.isPresent()
                         ? onThreshold(p, under.get(), bottomLeft, bottomRight)
@@ -407,7 +407,7 @@ final class Openings {
     }
 
     /** The junction at the foot of the wall that a threshold takes its width out of. */
-    private Optional<Joint> threshold(Placed p, Point3 from, Point3 to) {
+    private Optional<Joint> threshold(Placed p, Point3 from) {
         double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
         boolean low = p.opening().sill() <= allowed;
         return joints.detectOptional(joint -> {

@@ -88,12 +88,11 @@ public record ShellView(
     /**
      * A part of an edge that is not shared.
      *
-     * @param edge it is part of
      * @param from one end
      * @param to the other end
      * @param visible whether it shows
      */
-    public record Rim(OpenEdge edge, Point2 from, Point2 to, boolean visible) {}
+    public record Rim(Point2 from, Point2 to, boolean visible) {}
 
     /** A part of a line in the picture, and whether it shows. */
     private record Stretch(Point2 from, Point2 to, boolean visible) {}
@@ -178,7 +177,7 @@ public record ShellView(
         MutableList<Rim> rims = Lists.mutable.empty();
         shell.openEdges()
                 .forEach(edge -> rims.addAllIterable(stretches(edge.from(), edge.to(), facing, axes)
-                        .collect(s -> new Rim(edge, s.from(), s.to(), s.visible()))));
+                        .collect(s -> new Rim(s.from(), s.to(), s.visible()))));
         return new ShellView(azimuth, elevation, patches.toImmutable(), traces.toImmutable(), rims.toImmutable());
     }
 

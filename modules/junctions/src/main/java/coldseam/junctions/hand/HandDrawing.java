@@ -150,7 +150,6 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 faces,
                 pastTheEnds(faces, ends),
                 Lists.immutable.of(ends.getFirst(), ends.getLast()),
-                legs.collect(FileSection.FileLeg::name),
                 Math.max(1e-6, weakest),
                 OptionalDouble.empty(),
                 Lists.immutable

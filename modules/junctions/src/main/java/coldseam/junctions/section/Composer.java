@@ -262,7 +262,6 @@ public final class Composer {
                 faces,
                 insulation(ends),
                 ends.places(),
-                ends.names(),
                 legs.weakestNeighbour(),
                 scene.setBack(),
                 notes.distinct().toImmutable());

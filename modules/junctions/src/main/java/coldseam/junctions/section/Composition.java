@@ -19,7 +19,6 @@ import org.locationtech.jts.geom.Geometry;
  * @param faces the arrangement: what is seen of each conducting piece
  * @param insulation all that insulates, also past the section's ends
  * @param ends of the pen line: where it must begin and arrive
- * @param endNames what to call them
  * @param weakestNeighbour m²·K/W, the smaller of the plane parts' resistances
  * @param frameSetBack m, from the outer face of the wall that the frame stands in to the frame's; empty where the section has none,
  *     or does not draw that wall
@@ -35,7 +34,6 @@ public record Composition(
         ImmutableList<Face> faces,
         Geometry insulation,
         ImmutableList<Geometry> ends,
-        ImmutableList<String> endNames,
         double weakestNeighbour,
         OptionalDouble frameSetBack,
         ImmutableList<String> notes) {

@@ -13,43 +13,34 @@ import org.locationtech.jts.geom.Geometry;
  * Where a pen line must begin and arrive.
  *
  * @param places lines in the section, two of them
- * @param names what to call them
  * @param arrivesIn a frame, which counts as reached where insulation touches it: its body carries the line on
  */
-record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Optional<Geometry> arrivesIn) {
+record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
 
     static PenEnds of(Scene scene, Map<Chart.Cut, Double> cuts) {
-        String first = scene.drawing().kind().first();
-        String second = scene.drawing().kind().second();
         Geometry start = across(scene, Chart.Cut.FIRST_AWAY, scene.first(), cuts);
         return switch (scene.form().second()) {
-            case SURFACE -> surface(scene, cuts, start, first, second);
-            case THING ->
-                of(
-                        start,
-                        across(scene, Chart.Cut.FIRST_BEYOND, scene.first(), cuts),
-                        first + " on one side",
-                        first + " on the other");
-            case FRAME, DOOR -> frame(scene, cuts, start, first);
+            case SURFACE -> surface(scene, cuts, start);
+            case THING -> of(start, across(scene, Chart.Cut.FIRST_BEYOND, scene.first(), cuts));
+            case FRAME, DOOR -> frame(scene, cuts, start);
         };
     }
 
-    private static PenEnds of(Geometry start, Geometry end, String first, String second) {
-        return new PenEnds(Lists.immutable.of(start, end), Lists.immutable.of(first, second), Optional.empty());
+    private static PenEnds of(Geometry start, Geometry end) {
+        return new PenEnds(Lists.immutable.of(start, end), Optional.empty());
     }
 
-    private static PenEnds surface(
-            Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first, String second) {
+    private static PenEnds surface(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start) {
         Band band = scene.second().orElseThrow();
         Geometry end = across(scene, Chart.Cut.SECOND_AWAY, band, cuts);
         if (band.exposure().factor() > 0 || !scene.chart().crossing()) {
-            return of(start, end, first, second);
+            return of(start, end);
         }
         // Behind a party wall it is as warm as here: the line may leave at the neighbour's side.
         double reach = scene.first().thickness();
         Geometry line = Composer.line(
                 scene.chart().at(-reach, band.thickness()), scene.chart().at(2 * reach, band.thickness()));
-        return of(start, end.union(line), first, "the neighbour's side");
+        return of(start, end.union(line));
     }
 
     private static Geometry across(Scene scene, Chart.Cut cut, Band band, Map<Chart.Cut, Double> cuts) {
@@ -59,7 +50,7 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
                 scene.chart().beside(cut.ofFirst(), band.outside(), at));
     }
 
-    private static PenEnds frame(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first) {
+    private static PenEnds frame(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start) {
         double depth = scene.setup().opening().orElseThrow().frameDepth();
         double outside = scene.frameOutside();
         double inside = outside - depth;
@@ -83,9 +74,6 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
             body = Lists.immutable.of(
                     sillIn, sillOut, chart.beside(false, outside, past), chart.beside(false, inside, past));
         }
-        return new PenEnds(
-                Lists.immutable.of(start, Composer.line(a, b)),
-                Lists.immutable.of(first, scene.form().second() == KindForm.Second.DOOR ? "the door" : "the frame"),
-                Optional.of(Shapes.of(body)));
+        return new PenEnds(Lists.immutable.of(start, Composer.line(a, b)), Optional.of(Shapes.of(body)));
     }
 }

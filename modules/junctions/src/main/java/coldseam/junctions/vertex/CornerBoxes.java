@@ -34,8 +34,7 @@ final class CornerBoxes {
     private final ImmutableList<Laid> boxes;
 
     /** A box between places of each axis, m. */
-    private record Laid(
-            String what, ImmutableList<Double> from, ImmutableList<Double> to, Filling filling, boolean open) {
+    private record Laid(ImmutableList<Double> from, ImmutableList<Double> to, Filling filling, boolean open) {
 
         boolean holds(int axis, double at) {
             return from.get(axis) < at && at < to.get(axis);
@@ -145,8 +144,7 @@ final class CornerBoxes {
         // Where lines have crossed, because a house's layers are thinner, nothing is painted.
         boolean there = from[0] < to[0] && from[1] < to[1] && from[2] < to[2];
         return filling.filter(any -> there)
-                .map(each -> new Laid(
-                        box.what(), Lists.immutable.with(from), Lists.immutable.with(to), each, box.onlyOpen()));
+                .map(each -> new Laid(Lists.immutable.with(from), Lists.immutable.with(to), each, box.onlyOpen()));
     }
 
     private Optional<Filling> filling(CornerDrawing.Box box) {

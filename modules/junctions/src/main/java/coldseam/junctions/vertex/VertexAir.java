@@ -18,14 +18,12 @@ final class VertexAir {
     static final int INDOOR = 1;
     static final int OUTSIDE = 2;
 
-    private final VertexSetup setup;
     private final VertexCells cells;
     private final int[] kind;
     private final MutableList<String> notes = Lists.mutable.empty();
 
     /** @throws DetailDoesNotFit where the rooms' air reaches what lies outside */
     VertexAir(VertexSetup setup, VertexCells cells) {
-        this.setup = setup;
         this.cells = cells;
         this.kind = new int[cells.size(0) * cells.size(1) * cells.size(2)];
         keepLargest();

@@ -10,7 +10,6 @@ import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
-import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
@@ -85,7 +84,7 @@ final class FrontDrawing {
         int step = 1 + front.size() / MOST_DRAWN;
         front.forEachWithIndex((point, i) -> {
             if (i % step == 0) {
-                interval(canvas, field, x, y, point, Palette.INK);
+                interval(canvas, field, x, y, point);
                 canvas.disc(spot(field, x, y, point), DOT, Palette.INK);
             }
         });
@@ -151,12 +150,12 @@ final class FrontDrawing {
         }
     }
 
-    private static void interval(Canvas canvas, Box field, Axis x, Axis y, Point point, Ink ink) {
+    private static void interval(Canvas canvas, Box field, Axis x, Axis y, Point point) {
         Spot low = spot(field, x, y, new Point(point.cost(), point.low(), point.low()));
         Spot high = spot(field, x, y, new Point(point.cost(), point.high(), point.high()));
-        canvas.line(low.x(), low.y(), high.x(), high.y(), Pen.of(0.8, ink));
-        canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, ink));
-        canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, ink));
+        canvas.line(low.x(), low.y(), high.x(), high.y(), Pen.of(0.8, Palette.INK));
+        canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, Palette.INK));
+        canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, Palette.INK));
     }
 
     private void named(Canvas canvas, Box field, Axis x, Axis y, Point described) {
@@ -192,7 +191,7 @@ final class FrontDrawing {
         double y = box.y1() - 12;
         double second = y - 13;
         double column = box.width() / 3;
-        mark(canvas, new Spot(box.x0() + 5, y + 2.5), spot -> canvas.disc(spot, DOT, Palette.INK));
+        canvas.disc(new Spot(box.x0() + 5, y + 2.5), DOT, Palette.INK);
         canvas.text(
                 narrow ? "set of the front, interval within the dot" : "set of the front, bar: its proven interval",
                 box.x0() + 14,
@@ -202,22 +201,17 @@ final class FrontDrawing {
         canvas.line(box.x0(), second + 2.5, box.x0() + 10, second + 2.5, Pen.of(0.9, Palette.DEEP));
         canvas.text("least loss that is proven for each cost", box.x0() + 14, second, SMALL, Align.LEFT);
         double x = box.x0() + 1.25 * column;
-        mark(canvas, new Spot(x + 5, y + 2.5), spot -> square(canvas, spot, 3.2));
+        square(canvas, new Spot(x + 5, y + 2.5), 3.2);
         canvas.text("as described", x + 14, y, SMALL, Align.LEFT);
-        mark(canvas, new Spot(x + 5, second + 2.5), spot -> cross(canvas, spot));
+        cross(canvas, new Spot(x + 5, second + 2.5));
         canvas.text("one option alone", x + 14, second, SMALL, Align.LEFT);
         x = box.x0() + 2.1 * column;
-        mark(canvas, new Spot(x + 5, y + 2.5), spot -> {
-            canvas.circle(spot, 4.6, Pen.of(1, Palette.INK));
-            canvas.disc(spot, 2.4, Palette.INK);
-        });
+        Spot chosen = new Spot(x + 5, y + 2.5);
+        canvas.circle(chosen, 4.6, Pen.of(1, Palette.INK));
+        canvas.disc(chosen, 2.4, Palette.INK);
         canvas.text("chosen set", x + 14, y, SMALL, Align.LEFT);
-        mark(canvas, new Spot(x + 5, second + 2.5), spot -> diamond(canvas, spot, 4));
+        diamond(canvas, new Spot(x + 5, second + 2.5), 4);
         canvas.text("next best step", x + 14, second, SMALL, Align.LEFT);
-    }
-
-    private static void mark(Canvas canvas, Spot at, java.util.function.Consumer<Spot> shape) {
-        shape.accept(at);
     }
 
     private static void square(Canvas canvas, Spot at, double half) {

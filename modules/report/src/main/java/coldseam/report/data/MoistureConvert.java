@@ -7,9 +7,7 @@ import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
 import coldseam.audit.Sheet;
 import coldseam.audit.VertexSheet;
-import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
+import coldseam.report.words.Phrases;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -41,12 +39,12 @@ final class MoistureConvert {
 
     private static MouldData.MonthlyData monthly(MonthlyTemperatureFactor factor) {
         return new MouldData.MonthlyData(
-                word(factor.critical().month()),
+                Phrases.month(factor.critical().month()),
                 factor.critical().temperatureFactor(),
                 factor.critical().indoorHumidity(),
                 factor.months()
                         .collect(need -> new MouldData.NeedData(
-                                word(need.month()),
+                                Phrases.month(need.month()),
                                 need.indoorPressure(),
                                 need.leastTemperature(),
                                 need.temperatureFactor())));
@@ -73,19 +71,15 @@ final class MoistureConvert {
                 Optional.empty(),
                 Optional.of(Convert.word(year.verdict())),
                 OptionalDouble.of(year.most()),
-                wet ? Optional.of(word(year.wettest().month())) : Optional.empty(),
+                wet ? Optional.of(Phrases.month(year.wettest().month())) : Optional.empty(),
                 wet ? Optional.of(year.wettestPlane()) : Optional.empty(),
                 OptionalDouble.of(year.left()),
                 year.months()
                         .collect(month -> new CondensationData.MonthData(
-                                word(month.month()),
+                                Phrases.month(month.month()),
                                 month.indoorPressure(),
                                 month.outdoorPressure(),
                                 month.gain(),
                                 month.amount())));
-    }
-
-    private static String word(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 }

@@ -16,6 +16,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -52,46 +53,64 @@ public final class Assemblies {
         windows(page);
     }
 
+    /** One whose U is made of one pane and one frame. */
+    private record Window(Opening opening, WindowTransmittance parts) {
+
+        static ImmutableList<Window> of(Opening opening) {
+            return Lists.immutable.fromStream(
+                    WindowTransmittance.of(opening).stream().map(parts -> new Window(opening, parts)));
+        }
+
+        WindowTransmittance.Pane pane() {
+            return parts.panes().getOnly();
+        }
+
+        WindowTransmittance.Frame frame() {
+            return parts.frames().getOnly();
+        }
+    }
+
     /** How U of the windows came about that are described by their parts; none, and the block is left out. */
     private static void windows(Page page) {
-        ImmutableList<Opening> described = page.audit()
-                .house()
-                .openings()
-                .select(opening -> WindowTransmittance.of(opening).isPresent());
+        ImmutableList<Window> described = page.audit().house().openings().flatCollect(Window::of);
         if (described.isEmpty()) {
             return;
         }
         Print print = page.print();
         String u = ", " + print.units().label(Dimension.TRANSMITTANCE);
-        Table table = Table.of(
-                Table.Column.share("window or door", 1),
-                Table.Column.number("U" + u, 74),
-                Table.Column.number("glass" + u, 74),
-                Table.Column.number("area, " + print.units().label(Dimension.AREA), 44),
-                Table.Column.number("frame" + u, 74),
-                Table.Column.number("area, " + print.units().label(Dimension.AREA), 44),
-                Table.Column.number("psi of the edge", 74),
-                Table.Column.number("edge, " + print.units().label(Dimension.LENGTH), 44));
-        for (Opening opening : described) {
-            WindowTransmittance parts = WindowTransmittance.of(opening).orElseThrow();
-            WindowTransmittance.Pane pane = parts.panes().getOnly();
-            WindowTransmittance.Frame frame = parts.frames().getOnly();
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Table.Cell.of(opening.name()),
-                    Table.Cell.of(print.number(parts.transmittance(), Dimension.TRANSMITTANCE)),
-                    Table.Cell.of(print.number(pane.transmittance(), Dimension.TRANSMITTANCE)),
-                    Table.Cell.of(print.units().number(pane.area(), Dimension.AREA, 2)),
-                    Table.Cell.of(print.number(frame.transmittance(), Dimension.TRANSMITTANCE)),
-                    Table.Cell.of(print.units().number(frame.area(), Dimension.AREA, 2)),
-                    Table.Cell.of(print.number(pane.edge(), Dimension.LINEAR_TRANSMITTANCE)),
-                    Table.Cell.of(print.number(pane.perimeter(), Dimension.LENGTH)));
-        }
+        String area = "area, " + print.units().label(Dimension.AREA);
+        Table table = Listing.<Window>empty()
+                .with(
+                        Table.Column.share("window or door", 1),
+                        window -> window.opening().name())
+                .with(
+                        Table.Column.number("U" + u, 74),
+                        window -> print.number(window.parts().transmittance(), Dimension.TRANSMITTANCE))
+                .with(
+                        Table.Column.number("glass" + u, 74),
+                        window -> print.number(window.pane().transmittance(), Dimension.TRANSMITTANCE))
+                .with(
+                        Table.Column.number(area, 44),
+                        window -> print.units().number(window.pane().area(), Dimension.AREA, 2))
+                .with(
+                        Table.Column.number("frame" + u, 74),
+                        window -> print.number(window.frame().transmittance(), Dimension.TRANSMITTANCE))
+                .with(
+                        Table.Column.number(area, 44),
+                        window -> print.units().number(window.frame().area(), Dimension.AREA, 2))
+                .with(
+                        Table.Column.number("psi of the edge", 74),
+                        window -> print.number(window.pane().edge(), Dimension.LINEAR_TRANSMITTANCE))
+                .with(
+                        Table.Column.number("edge, " + print.units().label(Dimension.LENGTH), 44),
+                        window -> print.number(window.pane().perimeter(), Dimension.LENGTH))
+                .of(described);
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
         page.flow().heading("Windows by glass, frame and spacer");
         page.flow().add(table);
         page.flow().space(3);
-        boolean kinds = described.anySatisfy(opening -> opening.rating()
+        boolean kinds = described.anySatisfy(window -> window.opening()
+                .rating()
                 .match(declared -> false, glazed -> glazed.spacer().isPresent()));
         page.flow()
                 .add(Blocks.text(

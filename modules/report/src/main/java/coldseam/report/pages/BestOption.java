@@ -82,7 +82,7 @@ final class BestOption {
     private String insulation(Print print) {
         if (best instanceof JunctionResult junction) {
             return junction.penLine().unbroken()
-                    ? "; neck " + print.neck(junction.penLine().neck()) + "."
+                    ? "; neck " + print.neck(junction.penLine()) + "."
                     : "; pen line broken.";
         }
         return ".";

@@ -100,13 +100,12 @@ public final class CornerSheet {
 
     /** chi in both dimension systems and the coldest place. */
     Table numbers() {
-        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 112));
-        table = line(table, Rich.of("χ with external dimensions"), chi(DimensionSystem.EXTERNAL));
-        table = line(table, Rich.of("χ with internal dimensions"), chi(DimensionSystem.INTERNAL));
-        return line(
-                table,
-                Rich.marked("lowest temperature factor f_{Rsi}, an estimate"),
-                Print.factor(result.temperatureFactor()));
+        return Table.of(Table.Column.share("", 1), Table.Column.number("", 112))
+                .fact(Rich.of("χ with external dimensions"), chi(DimensionSystem.EXTERNAL))
+                .fact(Rich.of("χ with internal dimensions"), chi(DimensionSystem.INTERNAL))
+                .fact(
+                        Rich.marked("lowest temperature factor f_{Rsi}, an estimate"),
+                        Print.factor(result.temperatureFactor()));
     }
 
     /** Adds how the corner's own detail looks, is built and fails; nothing where its edges say it all. */
@@ -121,9 +120,5 @@ public final class CornerSheet {
         return result.heat()
                 .map(heat -> print.of(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
                 .orElse("in the U of the floor, ISO 13370");
-    }
-
-    static Table line(Table table, Rich what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(what), Table.Cell.of(value));
     }
 }

@@ -5,8 +5,8 @@ import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Mould;
 import coldseam.audit.Sheet;
-import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Submittal;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -21,6 +21,7 @@ import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Cut;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -171,7 +172,7 @@ public final class Cover {
         Audit audit = page.audit();
         Print print = page.print();
         Optional<Sheet> coldest = audit.mould().surfaces().getFirstOptional().map(Mould.Surface::sheet);
-        String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
+        String system = Words.word(audit.heatLoss().system());
         Block first = Blocks.beside(
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
@@ -257,20 +258,18 @@ public final class Cover {
                         worst.size() == 1 ? "The one finding" : "The heaviest " + (worst.size() == 2 ? "two" : "three"),
                         Style.SUBSECTION));
         page.flow().add(Blocks.space(2));
-        Table table = Table.of(
-                Table.Column.fixed("", 26), Table.Column.share("what and where", 1), Table.Column.number("lost", 104));
         FindingWords words = page.words();
-        for (Finding finding : worst) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    badge(finding),
-                    Table.Cell.of(Rich.trade(words.title(finding))
-                            .with(Face.SEMIBOLD)
-                            .plus(Rich.newLine())
-                            .plus(words.firstPlace(finding))),
-                    Table.Cell.of(loss(finding, page.print())));
-        }
-        page.flow().add(table);
+        page.flow()
+                .add(Listing.<Finding>empty()
+                        .cell(Table.Column.fixed("", 26), Cover::badge)
+                        .rich(
+                                Table.Column.share("what and where", 1),
+                                finding -> Rich.trade(words.title(finding))
+                                        .with(Face.SEMIBOLD)
+                                        .plus(Rich.newLine())
+                                        .plus(words.firstPlace(finding)))
+                        .rich(Table.Column.number("lost", 104), finding -> loss(finding, page.print()))
+                        .of(worst));
     }
 
     static Table.Cell badge(Finding finding) {

@@ -63,10 +63,8 @@ final class DetailNumbers {
         }
         table = row(table, "L_{2D}", print.bounds(junction.coupling(), junction.dimension()));
         for (JunctionResult.Leg leg : junction.legs()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Table.Cell.of(Rich.of("U of the " + leg.name())),
-                    Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
+            table = table.fact(
+                    Rich.of("U of the " + leg.name()), print.of(leg.transmittance(), Dimension.TRANSMITTANCE));
         }
         double step = junction.setup().innerStep();
         if (step != 0) {
@@ -80,7 +78,7 @@ final class DetailNumbers {
                 table,
                 "neck of the pen line",
                 junction.penLine().unbroken()
-                        ? print.neck(junction.penLine().neck()) + " = "
+                        ? print.neck(junction.penLine()) + " = "
                                 + Print.percent(junction.penLine().share())
                         : "broken");
         return row(
@@ -108,6 +106,6 @@ final class DetailNumbers {
     }
 
     private static Table row(Table table, String what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
+        return table.fact(Rich.marked(what), value);
     }
 }

@@ -6,11 +6,13 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FoundWords;
-import org.eclipse.collections.api.factory.Lists;
+import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, in one table with what is planned there, and drawn. */
@@ -46,51 +48,36 @@ final class FoundSeamsBlock {
                 .ifPresent(this::draw);
     }
 
+    /** A row: a state of the seam, and its sheet, empty where nobody knows what was found. */
+    private record State(Rich name, double length, Optional<BridgeSheet<JunctionResult>> sheet) {}
+
     private Table table() {
         UnitSystem units = page.print().units();
-        Table table = new Table(
-                Lists.immutable.of(
-                        Table.Column.share("state", 1),
-                        Table.Column.number("length", 52),
-                        Table.Column.number("ψ, " + units.label(planned.dimension()), units == UnitSystem.SI ? 84 : 98),
-                        Table.Column.number("f_{Rsi}", 34),
-                        Table.Column.number("mould from", 54),
-                        Table.Column.number("wet from", 46),
-                        Table.Column.number("neck", 48)),
-                Lists.immutable.empty());
-        for (AsFound.Seam seam : seams) {
-            Rich state = Rich.of("As found: " + FoundWords.state(seam));
-            String length = page.print().length(seam.length());
-            table = table.with(seam.sheet()
-                    .map(was -> row(state, length, was))
-                    .orElseGet(() -> row(
-                            Lists.immutable.of(Table.Cell.of(state), Table.Cell.of(length)),
-                            Lists.immutable.of("–", "–", "–", "–", "–"))));
-        }
-        return table.with(row(
-                Rich.strong("As planned: " + planned.result().detail().name()),
-                page.print().length(planned.size()),
-                planned));
-    }
-
-    private Table.Row row(Rich state, String length, BridgeSheet<JunctionResult> sheet) {
         Print print = page.print();
         DimensionSystem system = page.audit().heatLoss().system();
-        JunctionResult result = sheet.result();
-        return row(
-                Lists.immutable.of(Table.Cell.of(state), Table.Cell.of(length)),
-                Lists.immutable.of(
-                        print.number(result.psi(system), result.dimension()),
-                        Print.factor(sheet.temperatureFactor()),
-                        humidity(sheet.mouldHumidity()),
-                        humidity(sheet.dewPointHumidity()),
-                        result.penLine().unbroken()
-                                ? print.neck(result.penLine().neck())
-                                : "broken"));
+        ImmutableList<State> states = seams.collect(
+                        seam -> new State(Rich.of("As found: " + FoundWords.state(seam)), seam.length(), seam.sheet()))
+                .newWith(new State(
+                        Rich.strong("As planned: " + planned.result().detail().name()),
+                        planned.size(),
+                        Optional.of(planned)));
+        return Listing.<State>empty()
+                .rich(Table.Column.share("state", 1), State::name)
+                .with(Table.Column.number("length", 52), state -> print.length(state.length()))
+                .with(
+                        Table.Column.number("ψ, " + units.label(planned.dimension()), units == UnitSystem.SI ? 84 : 98),
+                        of(sheet -> print.number(sheet.result().psi(system), planned.dimension())))
+                .with(Table.Column.number("f_{Rsi}", 34), of(sheet -> Print.factor(sheet.temperatureFactor())))
+                .with(Table.Column.number("mould from", 54), of(sheet -> humidity(sheet.mouldHumidity())))
+                .with(Table.Column.number("wet from", 46), of(sheet -> humidity(sheet.dewPointHumidity())))
+                .with(
+                        Table.Column.number("neck", 48),
+                        of(sheet -> print.neck(sheet.result().penLine())))
+                .of(states);
     }
 
-    private static Table.Row row(ImmutableList<Table.Cell> first, ImmutableList<String> numbers) {
-        return new Table.Row(Table.Kind.PLAIN, first.newWithAll(numbers.collect(Table.Cell::of)));
+    private static Function<State, String> of(Function<BridgeSheet<JunctionResult>, String> number) {
+        return state -> state.sheet().map(number).orElse("–");
     }
 
     private static String humidity(double share) {

@@ -7,9 +7,11 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.FindingWords;
 
 /** Every finding, the heaviest first. */
 public final class Gaps {
@@ -30,60 +32,46 @@ public final class Gaps {
                         + " full square is unknown, an open diamond is a weak spot; the numbers are those of the drawing.",
                 Style.BODY));
         flow.space(6);
+        Print print = page.print();
+        Listing<Finding> listing = Listing.<Finding>empty()
+                .cell(Table.Column.fixed("", 26), Cover::badge)
+                .rich(Table.Column.share("what and where", 1.6), finding -> what(finding, page.words()))
+                .rich(
+                        Table.Column.share("what to do", 0.9),
+                        finding -> Rich.trade(page.words().toDo(finding)))
+                .with(
+                        Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 42),
+                        finding -> finding.subject().length() > 0
+                                ? print.number(finding.subject().length(), Dimension.LENGTH)
+                                : "–")
+                .with(
+                        Table.Column.number("lost, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                        finding -> finding.loss()
+                                .map(loss -> print.number(loss, Dimension.HEAT_LOSS_COEFFICIENT))
+                                .orElse("not known"));
         boolean money = audit.findings().anySatisfy(f -> f.moneyPerYear().isPresent());
-        Table table = Table.of(
-                Table.Column.fixed("", 26),
-                Table.Column.share("what and where", 1.6),
-                Table.Column.share("what to do", 0.9),
-                Table.Column.number("length, " + page.print().units().label(Dimension.LENGTH), 42),
-                Table.Column.number("lost, " + page.print().units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74));
-        if (money) {
-            table = new Table(
-                    table.columns()
-                            .newWith(Table.Column.number(audit.house().prices().currency() + " a year", 48)),
-                    table.rows());
-        }
-        for (Finding finding : audit.findings()) {
-            table = table.with(row(finding, page, money));
-        }
-        flow.add(table);
+        flow.add((money
+                        ? listing.with(
+                                Table.Column.number(audit.house().prices().currency() + " a year", 48),
+                                finding -> finding.moneyPerYear().isPresent()
+                                        ? Print.money(finding.moneyPerYear().getAsDouble())
+                                        : "–")
+                        : listing)
+                .of(audit.findings()));
     }
 
-    private static Table.Row row(Finding finding, Page page, boolean money) {
-        Rich what = Rich.trade(page.words().title(finding))
+    private static Rich what(Finding finding, FindingWords words) {
+        return Rich.trade(words.title(finding))
                 .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
-                .plus(Rich.of(page.words().place(finding)).with(Palette.DEEP))
+                .plus(Rich.of(words.place(finding)).with(Palette.DEEP))
                 .plus(Rich.newLine())
-                .plus(Rich.trade(page.words().what(finding)));
-        if (finding.sheet().isPresent()) {
-            what = what.plus(Rich.newLine())
-                    .plus(Rich.of("Sheet " + finding.sheet().get().id() + " · rule " + finding.rule())
-                            .with(Palette.SLATE));
-        } else {
-            what = what.plus(Rich.newLine())
-                    .plus(Rich.of("Rule " + finding.rule()).with(Palette.SLATE));
-        }
-        Print print = page.print();
-        Table.Row row = new Table.Row(
-                Table.Kind.PLAIN,
-                org.eclipse.collections.impl.factory.Lists.immutable.of(
-                        Cover.badge(finding),
-                        Table.Cell.of(what),
-                        Table.Cell.of(Rich.trade(page.words().toDo(finding))),
-                        Table.Cell.of(
-                                finding.subject().length() > 0
-                                        ? print.number(finding.subject().length(), Dimension.LENGTH)
-                                        : "–"),
-                        Table.Cell.of(finding.loss()
-                                .map(loss -> print.number(loss, Dimension.HEAT_LOSS_COEFFICIENT))
-                                .orElse("not known"))));
-        if (!money) {
-            return row;
-        }
-        String amount = finding.moneyPerYear().isPresent()
-                ? Print.money(finding.moneyPerYear().getAsDouble(), "").strip()
-                : "–";
-        return new Table.Row(row.kind(), row.cells().newWith(Table.Cell.of(amount)));
+                .plus(Rich.trade(words.what(finding)))
+                .plus(Rich.newLine())
+                .plus(Rich.of(finding.sheet()
+                                        .map(sheet -> "Sheet " + sheet.id() + " · rule ")
+                                        .orElse("Rule ")
+                                + finding.rule())
+                        .with(Palette.SLATE));
     }
 }

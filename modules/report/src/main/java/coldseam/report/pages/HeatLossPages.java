@@ -3,12 +3,13 @@ package coldseam.report.pages;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.conduction.Interval;
-import coldseam.envelope.DimensionSystem;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -59,7 +60,7 @@ public final class HeatLossPages {
         flow.section("Heat loss");
         flow.add(Blocks.text(
                 Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
-                        + (loss.system() == DimensionSystem.EXTERNAL ? "external" : "internal")
+                        + Words.word(loss.system())
                         + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
                         + " added, so that the table adds up as printed."),
                 Style.BODY));
@@ -122,19 +123,16 @@ public final class HeatLossPages {
                                 + " if all were off at once to one side. To first order, by the fields' energies and the standards'"
                                 + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces count as they are given."),
                 Style.SMALL));
-        Table table = Table.of(
-                Table.Column.share("input (conductivity of a material)", 1),
-                Table.Column.number("off by", 70),
-                Table.Column.number("H_{T} moves by, " + print.units().label(d), 110),
-                Table.Column.number("share", 60));
-        for (InputUncertainty.Input input : inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)) {
-            table = table.row(
-                    UncertaintyWords.name(input, inputs, print.units()),
-                    print.of(input.within(), Dimension.SHARE),
-                    print.number(input.effect(), d),
-                    print.of(inputs.share(input), Dimension.SHARE));
-        }
-        flow.add(table);
+        flow.add(Listing.<InputUncertainty.Input>empty()
+                .with(
+                        Table.Column.share("input (conductivity of a material)", 1),
+                        input -> UncertaintyWords.name(input, inputs, print.units()))
+                .with(Table.Column.number("off by", 70), input -> print.of(input.within(), Dimension.SHARE))
+                .with(
+                        Table.Column.number("H_{T} moves by, " + print.units().label(d), 110),
+                        input -> print.number(input.effect(), d))
+                .with(Table.Column.number("share", 60), input -> print.of(inputs.share(input), Dimension.SHARE))
+                .of(inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)));
     }
 
     private static Table sum(Table table, Table.Kind kind, String name, Printed sum) {
@@ -181,41 +179,36 @@ public final class HeatLossPages {
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
         page.flow().heading("What follows from it");
         Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
-        table = line(table, Rich.marked("H_{T}, rounded once, after adding"), print.of(loss.total(), d));
-        table = line(table, Rich.of("junctions with psi above zero"), print.of(loss.positiveJunctions(), d));
-        table = line(table, Rich.of("junctions with psi below zero"), print.of(loss.negativeJunctions(), d));
+        table = table.fact(Rich.marked("H_{T}, rounded once, after adding"), print.of(loss.total(), d));
+        table = table.fact(Rich.of("junctions with psi above zero"), print.of(loss.positiveJunctions(), d));
+        table = table.fact(Rich.of("junctions with psi below zero"), print.of(loss.negativeJunctions(), d));
         if (loss.points().upper() != 0) {
-            table = line(table, Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
+            table = table.fact(Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
         }
         if (page.audit().vertexSheets().notEmpty()) {
-            table = line(table, Rich.of("corners where three or more edges meet"), print.of(loss.vertices(), d));
+            table = table.fact(Rich.of("corners where three or more edges meet"), print.of(loss.vertices(), d));
         }
-        table = line(table, Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
-        table = line(
-                table,
+        table = table.fact(Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
+        table = table.fact(
                 Rich.marked("H_{T} in "
-                        + (loss.system() == DimensionSystem.EXTERNAL ? "internal" : "external")
+                        + Words.word(loss.system().other())
                         + " dimensions, with the psi values that belong to them"),
                 print.of(loss.otherSystemTotal(), d));
-        table = line(
-                table,
+        table = table.fact(
                 Rich.of("of the difference: corners that are not computed, which neither system counts"),
                 print.of(loss.vertexRemainder(), d));
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
-            table = line(
-                    table,
+            table = table.fact(
                     Rich.of("of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no"
                             + " section"),
                     print.of(loss.correctionRemainder(), d));
         }
         if (loss.ventilation().isPresent()) {
-            table = line(
-                    table,
+            table = table.fact(
                     Rich.of("ventilation, as the house file gives it"),
                     print.of(loss.ventilation().getAsDouble(), d));
         }
-        table = line(
-                table,
+        table = table.fact(
                 Rich.of("load at "
                         + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
                         + " indoors, "
@@ -223,15 +216,10 @@ public final class HeatLossPages {
                         + " outdoors, " + HeatLossWords.of(loss)),
                 print.of(loss.designLoad(), Dimension.POWER));
         if (loss.annualLoss().isPresent()) {
-            table = line(
-                    table,
+            table = table.fact(
                     Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(loss)),
                     print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
         }
         page.flow().add(table);
-    }
-
-    private static Table line(Table table, Rich what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(what), Table.Cell.of(value));
     }
 }

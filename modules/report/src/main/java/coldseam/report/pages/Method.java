@@ -7,7 +7,6 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.MethodWords;
-import org.eclipse.collections.impl.factory.Lists;
 
 /** What was computed how, with the limits of it, the cautions, and what the words mean. */
 public final class Method {
@@ -39,39 +38,32 @@ public final class Method {
     }
 
     private static void words(Flow flow) {
-        var words = Lists.immutable.of(
-                new String[] {"U", "thermal transmittance of a surface: heat through one unit of area for one degree"},
-                new String[] {
-                    "ψ (psi)", "linear thermal transmittance of a seam: what it loses per length beyond its surfaces"
-                },
-                new String[] {"χ (chi)", "point thermal transmittance of a single spot, such as a bracket"},
-                new String[] {"L_{2D}", "thermal coupling coefficient of a section, from a two-dimensional computation"
-                },
-                new String[] {"H_{T}", "heat-loss coefficient by transmission of the whole house"},
-                new String[] {
-                    "μ", "vapour resistance factor of a material: how much more it resists vapour than still air"
-                },
-                new String[] {
-                    "f_{Rsi}",
-                    "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors"
-                },
-                new String[] {
-                    "pen line",
-                    "a line drawn inside the insulation from one surface to the other without lifting the pen"
-                },
-                new String[] {
-                    "neck", "what is left of the insulation's thickness at the narrowest place of the pen line"
-                },
-                new String[] {
-                    "weakest path",
-                    "the way from indoors to outdoors with the least thermal resistance; its ratio says how"
-                            + " much of the surfaces' resistance is left on it"
-                },
-                new String[] {"a…b", "an interval: the value lies between a and b, rounded outwards"});
-        Table table = Table.of(Table.Column.fixed("", 74), Table.Column.share("", 1));
-        for (String[] word : words) {
-            table = table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(word[0])), Table.Cell.of(word[1]));
-        }
-        flow.add(table);
+        flow.add(Table.of(Table.Column.fixed("", 74), Table.Column.share("", 1))
+                .fact(Rich.of("U"), "thermal transmittance of a surface: heat through one unit of area for one degree")
+                .fact(
+                        Rich.of("ψ (psi)"),
+                        "linear thermal transmittance of a seam: what it loses per length beyond its surfaces")
+                .fact(Rich.of("χ (chi)"), "point thermal transmittance of a single spot, such as a bracket")
+                .fact(
+                        Rich.marked("L_{2D}"),
+                        "thermal coupling coefficient of a section, from a two-dimensional computation")
+                .fact(Rich.marked("H_{T}"), "heat-loss coefficient by transmission of the whole house")
+                .fact(
+                        Rich.of("μ"),
+                        "vapour resistance factor of a material: how much more it resists vapour than still air")
+                .fact(
+                        Rich.marked("f_{Rsi}"),
+                        "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors")
+                .fact(
+                        Rich.of("pen line"),
+                        "a line drawn inside the insulation from one surface to the other without lifting the pen")
+                .fact(
+                        Rich.of("neck"),
+                        "what is left of the insulation's thickness at the narrowest place of the pen line")
+                .fact(
+                        Rich.of("weakest path"),
+                        "the way from indoors to outdoors with the least thermal resistance; its ratio says how much of the"
+                                + " surfaces' resistance is left on it")
+                .fact(Rich.of("a…b"), "an interval: the value lies between a and b, rounded outwards"));
     }
 }

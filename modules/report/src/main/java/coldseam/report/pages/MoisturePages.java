@@ -12,14 +12,13 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
-import java.time.Month;
-import java.time.format.TextStyle;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
-import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.factory.Lists;
+import java.util.function.ToDoubleFunction;
 
 /** Mould on inner surfaces, condensation inside assemblies, and the terraces' undersides. */
 public final class MoisturePages {
@@ -72,30 +71,25 @@ public final class MoisturePages {
     }
 
     private Table surfaces(Mould mould) {
-        boolean months = mould.monthly().isPresent();
-        ImmutableList<Table.Column> start = Lists.immutable.of(
-                Table.Column.fixed("sheet", 34),
-                Table.Column.share("junction or corner", 1),
-                Table.Column.number("f_{Rsi}", 34),
-                Table.Column.number(
-                        "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66));
-        ImmutableList<Table.Column> columns =
-                months ? start.newWith(Table.Column.number("mould from, in " + critical(mould), 66)) : start;
-        Table table = new Table(columns.newWith(Table.Column.share("says", 0.62)), Lists.immutable.empty());
-        for (Mould.Surface surface : mould.surfaces()) {
-            String kind = surface.sheet().kind();
-            ImmutableList<Table.Cell> cells = Lists.immutable.of(
-                    Table.Cell.of(surface.sheet().id()),
-                    Table.Cell.of(kind),
-                    Table.Cell.of(Print.factor(surface.temperatureFactor())),
-                    Table.Cell.of(Print.percent(surface.humidityAtDesign())));
-            if (months) {
-                cells = cells.newWith(Table.Cell.of(
-                        Print.percent(surface.humidityInCriticalMonth().orElse(1))));
-            }
-            table = table.with(new Table.Row(Table.Kind.PLAIN, cells.newWith(Table.Cell.of(says(mould, surface)))));
+        Listing<Mould.Surface> listing = Listing.<Mould.Surface>empty()
+                .with(
+                        Table.Column.fixed("sheet", 34),
+                        surface -> surface.sheet().id())
+                .with(
+                        Table.Column.share("junction or corner", 1),
+                        surface -> surface.sheet().kind())
+                .with(Table.Column.number("f_{Rsi}", 34), surface -> Print.factor(surface.temperatureFactor()))
+                .with(
+                        Table.Column.number(
+                                "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66),
+                        surface -> Print.percent(surface.humidityAtDesign()));
+        if (mould.monthly().isPresent()) {
+            listing = listing.with(
+                    Table.Column.number("mould from, in " + critical(mould), 66),
+                    surface -> Print.percent(surface.humidityInCriticalMonth().orElse(1)));
         }
-        return table;
+        return listing.rich(Table.Column.share("says", 0.62), surface -> says(mould, surface))
+                .of(mould.surfaces());
     }
 
     private Block monthly(Mould mould) {
@@ -124,11 +118,7 @@ public final class MoisturePages {
     }
 
     private static String critical(Mould mould) {
-        return name(mould.monthly().orElseThrow().critical().month());
-    }
-
-    private static String name(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return Phrases.month(mould.monthly().orElseThrow().critical().month());
     }
 
     private Rich says(Mould mould, Mould.Surface surface) {
@@ -158,37 +148,41 @@ public final class MoisturePages {
                         + " framing where there is some. " + Condensation.CAUTION,
                 Style.BODY));
         flow.space(5);
-        Table table = Table.of(
-                Table.Column.share("assembly", 0.8),
-                Table.Column.share("verdict", 0.8),
-                Table.Column.number("most, " + print.units().label(Dimension.MASS_PER_AREA), 60),
-                Table.Column.share("when and where", 1),
-                Table.Column.number("left after a year, " + print.units().label(Dimension.MASS_PER_AREA), 74));
-        for (AssemblyRow row : audit.assemblies()) {
-            table = table.with(new Table.Row(Table.Kind.PLAIN, cells(row)));
-        }
-        flow.add(table);
+        flow.add(Listing.<AssemblyRow>empty()
+                .with(
+                        Table.Column.share("assembly", 0.8),
+                        row -> row.assembly().name() + ", "
+                                + Words.word(row.build().direction()))
+                .rich(
+                        Table.Column.share("verdict", 0.8),
+                        row -> row.moisture().year().map(MoisturePages::verdict).orElse(Rich.of("not checked")))
+                .with(
+                        Table.Column.number("most, " + print.units().label(Dimension.MASS_PER_AREA), 60),
+                        row -> mass(row, Condensation::most))
+                .with(
+                        Table.Column.share("when and where", 1),
+                        row -> row.moisture()
+                                .year()
+                                .map(MoisturePages::wettest)
+                                .orElse(row.moisture().unchecked()))
+                .with(
+                        Table.Column.number(
+                                "left after a year, " + print.units().label(Dimension.MASS_PER_AREA), 74),
+                        row -> mass(row, Condensation::left))
+                .of(audit.assemblies()));
     }
 
-    private ImmutableList<Table.Cell> cells(AssemblyRow row) {
-        Table.Cell name = Table.Cell.of(
-                row.assembly().name() + ", " + Words.word(row.build().direction()));
-        if (row.moisture().year().isEmpty()) {
-            return Lists.immutable.of(
-                    name,
-                    Table.Cell.of("not checked"),
-                    Table.Cell.of("–"),
-                    Table.Cell.of(row.moisture().unchecked()),
-                    Table.Cell.of("–"));
-        }
-        Condensation year = row.moisture().year().get();
-        boolean wet = year.verdict() != Condensation.Verdict.STAYS_DRY;
-        return Lists.immutable.of(
-                name,
-                Table.Cell.of(verdict(year)),
-                Table.Cell.of(print.number(year.most(), Dimension.MASS_PER_AREA)),
-                Table.Cell.of(wet ? "end of " + name(year.wettest().month()) + ", " + year.wettestPlane() : "–"),
-                Table.Cell.of(print.number(year.left(), Dimension.MASS_PER_AREA)));
+    private String mass(AssemblyRow row, ToDoubleFunction<Condensation> of) {
+        return row.moisture()
+                .year()
+                .map(year -> print.number(of.applyAsDouble(year), Dimension.MASS_PER_AREA))
+                .orElse("–");
+    }
+
+    private static String wettest(Condensation year) {
+        return year.verdict() == Condensation.Verdict.STAYS_DRY
+                ? "–"
+                : "end of " + Phrases.month(year.wettest().month()) + ", " + year.wettestPlane();
     }
 
     private static Rich verdict(Condensation year) {

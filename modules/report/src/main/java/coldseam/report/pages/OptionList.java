@@ -8,6 +8,7 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -31,44 +32,26 @@ final class OptionList {
         UnitSystem units = print.units();
         DimensionSystem system = page.audit().heatLoss().system();
         boolean junctions = sheet.junction().isPresent();
-        boolean priced = options.anySatisfy(each -> each.detail().cost().isPresent());
-        Table table = new Table(
-                Lists.immutable
-                        .of(
-                                Table.Column.share("option", 1),
-                                Table.Column.number(
-                                        (junctions ? "ψ, " : "χ, ") + units.label(sheet.dimension()),
-                                        units == UnitSystem.SI ? 84 : 98),
-                                Table.Column.number("f_{Rsi}", 34))
-                        .newWithAll(
-                                junctions
-                                        ? Lists.immutable.of(Table.Column.number("neck", 52))
-                                        : Lists.immutable.empty())
-                        .newWithAll(
-                                priced ? Lists.immutable.of(Table.Column.number("cost", 74)) : Lists.immutable.empty()),
-                Lists.immutable.empty());
-        for (BridgeResult option : options) {
-            ImmutableList<Table.Cell> cells = Lists.immutable.of(
-                    Table.Cell.of(name(option, option.equals(sheet.result()))),
-                    Table.Cell.of(print.number(option.psiOrChi(system), option.dimension())),
-                    Table.Cell.of(Print.factor(option.temperatureFactor())));
-            if (option instanceof JunctionResult junction) {
-                cells = cells.newWith(Table.Cell.of(
-                        junction.penLine().unbroken()
-                                ? print.neck(junction.penLine().neck())
-                                : "broken"));
-            }
-            table = table.with(new Table.Row(
-                    Table.Kind.PLAIN,
-                    priced
-                            ? cells.newWith(Table.Cell.of(option.detail()
-                                    .cost()
-                                    .map(cost -> cost.text(units))
-                                    .orElse("not given")))
-                            : cells));
+        Listing<BridgeResult> listing = Listing.<BridgeResult>empty()
+                .rich(Table.Column.share("option", 1), option -> name(option, option.equals(sheet.result())))
+                .with(
+                        Table.Column.number(
+                                (junctions ? "ψ, " : "χ, ") + units.label(sheet.dimension()),
+                                units == UnitSystem.SI ? 84 : 98),
+                        option -> print.number(option.psiOrChi(system), option.dimension()))
+                .with(Table.Column.number("f_{Rsi}", 34), option -> Print.factor(option.temperatureFactor()));
+        if (junctions) {
+            listing = listing.with(
+                    Table.Column.number("neck", 52), option -> print.neck(((JunctionResult) option).penLine()));
+        }
+        if (options.anySatisfy(each -> each.detail().cost().isPresent())) {
+            listing = listing.with(
+                    Table.Column.number("cost", 74),
+                    option ->
+                            option.detail().cost().map(cost -> cost.text(units)).orElse("not given"));
         }
         page.flow().heading(junctions ? "Options for these layers" : "Options for this surface");
-        page.flow().add(Blocks.table(table));
+        page.flow().add(Blocks.table(listing.of(options)));
         ImmutableList<String> sources = options.collect(each -> each.detail().cost())
                 .select(Optional::isPresent)
                 .collect(Optional::get)

@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.PenLine;
 import java.util.Locale;
 
 /** Numbers as the report prints them: always with their unit, intervals as people read them or with both bounds. */
@@ -60,9 +61,9 @@ public final class Print {
                 : units.format(metres, Dimension.THICKNESS);
     }
 
-    /** A neck, rounded down to a whole millimetre: what is left at least. */
-    public String neck(double metres) {
-        return neck(metres, units);
+    /** A pen line's neck, rounded down to a whole millimetre: what is left at least. */
+    public String neck(PenLine line) {
+        return line.unbroken() ? neck(line.neck(), units) : "broken";
     }
 
     /** A neck, rounded down to a whole millimetre: what is left at least. */
@@ -90,8 +91,8 @@ public final class Print {
         return String.format(Locale.ROOT, "%.2f", factor);
     }
 
-    /** Money a year, in whole units of the currency. */
-    public static String money(double amount, String currency) {
-        return String.format(Locale.ROOT, "%,.0f %s", amount, currency).replace(',', '\u2009');
+    /** An amount of money in whole units, its thousands apart. */
+    static String money(double amount) {
+        return String.format(Locale.ROOT, "%,.0f", amount).replace(',', '\u2009');
     }
 }

@@ -6,6 +6,7 @@ import coldseam.audit.PointRow;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
@@ -26,23 +27,22 @@ public final class Register {
                         + " catalogue, where nobody chose a detail.",
                 Style.BODY));
         flow.space(6);
-        Table table = Table.of(
-                Table.Column.share("edge", 1),
-                Table.Column.fixed("sheet", 30),
-                Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 44),
-                Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 94),
-                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 98),
-                Table.Column.share("ψ comes from", 0.42));
-        for (JunctionRow row : page.audit().junctions()) {
-            table = table.row(
-                    row.edge().name(),
-                    row.sheet().map(BridgeSheet::id).orElse("–"),
-                    print.units().number(row.length(), Dimension.LENGTH, 2),
-                    print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
-                    print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),
-                    SourceWords.brief(row.source()));
-        }
-        flow.add(table);
+        flow.add(Listing.<JunctionRow>empty()
+                .with(Table.Column.share("edge", 1), row -> row.edge().name())
+                .with(
+                        Table.Column.fixed("sheet", 30),
+                        row -> row.sheet().map(BridgeSheet::id).orElse("–"))
+                .with(
+                        Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 44),
+                        row -> print.units().number(row.length(), Dimension.LENGTH, 2))
+                .with(
+                        Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 94),
+                        row -> print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE))
+                .with(
+                        Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 98),
+                        row -> print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT))
+                .with(Table.Column.share("ψ comes from", 0.42), row -> SourceWords.brief(row.source()))
+                .of(page.audit().junctions()));
     }
 
     /** Every set of points that the house file lists. */
@@ -56,25 +56,25 @@ public final class Register {
                         + " here: count it on site.",
                 Style.BODY));
         flow.space(6);
-        Table table = Table.of(
-                Table.Column.share("points", 1),
-                Table.Column.fixed("sheet", 32),
-                Table.Column.number("number", 44),
-                Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 100),
-                Table.Column.number("b", 28),
-                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
-                Table.Column.share("χ comes from", 0.5));
-        for (PointRow row : page.audit().points()) {
-            table = table.row(
-                    Phrases.capital(row.points().name()) + ": " + row.kind().label() + ", "
-                            + row.surface().name(),
-                    row.sheet().map(BridgeSheet::id).orElse("–"),
-                    Integer.toString(row.number()),
-                    row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–",
-                    print.number(row.factor(), Dimension.RATIO),
-                    row.sheet().isPresent() ? print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT) : "–",
-                    SourceWords.brief(row.source()));
-        }
-        flow.add(table);
+        flow.add(Listing.<PointRow>empty()
+                .with(
+                        Table.Column.share("points", 1),
+                        row -> Phrases.capital(row.points().name()) + ": "
+                                + row.kind().label() + ", " + row.surface().name())
+                .with(
+                        Table.Column.fixed("sheet", 32),
+                        row -> row.sheet().map(BridgeSheet::id).orElse("–"))
+                .with(Table.Column.number("number", 44), row -> Integer.toString(row.number()))
+                .with(
+                        Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 100),
+                        row -> row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–")
+                .with(Table.Column.number("b", 28), row -> print.number(row.factor(), Dimension.RATIO))
+                .with(
+                        Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                        row -> row.sheet().isPresent()
+                                ? print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT)
+                                : "–")
+                .with(Table.Column.share("χ comes from", 0.5), row -> SourceWords.brief(row.source()))
+                .of(page.audit().points()));
     }
 }

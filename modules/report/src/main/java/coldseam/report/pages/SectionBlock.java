@@ -9,6 +9,7 @@ import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
@@ -97,25 +98,17 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
 
     /** The materials of a drawing by their numbers, as thick as the build-ups have them. */
     static Table keys(SectionDrawing drawing, ImmutableList<Assembly> assemblies, Print print) {
-        Table table = Table.of(
-                Table.Column.fixed("", 19),
-                Table.Column.fixed("", 31),
-                Table.Column.share("material", 1),
-                new Table.Column(conductivityHead(print), 56, true, Align.RIGHT),
-                Table.Column.number("thickness", 52));
-        for (SectionPicture.Key key : drawing.keys()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Swatch.number(key.number()),
-                    Swatch.look(key.look()),
-                    Table.Cell.of(key.material()),
-                    Table.Cell.of(
-                            key.solved()
-                                    ? key.says(number -> print.number(number, Dimension.CONDUCTIVITY))
-                                    : "not counted"),
-                    Table.Cell.of(thicknesses(assemblies, key.material(), print)));
-        }
-        return table;
+        return Listing.<SectionPicture.Key>empty()
+                .cell(Table.Column.fixed("", 19), key -> Swatch.number(key.number()))
+                .cell(Table.Column.fixed("", 31), key -> Swatch.look(key.look()))
+                .with(Table.Column.share("material", 1), SectionPicture.Key::material)
+                .with(
+                        new Table.Column(conductivityHead(print), 56, true, Align.RIGHT),
+                        key -> key.solved()
+                                ? key.says(number -> print.number(number, Dimension.CONDUCTIVITY))
+                                : "not counted")
+                .rich(Table.Column.number("thickness", 52), key -> thicknesses(assemblies, key.material(), print))
+                .of(drawing.keys());
     }
 
     /** The sign, and below it the unit, broken where it is long. */

@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.SideSummary;
+import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import coldseam.files.quantity.Dimension;
@@ -16,6 +17,7 @@ import coldseam.report.drawing.Type;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
@@ -92,21 +94,23 @@ public final class SixSides {
     private static Table table(Page page) {
         Print print = page.print();
         var units = print.units();
-        Table table = Table.of(
-                Table.Column.share("side", 1),
-                Table.Column.number("gross area, " + units.label(Dimension.AREA), 84),
-                Table.Column.number("openings, " + units.label(Dimension.AREA), 78),
-                Table.Column.number("insulated", 66),
-                Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110));
-        for (SideSummary side : page.audit().sides()) {
-            table = table.row(
-                    Phrases.capital(page.audit().shell().nameOf(side.side())),
-                    print.number(side.area(), Dimension.AREA),
-                    print.number(side.openings(), Dimension.AREA),
-                    side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface",
-                    side.area() > 0 ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE) : "–");
-        }
-        return table;
+        return Listing.<SideSummary>empty()
+                .with(
+                        Table.Column.share("side", 1),
+                        side -> Phrases.capital(page.audit().shell().nameOf(side.side())))
+                .with(
+                        Table.Column.number("gross area, " + units.label(Dimension.AREA), 84),
+                        side -> print.number(side.area(), Dimension.AREA))
+                .with(
+                        Table.Column.number("openings, " + units.label(Dimension.AREA), 78),
+                        side -> print.number(side.openings(), Dimension.AREA))
+                .with(
+                        Table.Column.number("insulated", 66),
+                        side -> side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface")
+                .with(
+                        Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110),
+                        side -> side.area() > 0 ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE) : "–")
+                .of(page.audit().sides());
     }
 
     private static void openEdges(Page page) {
@@ -116,15 +120,13 @@ public final class SixSides {
         }
         Flow flow = page.flow();
         flow.heading("Open edges");
-        Table table = Table.of(
-                Table.Column.share("place", 1.4),
-                Table.Column.share("surfaces beside it", 1),
-                Table.Column.number("length", 70));
-        for (var edge : shell.openEdges()) {
-            table = table.row(
-                    edge.place(), edge.surfaces().makeString(", "), page.print().length(edge.length()));
-        }
-        flow.add(table);
+        flow.add(Listing.<OpenEdge>empty()
+                .with(Table.Column.share("place", 1.4), OpenEdge::place)
+                .with(
+                        Table.Column.share("surfaces beside it", 1),
+                        edge -> edge.surfaces().makeString(", "))
+                .with(Table.Column.number("length", 70), edge -> page.print().length(edge.length()))
+                .of(shell.openEdges()));
     }
 
     /** The box unfolded: the walls in a row, what lies above and below at the south wall. */

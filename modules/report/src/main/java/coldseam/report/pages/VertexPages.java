@@ -7,6 +7,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -38,26 +39,30 @@ final class VertexPages {
     private static void register(Page page) {
         Print print = page.print();
         DimensionSystem system = page.audit().heatLoss().system();
-        Table table = Table.of(
-                Table.Column.share("corner", 1),
-                Table.Column.fixed("sheet", 32),
-                Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 104),
-                Table.Column.number("fRsi", 40),
-                Table.Column.share("", 0.7));
-        for (VertexRow row : page.audit().vertices()) {
-            table = table.row(
-                    row.corner().name(),
-                    row.sheet().map(VertexSheet::id).orElse("–"),
-                    row.sheet()
-                            .flatMap(sheet -> sheet.result().heat())
-                            .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
-                            .orElse("–"),
-                    row.sheet()
-                            .map(sheet -> Print.factor(sheet.temperatureFactor()))
-                            .orElse("–"),
-                    VertexWords.status(row, page.audit().mould(), page.print().units()));
-        }
-        page.flow().add(table);
+        page.flow()
+                .add(Listing.<VertexRow>empty()
+                        .with(
+                                Table.Column.share("corner", 1),
+                                row -> row.corner().name())
+                        .with(
+                                Table.Column.fixed("sheet", 32),
+                                row -> row.sheet().map(VertexSheet::id).orElse("–"))
+                        .with(
+                                Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 104),
+                                row -> row.sheet()
+                                        .flatMap(sheet -> sheet.result().heat())
+                                        .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
+                                        .orElse("–"))
+                        .with(
+                                Table.Column.number("fRsi", 40),
+                                row -> row.sheet()
+                                        .map(sheet -> Print.factor(sheet.temperatureFactor()))
+                                        .orElse("–"))
+                        .with(
+                                Table.Column.share("", 0.7),
+                                row -> VertexWords.status(
+                                        row, page.audit().mould(), page.print().units()))
+                        .of(page.audit().vertices()));
     }
 
     private static void sheet(Page page, VertexSheet sheet) {
@@ -79,13 +84,13 @@ final class VertexPages {
         CornerSheet corner = new CornerSheet(page.print(), sheet.result());
         flow.add(corner.view());
         flow.space(4);
-        flow.add(CornerSheet.line(
-                CornerSheet.line(
-                        corner.numbers(),
+        flow.add(corner.numbers()
+                .fact(
                         Rich.marked("limit for f_{Rsi}"),
-                        Print.factor(page.audit().house().limits().temperatureFactor())),
-                Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
-                Print.percent(sheet.mouldHumidity())));
+                        Print.factor(page.audit().house().limits().temperatureFactor()))
+                .fact(
+                        Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
+                        Print.percent(sheet.mouldHumidity())));
         flow.space(4);
         corner.words(flow);
     }

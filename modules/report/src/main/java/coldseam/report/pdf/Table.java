@@ -89,6 +89,11 @@ public record Table(ImmutableList<Column> columns, ImmutableList<Row> rows) {
         return with(new Row(Kind.PLAIN, Lists.immutable.of(texts).collect(Cell::of)));
     }
 
+    /** With one more row of a table of two columns: what, and its value. */
+    public Table fact(Rich what, String value) {
+        return row(Kind.PLAIN, Cell.of(what), Cell.of(value));
+    }
+
     /** With one more row. */
     public Table with(Row row) {
         return new Table(columns, rows.newWith(row));

@@ -5,7 +5,6 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
-import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Layer;
@@ -27,7 +26,6 @@ import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.vertex.VertexResult;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -104,7 +102,7 @@ public final class InputWords {
     private void climate(Climate climate) {
         climate.months()
                 .forEachWithIndex((mean, i) -> row(
-                        "Outdoor air in " + Month.of(i + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                        "Outdoor air in " + Phrases.month(Month.of(i + 1)),
                         say(mean.temperature(), Dimension.TEMPERATURE) + ", " + say(mean.humidity(), Dimension.SHARE),
                         climate.source()));
         row(
@@ -136,8 +134,7 @@ public final class InputWords {
         row("Least neck of the insulation", say(limits.neckShare(), Dimension.SHARE), judgement);
         row("Least ratio of the weakest path", say(limits.pathShare(), Dimension.SHARE), judgement);
         row(
-                "Largest psi, " + (house.site().dimensions() == DimensionSystem.EXTERNAL ? "external" : "internal")
-                        + " dimensions",
+                "Largest psi, " + Words.word(house.site().dimensions()) + " dimensions",
                 say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: the trade's rule for a bridge-free junction");
         row(

@@ -40,7 +40,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** A month's name. */
-    static String month(Month month) {
+    public static String month(Month month) {
         return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 

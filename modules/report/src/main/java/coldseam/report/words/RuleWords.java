@@ -40,7 +40,6 @@ import coldseam.audit.rules.TerraceBelowDewPointRule;
 import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
 import coldseam.envelope.Control;
-import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Duty;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.Words;
@@ -394,7 +393,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.say(found.transmittance(), found.worst().dimension()),
                             say.say(found.limit(), found.worst().dimension()),
                             found.worst().result().detail().name(),
-                            found.system() == DimensionSystem.EXTERNAL ? "external" : "internal"),
+                            Words.word(found.system())),
                     (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
                             + say.better(found.worst())),
             new RuleWords<>(

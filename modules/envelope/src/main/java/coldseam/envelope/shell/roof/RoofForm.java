@@ -442,28 +442,24 @@ public final class RoofForm {
         return nodes.toImmutable();
     }
 
-    /**
-     * A part of the plan, m, and a plane over it.
-     *
-     * @param hides whether it lies over the planes beside it wherever it is higher: a dormer's
-     */
-    public record Sheet(Polygon part, Plane plane, boolean hides) {}
+    /** A part of the plan, m, and a plane over it. */
+    public record Sheet(Polygon part, Plane plane) {}
 
     /** All sloping planes, and the collar. */
     public ImmutableList<Sheet> sheets() {
         if (skeleton.isEmpty()) {
             return flatTop(roof)
                     ? Lists.immutable.empty()
-                    : Lists.immutable.of(new Sheet(outer.polygon(), new Plane(roof.lowSide(), 0), false));
+                    : Lists.immutable.of(new Sheet(outer.polygon(), new Plane(roof.lowSide(), 0)));
         }
         MutableList<Sheet> sheets = Lists.mutable.empty();
         skeleton.get()
                 .sweeps()
                 .forEach(sweep -> sheets.add(
-                        new Sheet(Plan.outline(apart(sweep.corners())), new Plane(sides.get(sweep.side()), 0), false)));
-        skeleton.get().tops().forEach(top -> sheets.add(new Sheet(top, new Plane(COLLAR, 0), false)));
-        dormers.forEachWithIndex((dormer, i) -> dormer.parts()
-                .forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p), true))));
+                        new Sheet(Plan.outline(apart(sweep.corners())), new Plane(sides.get(sweep.side()), 0))));
+        skeleton.get().tops().forEach(top -> sheets.add(new Sheet(top, new Plane(COLLAR, 0))));
+        dormers.forEachWithIndex((dormer, i) ->
+                dormer.parts().forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p)))));
         return sheets.toImmutable();
     }
 
