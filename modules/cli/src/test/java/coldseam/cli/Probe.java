@@ -29,7 +29,7 @@ enum Probe {
     SECTION {
         @Override
         void read(Path file) {
-            SectionFile.read(file);
+            SectionFile.load(file);
         }
     },
     DETAIL {

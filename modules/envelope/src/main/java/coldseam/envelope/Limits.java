@@ -45,15 +45,10 @@ public record Limits(
     /** As a share of a limit: thicknesses add up in binary, and a neck of half a board may come to a hair's less than half. */
     private static final double ROUND_OFF = 1e-9;
 
-    /** The defaults, without degree days: trade rules, each explained at its component. */
-    public static Limits defaults() {
-        return defaults(OptionalDouble.empty());
-    }
-
     /**
-     * The defaults for a climate.
+     * The defaults for a climate: trade rules, each explained at its component.
      *
-     * @param degreeDays K·d
+     * @param degreeDays K·d; empty where they are not known
      */
     public static Limits defaults(OptionalDouble degreeDays) {
         return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(degreeDays));

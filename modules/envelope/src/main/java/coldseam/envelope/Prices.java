@@ -1,7 +1,6 @@
 package coldseam.envelope;
 
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
@@ -13,11 +12,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param details of junctions built by a detail, by the detail's id
  */
 public record Prices(OptionalDouble heat, String currency, double years, ImmutableMap<String, OfDetail> details) {
-
-    /** Without prices of details. */
-    public Prices(OptionalDouble heat, String currency, double years) {
-        this(heat, currency, years, Maps.immutable.empty());
-    }
 
     /**
      * What a detail costs.

@@ -27,25 +27,14 @@ public record Site(
         OptionalDouble ventilationHeatLoss,
         Optional<Climate> climate) {
 
-    /** A site without a monthly climate. */
-    public Site(
-            double indoorTemperature,
-            double outdoorTemperature,
-            double indoorHumidity,
-            OptionalDouble heatingDegreeDays,
-            String groundName,
-            double groundConductivity,
-            DimensionSystem dimensions,
-            OptionalDouble ventilationHeatLoss) {
-        this(
-                indoorTemperature,
-                outdoorTemperature,
-                indoorHumidity,
-                heatingDegreeDays,
-                groundName,
-                groundConductivity,
-                dimensions,
-                ventilationHeatLoss,
-                Optional.empty());
+    private static final double HOURS_PER_DAY = 24;
+    private static final double WATTS_PER_KILOWATT = 1000;
+
+    /** kWh that a heat loss comes to in a year by degree days, gains left out; empty without them. */
+    public OptionalDouble yearly(double wattsPerKelvin) {
+        return heatingDegreeDays.isPresent()
+                ? OptionalDouble.of(
+                        wattsPerKelvin * heatingDegreeDays.getAsDouble() * HOURS_PER_DAY / WATTS_PER_KILOWATT)
+                : OptionalDouble.empty();
     }
 }

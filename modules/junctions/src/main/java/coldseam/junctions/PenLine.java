@@ -13,4 +13,11 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param share neck over the thinner of the two surfaces' insulation thicknesses; zero where broken
  */
 public record PenLine(
-        boolean unbroken, ImmutableList<Point> path, double neck, ImmutableList<Point> neckAt, double share) {}
+        boolean unbroken, ImmutableList<Point> path, double neck, ImmutableList<Point> neckAt, double share) {
+
+    /** m, the neck rounded down to a whole millimetre: what is left at least. */
+    public double leastNeck() {
+        // The allowance keeps 160 mm, computed as 159.9999 mm, at 160 mm.
+        return Math.floor(neck * 1000 + 1e-3) / 1000;
+    }
+}

@@ -346,8 +346,8 @@ final class SampleAudit {
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                Limits.defaults(),
-                new Prices(OptionalDouble.of(0.14), "EUR", 30));
+                Limits.defaults(OptionalDouble.empty()),
+                new Prices(OptionalDouble.of(0.14), "EUR", 30, Maps.immutable.empty()));
     }
 
     private static ImmutableList<SideSummary> sides() {
@@ -630,7 +630,8 @@ final class SampleAudit {
                 300,
                 118,
                 80,
-                36);
+                36,
+                Lists.immutable.empty());
     }
 
     private static Edge edge(JunctionKind kind, Surface first, Surface second, Point3 from, Point3 to) {

@@ -157,8 +157,8 @@ final class SampleJunctions {
                         Control.VAPOUR,
                         Connection.NOT_SHOWN),
                 Lists.immutable.of("Mould along the skirting.", "Frost under a door."),
-                Lists.immutable.of(
-                        Photograph.of("The joint between edge board and wall board, with a rule in the picture.")),
+                Lists.immutable.of(new Photograph(
+                        "The joint between edge board and wall board, with a rule in the picture.", Optional.empty())),
                 Lists.immutable.of("The board carries the wall's edge: ask the structural engineer for its strength."),
                 Optional.of(Cost.perMetre(42, "EUR", "quotation")),
                 new DetailDrawing() {},

@@ -112,7 +112,7 @@ public final class Sample {
                     Lists.immutable.empty(),
                     connections,
                     Lists.immutable.empty(),
-                    Lists.immutable.of(Photograph.of("the " + id)),
+                    Lists.immutable.of(new Photograph("the " + id, Optional.empty())),
                     Lists.immutable.empty(),
                     Optional.empty(),
                     this,

@@ -4,7 +4,6 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Compass;
 import coldseam.envelope.Point3;
 import coldseam.files.Words;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
@@ -37,30 +36,6 @@ public record Shell(
         double groundFloorArea,
         double exposedPerimeter,
         ImmutableList<Surface> steps) {
-
-    /** A shell without steps. */
-    public Shell(
-            ImmutableList<Surface> surfaces,
-            ImmutableList<Edge> edges,
-            ImmutableList<OpenEdge> openEdges,
-            Point3 areaVectorSum,
-            double externalVolume,
-            double internalVolume,
-            double floorArea,
-            double groundFloorArea,
-            double exposedPerimeter) {
-        this(
-                surfaces,
-                edges,
-                openEdges,
-                areaVectorSum,
-                externalVolume,
-                internalVolume,
-                floorArea,
-                groundFloorArea,
-                exposedPerimeter,
-                Lists.immutable.empty());
-    }
 
     /** The same shell with its edges told apart otherwise. */
     Shell with(ImmutableList<Edge> others) {

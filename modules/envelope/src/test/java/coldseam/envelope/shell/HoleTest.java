@@ -41,7 +41,8 @@ class HoleTest {
     }
 
     private static ImmutableList<Hole> holes(ImmutableList<OpenEdge> edges) {
-        return Hole.of(new Shell(BOX.surfaces(), BOX.edges(), edges, Vectors.ZERO, 1, 1, 1, 1, 1));
+        return Hole.of(
+                new Shell(BOX.surfaces(), BOX.edges(), edges, Vectors.ZERO, 1, 1, 1, 1, 1, Lists.immutable.empty()));
     }
 
     private static void assertHole(double area, Side side, ImmutableList<OpenEdge> edges) {

@@ -86,7 +86,8 @@ final class Houses {
                         "clay",
                         1.5,
                         DimensionSystem.EXTERNAL,
-                        OptionalDouble.empty()),
+                        OptionalDouble.empty(),
+                        Optional.empty()),
                 Optional.empty(),
                 Maps.immutable.empty(),
                 ASSEMBLIES,
@@ -97,8 +98,8 @@ final class Houses {
                 seams,
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                Limits.defaults(),
-                new Prices(OptionalDouble.empty(), "EUR", 30));
+                Limits.defaults(OptionalDouble.empty()),
+                new Prices(OptionalDouble.empty(), "EUR", 30, Maps.immutable.empty()));
     }
 
     static ImmutableList<Point2> rectangle(double x, double y, double width, double depth) {

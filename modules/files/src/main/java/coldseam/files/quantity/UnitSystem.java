@@ -80,12 +80,6 @@ public enum UnitSystem {
         return withUnit(number(inside, dimension), dimension);
     }
 
-    /** As {@link #format}, with a sign also where it is positive; for differences. */
-    public String signed(double inside, Dimension dimension) {
-        String text = format(inside, dimension);
-        return inside > 0 && !text.startsWith("-") ? "+" + text : text;
-    }
-
     /**
      * A proven interval: {@code 0.0412…0.0413 W/(m·K)}. Rounded outwards, so that what is printed always holds what was
      * proven; it gets as many more digits as it takes not to be printed more than three times as wide, but at most three

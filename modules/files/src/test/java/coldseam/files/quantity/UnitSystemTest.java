@@ -89,13 +89,6 @@ class UnitSystemTest {
     }
 
     @Test
-    void signsDifferences() {
-        assertEquals("+0.020 W/(m·K)", UnitSystem.SI.signed(0.02, Dimension.LINEAR_TRANSMITTANCE));
-        assertEquals("-0.020 W/(m·K)", UnitSystem.SI.signed(-0.02, Dimension.LINEAR_TRANSMITTANCE));
-        assertEquals("0.000 W/(m·K)", UnitSystem.SI.signed(0, Dimension.LINEAR_TRANSMITTANCE));
-    }
-
-    @Test
     void refusesAnIntervalTurnedRound() {
         var refused = assertThrows(
                 IllegalArgumentException.class, () -> UnitSystem.SI.interval(2, 1, Dimension.LINEAR_TRANSMITTANCE));

@@ -41,11 +41,6 @@ public record Sweep(JunctionSetup setup, Which which, String origin) {
                 : MILLIMETRES.collect(each -> each / 1000);
     }
 
-    /** The sweeps of a junction without a word on where it is. */
-    public static ImmutableList<Sweep> of(JunctionSetup setup) {
-        return of(setup, "");
-    }
-
     /** The sweeps of a junction; a surface without an insulation layer has none. */
     public static ImmutableList<Sweep> of(JunctionSetup setup, String origin) {
         if (setup.second().isPresent() && setup.second().get().equals(setup.first())) {

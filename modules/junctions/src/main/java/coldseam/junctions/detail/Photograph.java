@@ -13,10 +13,4 @@ import java.util.Optional;
  */
 @Noun("a photograph")
 @Short
-public record Photograph(String shows, Optional<Stop> stop) {
-
-    /** One for every stop of its kind. */
-    public static Photograph of(String shows) {
-        return new Photograph(shows, Optional.empty());
-    }
-}
+public record Photograph(String shows, Optional<Stop> stop) {}

@@ -59,10 +59,7 @@ final class HandBounds {
         this.kind = junction.kind();
         this.place = drawn.file().place();
         this.faces = faces;
-        this.cuts = junction.legs().collect(leg -> {
-            ImmutableList<Point> ends = SectionFile.points(leg.cut(), drawn.unit());
-            return Composer.line(ends.getFirst(), ends.getLast());
-        });
+        this.cuts = junction.legs().collect(drawn::cut);
     }
 
     /** Adds whatever makes the drawing lose less than what it stands for. */

@@ -126,10 +126,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         ImmutableList<FileSection.FileLeg> legs =
                 drawn.file().junction().orElseThrow().legs();
         ImmutableList<Composition.Face> faces = faces(section);
-        ImmutableList<Geometry> ends = legs.collect(leg -> {
-            ImmutableList<Point> cut = SectionFile.points(leg.cut(), drawn.unit());
-            return Composer.line(cut.getFirst(), cut.getLast());
-        });
+        ImmutableList<Geometry> ends = legs.collect(drawn::cut);
         ImmutableList<JunctionResult.Leg> plane = legs.collectWithIndex((leg, i) -> new JunctionResult.Leg(
                 part(setup, i),
                 leg.name(),
@@ -155,12 +152,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable
                         .of("The section is drawn by hand: it does not follow the house's layers.")
                         .newWithAll(
-                                drawn.file()
-                                                .junction()
-                                                .orElseThrow()
-                                                .kind()
-                                                .form()
-                                                .framed()
+                                setup.kind().form().framed()
                                         ? Lists.immutable.of(
                                                 "fRsi is read with 0.25 m²·K/W on the frame, too: a drawing by"
                                                         + " hand does not say which part is the frame.")

@@ -16,10 +16,12 @@ import coldseam.files.FileFaultException;
 import coldseam.files.Position;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
+import coldseam.junctions.section.Composer;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * A section drawn by hand.
@@ -35,11 +37,6 @@ public record SectionFile(Section section, double unit, FileSection file) implem
      *
      * @throws FileFaultException with every fault of the file, or else every fault of what it draws
      */
-    public static Section read(Path path) {
-        return load(path).section();
-    }
-
-    /** Reads a file; see {@link #read}. */
     public static SectionFile load(Path path) {
         Faults faults = new Faults();
         Optional<SectionFile> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
@@ -95,6 +92,12 @@ public record SectionFile(Section section, double unit, FileSection file) implem
                 .map(each -> Polygon.rectangle(unit * each.x0(), unit * each.y0(), unit * each.x1(), unit * each.y1()))
                 .orElseGet(() -> new Polygon(points(region.polygon().orElseThrow(), unit)));
         return new Region(region.material(), region.conductivity(), outline);
+    }
+
+    /** The line across a leg where the drawing ends. */
+    Geometry cut(FileSection.FileLeg leg) {
+        ImmutableList<Point> ends = points(leg.cut(), unit);
+        return Composer.line(ends.getFirst(), ends.getLast());
     }
 
     static ImmutableList<Point> points(ImmutableList<FileSection.FilePlace> places, double unit) {

@@ -84,17 +84,6 @@ public record PointSection(
                 name + ": " + body + " must lie within the disc of " + radius + " m"));
     }
 
-    /** At 20 °C indoors and 0 °C outdoors. */
-    public PointSection(
-            String name,
-            ImmutableList<Sheet> sheets,
-            ImmutableList<Body> bodies,
-            double interiorResistance,
-            double exteriorResistance,
-            double radius) {
-        this(name, sheets, bodies, interiorResistance, exteriorResistance, radius, 20, 0);
-    }
-
     private static void refuse(boolean good, String message) {
         if (!good) {
             throw new IllegalArgumentException(message);

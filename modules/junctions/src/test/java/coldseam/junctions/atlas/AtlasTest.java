@@ -38,7 +38,7 @@ class AtlasTest {
     }
 
     private static ImmutableList<Sweep> sweeps(JunctionKind kind) {
-        return Sweep.of(TypicalBuild.MASONRY.setup(kind));
+        return Sweep.of(TypicalBuild.MASONRY.setup(kind), "");
     }
 
     @Test

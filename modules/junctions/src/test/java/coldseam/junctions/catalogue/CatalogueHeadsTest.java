@@ -16,6 +16,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,7 +103,7 @@ class CatalogueHeadsTest {
                                     }
                                     return detail;
                                 })))
-                .priced(new Prices(OptionalDouble.empty(), "EUR", 20))
+                .priced(new Prices(OptionalDouble.empty(), "EUR", 20, Maps.immutable.empty()))
                 .with(new Catalogue(Lists.immutable.empty()));
         assertEquals(all.collect(Detail::id), catalogue.ids());
         assertTrue(catalogue.partsTakenDown().contains("verge overhang"));

@@ -44,7 +44,7 @@ class SweepBreadthTest {
             for (JunctionKind kind : JunctionKind.all()) {
                 ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
                 Detail best = options.select(TypicalSetups::usual).getLast();
-                for (Sweep sweep : build.setups(kind, options).flatCollect(Sweep::of)) {
+                for (Sweep sweep : build.setups(kind, options).flatCollect(setup -> Sweep.of(setup, ""))) {
                     boolean usual = sweep.setup().equals(build.setup(kind));
                     for (Detail detail :
                             options.select(each -> build.setup(each).equals(sweep.setup()))) {

@@ -109,8 +109,9 @@ class SectionFileTest {
 
     @Test
     void axisymmetricAndOtherUnits() throws IOException {
-        Section section =
-                SectionFile.read(file("rod.yaml", WALL.replace("lengths: mm", "lengths: cm\naxisymmetric: true")));
+        Section section = SectionFile.load(
+                        file("rod.yaml", WALL.replace("lengths: mm", "lengths: cm\naxisymmetric: true")))
+                .section();
         assertEquals(Symmetry.AXISYMMETRIC, section.symmetry());
         assertEquals(
                 3.8, section.regions().getFirst().outline().corners().get(1).x(), 1e-12);
@@ -124,7 +125,7 @@ class SectionFileTest {
                  "environments": {"a": {"temperature": 1, "surface-resistance": 0.1}},
                  "boundaries": [{"environment": "a", "path": [[0, 0], [0, 40]], "surface-resistance": 0.2}]}
                 """;
-        Section section = SectionFile.read(file("s.json", json));
+        Section section = SectionFile.load(file("s.json", json)).section();
         assertEquals(
                 0.254, section.regions().getFirst().outline().corners().get(1).x(), 1e-12);
         assertEquals(0.2, section.boundaries().getFirst().surfaceResistance().orElseThrow());
@@ -165,7 +166,8 @@ class SectionFileTest {
                 - {environment: indoor, path: [[0, 0], [%2$.17g, 0]]}
                 - {environment: outdoor, path: [[0, %4$.17g], [%3$.17g, %4$.17g]]}
                 """, unit, 0.4 * scale, slanted * scale, 0.3 * scale, 0.2 * scale, (0.2 + steel) * scale);
-        return Conduction.solve(SectionFile.read(file(unit + steel + ".yaml", text)), Accuracy.standard())
+        return Conduction.solve(
+                        SectionFile.load(file(unit + steel + ".yaml", text)).section(), Accuracy.standard())
                 .coupling("indoor", "outdoor");
     }
 
@@ -214,7 +216,7 @@ class SectionFileTest {
                         .replace("environment: indoor", "environment: indor")
                         .replace("lengths: mm", "lengths: feet")
                         .replace("rectangle: [200, 0, 380, 1000]", "rectangle: [200, 0, 380]"));
-        String told = assertThrows(FileFaultException.class, () -> SectionFile.read(bad))
+        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
                 .getMessage();
         assertTrue(told.contains("bad.yaml:2:10: lengths is needed; got \"feet\"; allowed: mm, cm, m, in"), told);
         assertTrue(told.contains("bad.yaml:4:35: conductivity is out of range; got -1"), told);

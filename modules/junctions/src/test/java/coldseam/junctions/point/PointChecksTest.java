@@ -76,7 +76,9 @@ class PointChecksTest {
                 Lists.immutable.of(new PointSection.Body("rod", k, 0, r, -out, board + out)),
                 0.13,
                 0.04,
-                0.5);
+                0.5,
+                20,
+                0);
         double area = Math.PI * r * r;
         double fins = 1 / (1 / fin(k, r, out, 1 / 0.13) + board / (k * area) + 1 / fin(k, r, out, 1 / 0.04));
         PointSolution solved = PointSolution.of(section, new Accuracy(1e-4, 400_000), Conduction::solve);

@@ -23,7 +23,9 @@ class PointSolutionTest {
                 Lists.immutable.of(new PointSection.Body("pin", conductivity, 0, radius, 0, 0.2)),
                 rsi,
                 rse,
-                disc);
+                disc,
+                20,
+                0);
     }
 
     private static PointSolution solved(PointSection section, double width) {
@@ -77,7 +79,9 @@ class PointSolutionTest {
                         new PointSection.Body("foot", 50, 0, 0.05, 0.2, 0.21)),
                 0.13,
                 0.04,
-                DISC);
+                DISC,
+                20,
+                0);
         PointSolution first = solved(flush, 1e-3);
         PointSolution second = solved(out, 1e-3);
         assertTrue(second.chi().lower() > first.chi().upper(), first.chi() + " then " + second.chi());

@@ -53,7 +53,7 @@ class EndsOfTheSweepTest {
                 .flatCollect(build -> JunctionKind.all()
                         .flatCollect(kind -> build.setups(
                                         kind, CatalogueFile.builtIn().options(kind))
-                                .flatCollect(Sweep::of)
+                                .flatCollect(setup -> Sweep.of(setup, ""))
                                 .flatCollect(sweep -> CatalogueFile.builtIn()
                                         .options(kind)
                                         .select(detail -> build.setup(detail).equals(sweep.setup()))

@@ -145,7 +145,7 @@ class HouseFileTest {
         assertEquals(2.0, house.site().groundConductivity());
         assertEquals(DimensionSystem.EXTERNAL, house.site().dimensions());
         assertEquals(OptionalDouble.empty(), house.site().heatingDegreeDays());
-        assertEquals(Limits.defaults(), house.limits());
+        assertEquals(Limits.defaults(OptionalDouble.empty()), house.limits());
         assertEquals("", house.prices().currency());
         assertEquals(
                 Lists.immutable.with("softwood"), house.materials().keysView().toList());
