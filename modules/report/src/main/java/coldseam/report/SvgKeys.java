@@ -7,7 +7,6 @@ import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
-import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import coldseam.report.section.SectionDrawing;
@@ -47,12 +46,8 @@ final class SvgKeys {
     }
 
     private static void row(Canvas canvas, SectionPicture.Key key, UnitSystem units, double x, double y, double width) {
-        canvas.circle(new Spot(x + 6, y), 5.2, Pen.of(0.6, Palette.INK));
-        canvas.text(Integer.toString(key.number()), x + 6, y - 2.2, Type.of(6.6).with(Face.SEMIBOLD), Align.CENTRE);
-        Box area = new Box(x + 16, y - 5, x + 40, y + 5);
-        canvas.fill(area.corners(), key.look().tint());
-        key.look().hatch().draw(canvas, area.corners(), area);
-        canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
+        canvas.ringed(key.number(), new Spot(x + 6, y));
+        key.look().sample(canvas, new Box(x + 16, y - 5, x + 40, y + 5));
         String conductivity = key.says(number -> units.format(number, Dimension.CONDUCTIVITY));
         double room = width - 46 - canvas.metrics().width(conductivity, Type.of(8)) - 8;
         String name = key.material();

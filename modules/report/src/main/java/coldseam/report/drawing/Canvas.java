@@ -7,6 +7,9 @@ import org.eclipse.collections.impl.factory.Lists;
 /** What sections, houses and charts are drawn on, so that each is drawn once for PDF and SVG. */
 public interface Canvas {
 
+    /** Points, the radius of a ring. */
+    double RING = 5.2;
+
     /** Fills an outline; one that crosses itself is filled where its winding is not zero. */
     void fill(ImmutableList<Spot> outline, Ink ink);
 
@@ -69,6 +72,17 @@ public interface Canvas {
     /** Sets one level line of text. */
     default void text(String text, double x, double y, Type type, Align align) {
         text(text, new Spot(x, y), type, align, 0);
+    }
+
+    /** Sets a number in a ring, as drawings and their keys have those of materials. */
+    default void ringed(int number, Spot middle) {
+        circle(middle, RING, Pen.of(0.6, Palette.INK));
+        text(
+                Integer.toString(number),
+                middle.x(),
+                middle.y() - 2.2,
+                Type.of(6.6).with(Face.SEMIBOLD),
+                Align.CENTRE);
     }
 
     /** Sets text on a white strip, so that it can be read over lines. */

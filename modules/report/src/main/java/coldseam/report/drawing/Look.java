@@ -33,4 +33,11 @@ public enum Look {
     public Hatch hatch() {
         return hatch;
     }
+
+    /** Draws a sample, as keys have it. */
+    public void sample(Canvas canvas, Box box) {
+        canvas.fill(box.corners(), tint);
+        hatch.draw(canvas, box.corners(), box);
+        canvas.outline(box.corners(), Pen.of(0.5, Palette.INK));
+    }
 }

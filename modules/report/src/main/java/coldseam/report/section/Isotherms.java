@@ -2,7 +2,6 @@ package coldseam.report.section;
 
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
-import coldseam.conduction.TemperatureField;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Box;
@@ -56,7 +55,7 @@ final class Isotherms {
     }
 
     private void collect() {
-        ImmutableList<Environment> all = picture.solution().section().environments();
+        ImmutableList<Environment> all = picture.section().environments();
         double low = all.collectDouble(Environment::temperature).min();
         double high = all.collectDouble(Environment::temperature).max();
         UnitSystem system = picture.system();
@@ -69,12 +68,12 @@ final class Isotherms {
                 break;
             }
         }
-        TemperatureField field = picture.solution().field();
         Type type = Type.of(6).with(Palette.MIST);
         for (double shown = Math.ceil(shownLow / step + 1e-9) * step; shown < shownHigh - 1e-9; shown += step) {
             double t = system.inside(shown, Dimension.TEMPERATURE);
             String text = step >= 1 ? Long.toString(Math.round(shown)) : system.number(t, Dimension.TEMPERATURE);
-            drawn.add(new Drawn(text + "°", type, PLAIN, onPage(field.isotherm(t)), false));
+            drawn.add(new Drawn(
+                    text + "°", type, PLAIN, onPage(picture.isotherms().apply(t)), false));
         }
         picture.limits().forEachWithIndex((limit, i) -> {
             if (limit.temperature() > low && limit.temperature() < high) {
@@ -83,7 +82,7 @@ final class Isotherms {
                         limit.name() + " " + system.format(limit.temperature(), Dimension.TEMPERATURE),
                         Type.of(6.6).with(Face.SEMIBOLD).with(pen.ink()),
                         pen,
-                        onPage(field.isotherm(limit.temperature())),
+                        onPage(picture.isotherms().apply(limit.temperature())),
                         true));
             }
         });

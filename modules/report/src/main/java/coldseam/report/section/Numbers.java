@@ -1,13 +1,10 @@
 package coldseam.report.section;
 
-import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
-import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
-import coldseam.report.drawing.Type;
 import coldseam.report.section.SectionPicture.Key;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,8 +15,7 @@ import org.eclipse.collections.impl.factory.Lists;
 /** Sets each material's number: on it where there is room, else beside the drawing with a line to it. */
 final class Numbers {
 
-    private static final double RADIUS = 5.2;
-    private static final Type TYPE = Type.of(6.6).with(Face.SEMIBOLD);
+    private static final double RADIUS = Canvas.RING;
 
     private final PaintedParts parts;
     private final PageGrid grid;
@@ -97,8 +93,7 @@ final class Numbers {
     private void badge(Canvas canvas, Spot at, int number) {
         occupied.take(around(at));
         canvas.disc(at, RADIUS, Palette.WHITE);
-        canvas.circle(at, RADIUS, Pen.of(0.6, Palette.INK));
-        canvas.text(Integer.toString(number), at.x(), at.y() - 2.2, TYPE, Align.CENTRE);
+        canvas.ringed(number, at);
     }
 
     /** A line from a badge in the side margin to a place where the material is seen. */

@@ -161,9 +161,7 @@ final class Overlays {
                 Spot middle = new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
                 beside(
                         canvas,
-                        "neck "
-                                + picture.system()
-                                        .format(Math.floor(line.neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS),
+                        "neck " + picture.system().format(line.leastNeck(), Dimension.THICKNESS),
                         middle,
                         8,
                         type);

@@ -5,9 +5,7 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
-import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
-import coldseam.conduction.TemperatureField;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.plan.PlanarSubdivision;
@@ -72,13 +70,14 @@ final class PointPictures {
         double outdoor = result.setup().outdoorTemperature();
         double coldest = outdoor + result.temperatureFactor() * (indoor - outdoor);
         ImmutableList<PaintedPart> parts = result.pieces().flatCollect(this::parts);
-        Solution whole = solution();
+        Section whole = whole();
         return new SectionPicture(
                 parts,
                 Lists.immutable.empty(),
                 PlanarSubdivision.of(parts.collect(PaintedPart::outline)),
-                SectionEnd.of(whole.section()),
+                SectionEnd.of(whole),
                 whole,
+                this::isotherm,
                 system,
                 limits,
                 Optional.empty(),
@@ -126,10 +125,9 @@ final class PointPictures {
                 Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
-    private Solution solution() {
-        Solution half = result.solution();
-        Section section = half.section();
-        Section whole = new Section(
+    private Section whole() {
+        Section section = result.solution().section();
+        return new Section(
                 section.name(),
                 Symmetry.PLANAR,
                 section.regions()
@@ -140,18 +138,14 @@ final class PointPictures {
                         .collect(boundary -> new Boundary(
                                 boundary.environment(), path(boundary.path()), boundary.surfaceResistance())),
                 section.probes());
-        return new Solution(
-                whole,
-                half.couplings(),
-                half.heatFlows(),
-                half.surfaces(),
-                half.probes(),
-                new Mirrored(half.field()),
-                half.accuracy(),
-                half.outcome(),
-                half.unknowns(),
-                half.seconds(),
-                half.notes());
+    }
+
+    /** The lines of the half, and their mirror images. */
+    private ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
+        ImmutableList<ImmutableList<Point>> lines =
+                result.solution().field().isotherm(temperature).flatCollect(this::cut);
+        return lines.newWithAll(lines.collect(line -> line.collect(PointPictures::mirror)))
+                .collect(line -> line.collect(this::turned));
     }
 
     /** From the mirrored rim over the axis to the rim. */
@@ -204,37 +198,5 @@ final class PointPictures {
 
     private static double part(double room, double step) {
         return step != 0 && room / step >= 0 ? room / step : 1;
-    }
-
-    /** A field of the half, seen whole; only its isotherms are drawn. */
-    private final class Mirrored implements TemperatureField {
-        private final TemperatureField half;
-
-        Mirrored(TemperatureField half) {
-            this.half = half;
-        }
-
-        @Override
-        public double temperatureAt(double x, double y) {
-            throw new UnsupportedOperationException("a picture's field has isotherms only");
-        }
-
-        @Override
-        public double[] fluxAt(double x, double y) {
-            throw new UnsupportedOperationException("a picture's field has isotherms only");
-        }
-
-        @Override
-        public ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
-            ImmutableList<ImmutableList<Point>> lines =
-                    half.isotherm(temperature).flatCollect(PointPictures.this::cut);
-            return lines.newWithAll(lines.collect(line -> line.collect(PointPictures::mirror)))
-                    .collect(line -> line.collect(PointPictures.this::turned));
-        }
-
-        @Override
-        public ImmutableList<Cell> cells() {
-            throw new UnsupportedOperationException("a picture's field has isotherms only");
-        }
     }
 }

@@ -167,13 +167,13 @@ public final class SectionDrawing {
 
     private void environments(Canvas canvas, PageGrid grid, View placed, Occupied occupied) {
         Type name = Type.of(8.5).with(coldseam.report.drawing.Face.SEMIBOLD).with(Palette.SLATE);
-        for (Environment environment : picture.solution().section().environments()) {
+        for (Environment environment : picture.section().environments()) {
             String first = environment.name();
             String second =
                     picture.system().format(environment.temperature(), coldseam.files.quantity.Dimension.TEMPERATURE);
             double w = Math.max(
                     canvas.metrics().width(first, name), canvas.metrics().width(second, name));
-            FreeAir.place(grid, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
+            FreeAir.place(grid, picture.section(), environment.name(), placed, occupied, w + 6, 24)
                     .ifPresent(spot -> {
                         occupied.take(new Box(spot.x() - w / 2, spot.y() - 12, spot.x() + w / 2, spot.y() + 12));
                         canvas.text(first, spot.x(), spot.y() + 2, name, Align.CENTRE);

@@ -29,7 +29,8 @@ import org.eclipse.collections.impl.list.Interval;
  * @param own those of them that the detail draws itself and whose size it says, by index
  * @param seen of their outlines
  * @param ends where the section stops and the house goes on
- * @param solution of it
+ * @param section that was solved
+ * @param isotherms lines of a temperature, °C, asked when they are drawn
  * @param system units of its labels
  * @param limits temperatures whose isotherms are marked by name
  * @param penLine inside the insulation
@@ -42,7 +43,8 @@ public record SectionPicture(
         ImmutableList<Integer> own,
         PlanarSubdivision seen,
         ImmutableList<SectionEnd> ends,
-        Solution solution,
+        Section section,
+        DoubleFunction<ImmutableList<ImmutableList<Point>>> isotherms,
         UnitSystem system,
         ImmutableList<Limit> limits,
         Optional<PenLine> penLine,
@@ -105,7 +107,8 @@ public record SectionPicture(
                 own(result),
                 result.plan().seen(),
                 result.plan().ends(),
-                result.solution(),
+                result.solution().section(),
+                temperature -> result.solution().field().isotherm(temperature),
                 system,
                 limits,
                 Optional.of(result.penLine()),
@@ -135,7 +138,8 @@ public record SectionPicture(
                 Lists.immutable.empty(),
                 PlanarSubdivision.of(section.regions().collect(Region::outline)),
                 SectionEnd.of(section),
-                solution,
+                section,
+                temperature -> solution.field().isotherm(temperature),
                 system,
                 Lists.immutable.empty(),
                 Optional.empty(),

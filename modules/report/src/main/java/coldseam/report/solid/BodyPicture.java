@@ -9,9 +9,7 @@ import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
-import coldseam.report.drawing.Look;
 import coldseam.report.drawing.Palette;
-import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Type;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -137,11 +135,7 @@ public final class BodyPicture {
         keys.forEachWithIndex((piece, i) -> {
             double x = box.x0() + i / rows(columns) * column;
             double y = box.y1() - ROW * (i % rows(columns)) - 8;
-            Box area = new Box(x, y - 5, x + 24, y + 5);
-            Look look = palettes.of(piece);
-            canvas.fill(area.corners(), look.tint());
-            look.hatch().draw(canvas, area.corners(), area);
-            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
+            palettes.of(piece).sample(canvas, new Box(x, y - 5, x + 24, y + 5));
             canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
             canvas.text(
                     units.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
