@@ -68,10 +68,9 @@ final class AtlasRun {
             bar.close();
         }
         AtomicFiles.write(csv, AtlasCsv.write(curves, units));
-        AtlasPdf.write(curves, origin(), pdf, units, paper, "coldseam " + ToolVersion.read());
+        AtomicFiles.write(pdf, AtlasPdf.bytes(curves, origin(), units, paper, "coldseam " + ToolVersion.read()));
         say(curves);
-        terminal.out().println("Written: " + csv);
-        terminal.out().println("Written: " + pdf);
+        terminal.written(Lists.immutable.of(csv, pdf));
     }
 
     private String origin() {
@@ -92,12 +91,11 @@ final class AtlasRun {
         long wide = curves.sumOfInt(curve -> curve.points()
                 .count(point ->
                         point.measures().isPresent() && !point.measures().get().met()));
-        Columns.fold(
-                        curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
-                                + misfits + " do not fit, and say why."
-                                + (wide == 0 ? "" : " " + wide + " have a wider interval than asked for."),
-                        "",
-                        "")
-                .forEach(terminal.out()::println);
+        terminal.fold(
+                curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
+                        + misfits + " do not fit, and say why."
+                        + (wide == 0 ? "" : " " + wide + " have a wider interval than asked for."),
+                "",
+                "");
     }
 }

@@ -77,9 +77,9 @@ final class AuditCommand implements Callable<Integer> {
         for (int i = 0; i < written.size(); i++) {
             AtomicFiles.write(written.get(i), told.documents().get(i));
         }
-        told.lines().forEach(terminal.out()::println);
+        terminal.lines(told.lines());
         terminal.out().println();
-        written.forEach(path -> terminal.out().println("Written: " + path));
+        terminal.written(written);
         options.say(timings, terminal);
         return told.code();
     }

@@ -114,10 +114,10 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         Accuracy accuracy = accuracy();
         refuseUnknown();
-        ImmutableList<PointKind> chosenPoints = chosenPoints();
-        ImmutableList<CornerKind> chosenCorners = chosenCorners();
+        ImmutableList<PointKind> chosenPoints = chosen(PointKind.all(), points);
+        ImmutableList<CornerKind> chosenCorners = chosen(CornerKind.all(), corners);
         refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners.notEmpty() ? "corners" : "");
-        ImmutableList<JunctionKind> chosen = chosen();
+        ImmutableList<JunctionKind> chosen = chosen(JunctionKind.all(), true);
         Layers layers = between.layers(workshop);
         if (pdf.isPresent()) {
             sheets(chosen, chosenPoints, chosenCorners, layers, accuracy);
@@ -142,8 +142,7 @@ final class CatalogueCommand implements Callable<Integer> {
             terminal.out().println();
         }
         if (assemblies) {
-            layers.assemblies()
-                    .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
+            layers.assemblies().forEach(each -> terminal.fold(each.name(), "  ", "    "));
             return Exit.UNBROKEN.code();
         }
         if (atlas.isPresent()) {
@@ -152,25 +151,22 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         if (kinds.isEmpty() && between.notNamed() && !computed) {
             table.names(chosen);
-            Columns.fold(
-                            "Give --kind, --house or --first and --second to see what each loses between those layers;"
-                                    + " \"coldseam detail ID\" draws one.",
-                            "",
-                            "")
-                    .forEach(terminal.out()::println);
+            terminal.fold(
+                    "Give --kind, --house or --first and --second to see what each loses between those layers;"
+                            + " \"coldseam detail ID\" draws one.",
+                    "",
+                    "");
             terminal.out().println();
             table.names(PointKind.all());
-            Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
-                    .forEach(terminal.out()::println);
+            terminal.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "");
             terminal.out().println();
             table.names(CornerKind.all()
                     .select(kind -> layers.catalogue().options(kind).notEmpty()));
-            Columns.fold(
-                            "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
-                                    + " of their edges leave them open.",
-                            "",
-                            "")
-                    .forEach(terminal.out()::println);
+            terminal.fold(
+                    "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
+                            + " of their edges leave them open.",
+                    "",
+                    "");
         } else {
             table.computed(chosen);
         }
@@ -233,25 +229,15 @@ final class CatalogueCommand implements Callable<Integer> {
         return new Accuracy(width, Accuracy.standard().maximumUnknowns());
     }
 
-    /** The kinds named, in their own order; all of them where none is named. */
-    private ImmutableList<JunctionKind> chosen() {
-        ImmutableList<JunctionKind> all = JunctionKind.all();
+    /**
+     * The kinds that were named, in their own order.
+     *
+     * @param all of one sort
+     * @param meant whether all are meant where none is named
+     */
+    private <K extends BridgeKind> ImmutableList<K> chosen(ImmutableList<K> all, boolean meant) {
         ImmutableList<String> words = words();
-        return words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
-    }
-
-    /** The kinds of point named; all of them where points are asked for and none is named. */
-    private ImmutableList<PointKind> chosenPoints() {
-        ImmutableList<PointKind> all = PointKind.all();
-        ImmutableList<String> words = words();
-        return points && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
-    }
-
-    /** The kinds of corner named; all of them where corners are asked for and none is named. */
-    private ImmutableList<CornerKind> chosenCorners() {
-        ImmutableList<CornerKind> all = CornerKind.all();
-        ImmutableList<String> words = words();
-        return corners && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
+        return meant && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
 
     private ImmutableList<String> words() {

@@ -71,7 +71,7 @@ final class CatalogueSheets {
                         + (sheets.size() < all.size()
                                 ? "; " + (all.size() - sheets.size()) + " options do not fit those layers"
                                 : ""));
-        terminal.out().println("Written: " + pdf);
+        terminal.written(Lists.immutable.of(pdf));
     }
 
     /** An option's sheets, one for each place there is of its kind; each is computed when it is asked. */

@@ -61,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
                         Exit.of(audit).code(),
                         new VerdictText(audit, options.units()).full(),
                         Lists.immutable.empty()));
-        told.lines().forEach(terminal.out()::println);
+        terminal.lines(told.lines());
         options.say(timings, terminal);
         return told.code();
     }

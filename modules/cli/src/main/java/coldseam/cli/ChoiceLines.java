@@ -5,6 +5,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.junctions.JunctionResult;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -33,18 +34,16 @@ final class ChoiceLines {
         lines.addAllIterable(Columns.fold(SENTENCE, "  ", "  "));
         lines.add("");
         lines.add("junctions:");
-        open.collect(JunctionRow::kindLabel)
-                .distinct()
-                .forEach(kind ->
-                        ofKind(lines, kind, open.select(row -> row.kindLabel().equals(kind))));
+        Groups.by(open, JunctionRow::kindLabel).forEach(rows -> ofKind(lines, rows));
         return lines.toImmutable();
     }
 
     /** One line where one detail is the best throughout; else those of fewer metres first, each edge by its surfaces. */
-    private static void ofKind(MutableList<String> lines, String kind, ImmutableList<JunctionRow> rows) {
-        String most = rows.collect(ChoiceLines::best)
-                .distinct()
-                .maxBy(best -> rows.select(row -> best(row).equals(best)).sumOfDouble(JunctionRow::length));
+    private static void ofKind(MutableList<String> lines, ImmutableList<JunctionRow> rows) {
+        String kind = rows.getFirst().kindLabel();
+        String most = best(Groups.by(rows, ChoiceLines::best)
+                .maxBy(alike -> alike.sumOfDouble(JunctionRow::length))
+                .getFirst());
         // Both jambs of an opening have the same names.
         rows.reject(row -> best(row).equals(most))
                 .distinctBy(ChoiceLines::names)

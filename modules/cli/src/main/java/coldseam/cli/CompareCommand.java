@@ -128,13 +128,11 @@ final class CompareCommand implements Callable<Integer> {
             refuse(ready);
             return Comparer.compare(ready, wish, progress, () -> false);
         });
-        if (output.isPresent()) {
-            ComparePdf.write(comparison, output.get(), options.units(), pages.paper);
-        }
-        write(svg, () -> CompareSvg.text(comparison, options.units()));
-        write(csv, () -> CompareCsv.text(comparison, options.units()));
-        write(json, () -> CompareJson.text(comparison));
-        CompareText.of(comparison, options.units()).forEach(terminal.out()::println);
+        write(output, () -> ComparePdf.bytes(comparison, options.units(), pages.paper));
+        write(svg, () -> Told.bytes(CompareSvg.text(comparison, options.units())));
+        write(csv, () -> Told.bytes(CompareCsv.text(comparison, options.units())));
+        write(json, () -> Told.bytes(CompareJson.text(comparison)));
+        terminal.lines(CompareText.of(comparison, options.units()));
         say(written);
         return Exit.of(comparison.described()).code();
     }
@@ -150,20 +148,18 @@ final class CompareCommand implements Callable<Integer> {
             HouseAudit later = HouseAudit.of(second, shop);
             return Stages.compare(before, later, ordered(before, later), progress);
         });
-        if (output.isPresent()) {
-            RenovationPdf.write(renovation, output.get(), options.units(), pages.paper);
-        }
-        write(svg, () -> CompareSvg.text(renovation, options.units()));
-        write(csv, () -> RenovationPdf.csv(renovation, options.units()));
-        write(json, () -> RenovationJson.text(renovation));
-        RenovationText.of(renovation, options.units()).forEach(terminal.out()::println);
+        write(output, () -> RenovationPdf.bytes(renovation, options.units(), pages.paper));
+        write(svg, () -> Told.bytes(CompareSvg.text(renovation, options.units())));
+        write(csv, () -> Told.bytes(RenovationPdf.csv(renovation, options.units())));
+        write(json, () -> Told.bytes(RenovationJson.text(renovation)));
+        terminal.lines(RenovationText.of(renovation, options.units()));
         say(written);
         return Exit.of(renovation.after()).code();
     }
 
-    private static void write(Optional<Path> file, Supplier<String> text) throws IOException {
+    private static void write(Optional<Path> file, Supplier<byte[]> content) throws IOException {
         if (file.isPresent()) {
-            AtomicFiles.write(file.get(), text.get());
+            AtomicFiles.write(file.get(), content.get());
         }
     }
 
@@ -171,7 +167,7 @@ final class CompareCommand implements Callable<Integer> {
         if (written.notEmpty()) {
             terminal.out().println();
         }
-        written.forEach(path -> terminal.out().println("Written: " + path));
+        terminal.written(written);
     }
 
     /** The order that was asked for, else that of the second file. */

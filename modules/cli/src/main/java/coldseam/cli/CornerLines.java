@@ -15,6 +15,7 @@ import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import coldseam.report.DetailPdf;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -98,7 +99,7 @@ final class CornerLines {
     }
 
     private String chi(Interval chi) {
-        return lines.units().interval(chi.lower(), chi.upper(), Dimension.POINT_TRANSMITTANCE);
+        return new Print(lines.units()).bounds(chi, Dimension.POINT_TRANSMITTANCE);
     }
 
     /** One of them with all its words. */

@@ -4,13 +4,12 @@ import coldseam.audit.house.ToolVersion;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.PointKind;
+import coldseam.files.AtomicFiles;
 import coldseam.files.Nearest;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
-import coldseam.report.BodySvg;
 import coldseam.report.DetailPdf;
-import coldseam.report.DetailSvg;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -69,10 +68,22 @@ final class DetailCommand implements Callable<Integer> {
         Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
         Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
-        if (detail.kind() instanceof CornerKind) {
-            corner(detail, layers);
-            return Exit.UNBROKEN.code();
+        DetailPdf.Sheet sheet = detail.kind() instanceof CornerKind ? corner(detail, layers) : bridge(detail, layers);
+        if (svg.isPresent()) {
+            AtomicFiles.write(svg.get(), sheet.svg(layers.site(), printed.units));
         }
+        if (pdf.isPresent()) {
+            AtomicFiles.write(
+                    pdf.get(),
+                    DetailPdf.bytes(
+                            sheet, layers.site(), printed.units, pages.paper, "coldseam " + ToolVersion.read()));
+        }
+        terminal.written(written);
+        return Exit.UNBROKEN.code();
+    }
+
+    /** Tells of a junction's or a point's, at the first place there is of its kind. */
+    private DetailPdf.Sheet bridge(Detail detail, Layers layers) {
         ImmutableList<? extends Layers.Place<?>> places = layers.places(detail);
         if (places.isEmpty()) {
             throw new RefusedException(
@@ -83,23 +94,11 @@ final class DetailCommand implements Callable<Integer> {
         Layers.Place<?> place = places.getFirst();
         BridgeResult result = workshop.computer().compute(place.laid(detail), place.setup());
         words(result, place, places.size());
-        if (svg.isPresent()) {
-            DetailSvg.write(result, layers.site(), svg.get(), printed.units);
-        }
-        if (pdf.isPresent()) {
-            DetailPdf.write(
-                    new DetailPdf.BridgeSheet(result, place.origin()),
-                    layers.site(),
-                    pdf.get(),
-                    printed.units,
-                    pages.paper,
-                    "coldseam " + ToolVersion.read());
-        }
-        written.forEach(path -> terminal.out().println("Written: " + path));
-        return Exit.UNBROKEN.code();
+        return new DetailPdf.BridgeSheet(result, place.origin());
     }
 
-    private void corner(Detail detail, Layers layers) throws IOException {
+    /** Tells of a corner's. */
+    private DetailPdf.Sheet corner(Detail detail, Layers layers) {
         if (!between.notNamed()) {
             throw new RefusedException(Lists.immutable.of("\"" + id + "\" is a corner's detail: it is computed between"
                     + " typical build-ups; leave out --house, --first and --second, and run \"coldseam audit\" for a"
@@ -113,20 +112,7 @@ final class DetailCommand implements Callable<Integer> {
                 workshop.vertices().orElseThrow());
         VertexResult result = lines.compute(detail);
         lines.words(detail, result);
-        if (svg.isPresent()) {
-            BodySvg.write(result.surface(), svg.get(), printed.units);
-            terminal.out().println("Written: " + svg.get());
-        }
-        if (pdf.isPresent()) {
-            DetailPdf.write(
-                    CornerLines.sheet(result),
-                    layers.site(),
-                    pdf.get(),
-                    printed.units,
-                    pages.paper,
-                    "coldseam " + ToolVersion.read());
-            terminal.out().println("Written: " + pdf.get());
-        }
+        return CornerLines.sheet(result);
     }
 
     private RefusedException unknown(Layers layers) {

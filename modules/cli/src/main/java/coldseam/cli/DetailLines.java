@@ -1,6 +1,5 @@
 package coldseam.cli;
 
-import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.DefaultPsi;
 import coldseam.files.Words;
@@ -15,6 +14,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -35,7 +35,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     /** Text folded to the terminal's width, after a mark on the first line and another on each further one. */
     void fold(String first, String text, String further) {
-        Columns.fold(text, first, further).forEach(terminal.out()::println);
+        terminal.fold(text, first, further);
     }
 
     void row(String label, String text) {
@@ -74,13 +74,14 @@ record DetailLines(Terminal terminal, UnitSystem units) {
     /** psi or chi, and what a carpenter or a rater asks of it next. */
     void numbers(BridgeResult result) {
         say("");
+        Print print = new Print(units);
         if (result instanceof JunctionResult junction) {
-            row("psi external", interval(junction.psiExternal(), junction.dimension()));
-            row("psi internal", interval(junction.psiInternal(), junction.dimension()));
+            row("psi external", print.bounds(junction.psiExternal(), junction.dimension()));
+            row("psi internal", print.bounds(junction.psiInternal(), junction.dimension()));
             NearestDefaultPsi.of(junction).ifPresent(this::tabulated);
         } else {
             PointResult point = (PointResult) result;
-            row("chi, each", interval(point.chi(), point.dimension()) + ", proven for the shape as drawn");
+            row("chi, each", print.bounds(point.chi(), point.dimension()) + ", proven for the shape as drawn");
             row("U beside it", units.format(point.transmittance(), Dimension.TRANSMITTANCE));
         }
         row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
@@ -101,7 +102,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         row(
                 "pen line",
                 junction.penLine().unbroken()
-                        ? "unbroken; neck " + neck(junction)
+                        ? "unbroken; neck " + new Print(units).neck(junction.penLine())
                                 + String.format(
                                         Locale.ROOT,
                                         ", %.0f %% of the thinner insulation",
@@ -114,11 +115,6 @@ record DetailLines(Terminal terminal, UnitSystem units) {
                         "%s, %.0f %% of what the surface beside it has",
                         units.format(junction.weakestPath().resistance(), Dimension.RESISTANCE),
                         100 * junction.weakestPath().ratio()));
-    }
-
-    /** The neck of a pen line, rounded down. */
-    String neck(JunctionResult junction) {
-        return units.format(Math.floor(junction.penLine().neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS);
     }
 
     /** The lengths a house may change, with their ranges. */
@@ -137,10 +133,6 @@ record DetailLines(Terminal terminal, UnitSystem units) {
     private String length(double metres) {
         boolean fine = units == UnitSystem.SI && Math.abs(metres * 1000 - Math.rint(metres * 1000)) > 1e-6;
         return fine ? String.format(Locale.ROOT, "%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
-    }
-
-    private String interval(Interval value, Dimension dimension) {
-        return units.interval(value.lower(), value.upper(), dimension);
     }
 
     /** What a detail says of itself, whatever it is for. */

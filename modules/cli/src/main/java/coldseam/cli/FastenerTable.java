@@ -6,6 +6,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.point.Fastener;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -47,7 +48,7 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
         lines.say(ROW.formatted(
                 units.format(fastener.board(), Dimension.THICKNESS),
                 Words.word(fastener.steel()),
-                units.intervalNumber(result.chi().lower(), result.chi().upper(), Dimension.POINT_TRANSMITTANCE),
+                new Print(units).number(result.chi(), Dimension.POINT_TRANSMITTANCE),
                 units.number(fastener.correction(), Dimension.POINT_TRANSMITTANCE),
                 String.format(
                         Locale.ROOT, "U %+.1f %%", 100 * PER_AREA * result.chi().middle() / result.transmittance())));

@@ -21,15 +21,14 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
         // Air layers have no conductivity of their own.
         MaterialLibrary.materials().reject(Material::isAir).forEach(this::row);
         terminal.out().println();
-        Columns.fold(
-                        "Generic values for a first audit: write the product's own under materials, with its source. mu is"
-                                + " the vapour resistance factor, mostly from memory. λ is read in its source, remembered from it, or"
-                                + " common practice; an audit's inputs name the source. Where a material does not say that it can control air,"
-                                + " water or vapour, or that it bears ground, splash, load or rain, a layer of it is not taken for that; floors and"
-                                + " lintels are of wood in walls of timber that carries, else of concrete.",
-                        "",
-                        "")
-                .forEach(terminal.out()::println);
+        terminal.fold(
+                "Generic values for a first audit: write the product's own under materials, with its source. mu is"
+                        + " the vapour resistance factor, mostly from memory. λ is read in its source, remembered from it, or"
+                        + " common practice; an audit's inputs name the source. Where a material does not say that it can control air,"
+                        + " water or vapour, or that it bears ground, splash, load or rain, a layer of it is not taken for that; floors and"
+                        + " lintels are of wood in walls of timber that carries, else of concrete.",
+                "",
+                "");
     }
 
     private void row(Material material) {

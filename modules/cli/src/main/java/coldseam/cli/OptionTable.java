@@ -14,6 +14,7 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Suits;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -149,7 +150,7 @@ final class OptionTable {
                 number(result, DimensionSystem.EXTERNAL),
                 number(result, DimensionSystem.INTERNAL),
                 String.format(Locale.ROOT, "%.2f", result.temperatureFactor()),
-                junction.penLine().unbroken() ? lines.neck(junction) : "broken",
+                new Print(units).neck(junction.penLine()),
                 String.format(
                         Locale.ROOT, "%.0f %%", 100 * junction.weakestPath().ratio())));
         Optional<DefaultPsi> tabulated = NearestDefaultPsi.of(junction);
@@ -164,7 +165,6 @@ final class OptionTable {
     }
 
     private String number(BridgeResult result, DimensionSystem system) {
-        return units.intervalNumber(
-                result.psiOrChi(system).lower(), result.psiOrChi(system).upper(), result.dimension());
+        return new Print(units).number(result.psiOrChi(system), result.dimension());
     }
 }

@@ -85,7 +85,7 @@ final class SectionCommand implements Callable<Integer> {
         } else {
             body((BodyFile) drawn);
         }
-        written.forEach(path -> terminal.out().println("Written: " + path));
+        terminal.written(written);
         return Exit.UNBROKEN.code();
     }
 
@@ -99,7 +99,7 @@ final class SectionCommand implements Callable<Integer> {
             AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit()));
         }
         if (svg.isPresent()) {
-            SectionSvg.write(solution, svg.get(), UnitSystem.SI);
+            AtomicFiles.write(svg.get(), SectionSvg.text(solution, UnitSystem.SI));
         }
         print(loaded, solution);
     }
@@ -114,9 +114,9 @@ final class SectionCommand implements Callable<Integer> {
             AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit(), chi));
         }
         if (svg.isPresent()) {
-            BodySvg.write(solution, svg.get(), UnitSystem.SI);
+            AtomicFiles.write(svg.get(), BodySvg.text(solution, UnitSystem.SI));
         }
-        Columns.fold(solution.body().name(), "", "").forEach(terminal.out()::println);
+        terminal.fold(solution.body().name(), "", "");
         double unit = loaded.unit();
         numbers(
                 solution,
@@ -133,12 +133,11 @@ final class SectionCommand implements Callable<Integer> {
     private void chi(DrawnChi.Sum sum) {
         say("chi: %s, the sum of", amount(sum.chi(), "W/K"));
         sum.terms()
-                .forEach(term -> Columns.fold(term.what() + ": " + amount(term.value(), "W/K"), "    ", "        ")
-                        .forEach(terminal.out()::println));
+                .forEach(term -> terminal.fold(term.what() + ": " + amount(term.value(), "W/K"), "    ", "        "));
     }
 
     private void print(SectionFile loaded, Solution solution) {
-        Columns.fold(loaded.section().name(), "", "").forEach(terminal.out()::println);
+        terminal.fold(loaded.section().name(), "", "");
         numbers(
                 solution,
                 at -> String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit()));
@@ -193,7 +192,7 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private void notes(Solved<?> solution) {
-        solution.notes().forEach(note -> Columns.fold(note, "  ", "  ").forEach(terminal.out()::println));
+        solution.notes().forEach(note -> terminal.fold(note, "  ", "  "));
     }
 
     /** What is said of a coupling whose own interval is wider than asked. */
@@ -216,6 +215,6 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private void say(String format, Object... values) {
-        Columns.fold(String.format(Locale.ROOT, format, values), "  ", "      ").forEach(terminal.out()::println);
+        terminal.fold(String.format(Locale.ROOT, format, values), "  ", "      ");
     }
 }

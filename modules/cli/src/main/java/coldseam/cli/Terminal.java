@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 
 /**
  * Where the command writes: always UTF-8 whatever the locale says, and never failing because a reader closed its end.
@@ -31,6 +32,26 @@ record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
 
     private static PrintWriter utf8(PrintStream stream) {
         return new PrintWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
+    }
+
+    /** Prints lines as they are. */
+    void lines(Iterable<String> lines) {
+        lines.forEach(out::println);
+    }
+
+    /**
+     * Prints a text folded at its spaces.
+     *
+     * @param first what the first line begins with
+     * @param next what the others begin with
+     */
+    void fold(String text, String first, String next) {
+        lines(Columns.fold(text, first, next));
+    }
+
+    /** Says which files there are now. */
+    void written(Iterable<Path> files) {
+        files.forEach(file -> out.println("Written: " + file));
     }
 
     /** Pushes out what is still held back. */

@@ -19,10 +19,11 @@ import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
-import java.time.format.TextStyle;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -40,11 +41,13 @@ final class VerdictText {
     private final Audit audit;
     private final UnitSystem units;
     private final FindingWords words;
+    private final Print print;
 
     VerdictText(Audit audit, UnitSystem units) {
         this.audit = audit;
         this.units = units;
         this.words = new FindingWords(units);
+        this.print = new Print(units);
     }
 
     /** The verdict, the few numbers that matter, and each finding's title. */
@@ -146,23 +149,23 @@ final class VerdictText {
         honest.inputs().ifPresent(inputs -> row(lines, "  as inputs are known", inputs));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
         String counted = loss.negativeJunctions().lower() < 0
-                ? say(loss.positiveJunctions(), Dimension.HEAT_LOSS_COEFFICIENT) + " lost and "
-                        + say(loss.negativeJunctions(), Dimension.HEAT_LOSS_COEFFICIENT)
+                ? print.of(loss.positiveJunctions(), Dimension.HEAT_LOSS_COEFFICIENT) + " lost and "
+                        + print.of(loss.negativeJunctions(), Dimension.HEAT_LOSS_COEFFICIENT)
                         + " of corners that plane parts count twice, together "
                 : "";
         row(
                 lines,
                 "  of it in junctions",
-                counted + say(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
-                        + say(loss.junctionShare(), Dimension.SHARE) + ", from "
+                counted + print.of(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
+                        + print.of(loss.junctionShare(), Dimension.SHARE) + ", from "
                         + audit.junctions().size() + " seams on "
                         + audit.sheets().size() + " sheets, "
-                        + units.format(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
+                        + print.of(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
         if (audit.points().notEmpty()) {
             row(
                     lines,
                     "  of it in points",
-                    say(loss.points(), Dimension.HEAT_LOSS_COEFFICIENT) + ", from "
+                    print.of(loss.points(), Dimension.HEAT_LOSS_COEFFICIENT) + ", from "
                             + audit.points().sumOfInt(PointRow::number) + " posts, brackets, pipes and the like in "
                             + audit.points().size() + " sets on "
                             + audit.pointSheets().size() + " sheets");
@@ -171,19 +174,19 @@ final class VerdictText {
             row(
                     lines,
                     "  of it in corners",
-                    say(loss.vertices(), Dimension.HEAT_LOSS_COEFFICIENT) + ": " + VertexWords.count(audit));
+                    print.of(loss.vertices(), Dimension.HEAT_LOSS_COEFFICIENT) + ": " + VertexWords.count(audit));
         }
         row(
                 lines,
                 "design load",
-                say(loss.designLoad(), Dimension.POWER) + " at "
-                        + units.format(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors, "
+                print.of(loss.designLoad(), Dimension.POWER) + " at "
+                        + print.of(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors, "
                         + HeatLossWords.of(loss));
         loss.annualLoss()
                 .ifPresent(annual -> row(
                         lines,
                         "loss in a year",
-                        units.format(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(loss)));
+                        print.of(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(loss)));
         mould(lines);
         row(lines, "inside assemblies", inside());
         audit.terraces().forEach(terrace -> row(lines, "terrace", TerraceWords.brief(terrace, units)));
@@ -220,11 +223,11 @@ final class VerdictText {
     private String atDesign(Mould mould, Mould.Surface coldest) {
         Site site = audit.house().site();
         int wet = mould.wetAtDesign().size();
-        String from = "at " + units.format(site.outdoorTemperature(), Dimension.TEMPERATURE)
+        String from = "at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
                 + " outdoors possible at " + coldest.sheet().id() + " from "
-                + units.format(coldest.humidityAtDesign(), Dimension.SHARE)
+                + print.of(coldest.humidityAtDesign(), Dimension.SHARE)
                 + " indoor humidity on; ";
-        String own = units.format(site.indoorHumidity(), Dimension.SHARE);
+        String own = print.of(site.indoorHumidity(), Dimension.SHARE);
         return wet == 0
                 ? from + "the house has " + own
                 : from + "CAUTION: the house has " + own + ", enough on " + (wet == 1 ? "this sheet" : wet + " sheets")
@@ -240,7 +243,7 @@ final class VerdictText {
                 Locale.ROOT,
                 "by months fRsi %.2f is needed (%s); %s",
                 need.temperatureFactor(),
-                need.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                Phrases.month(need.month()),
                 (mould.wetByMonth().isEmpty() ? "every seam" : "not every seam")
                         + (audit.vertexSheets().isEmpty() ? "" : " and corner") + " has it");
     }
@@ -288,9 +291,9 @@ final class VerdictText {
     private String numbers(Finding finding) {
         MutableList<String> parts = Lists.mutable.of(Words.word(finding.severity()));
         if (finding.subject().length() > 0) {
-            parts.add(units.format(finding.subject().length(), Dimension.LENGTH));
+            parts.add(print.of(finding.subject().length(), Dimension.LENGTH));
         }
-        finding.loss().ifPresent(loss -> parts.add(say(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
+        finding.loss().ifPresent(loss -> parts.add(print.of(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
         finding.moneyPerYear()
                 .ifPresent(money -> parts.add(String.format(
                         Locale.ROOT,
@@ -298,9 +301,5 @@ final class VerdictText {
                         money,
                         audit.house().prices().currency())));
         return parts.makeString(", ");
-    }
-
-    private String say(Interval value, Dimension dimension) {
-        return units.readable(value.lower(), value.upper(), dimension);
     }
 }

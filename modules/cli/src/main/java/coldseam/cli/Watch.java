@@ -50,7 +50,7 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
             try {
                 Audit audit = audited(HouseAudit.of(house, workshop));
                 VerdictText text = new VerdictText(audit, units);
-                last.map(text::since).orElseGet(text::full).forEach(terminal.out()::println);
+                terminal.lines(last.map(text::since).orElseGet(text::full));
                 exit = Exit.of(audit);
                 last = Optional.of(audit);
             } catch (RuntimeException thrown) {

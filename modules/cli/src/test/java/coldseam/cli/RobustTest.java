@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.TypicalBuild;
@@ -16,8 +17,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
+import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,7 +74,7 @@ class RobustTest {
         JunctionResult result =
                 Bench.SHARED.computer().compute(detail, TypicalBuild.MASONRY.setup(JunctionKind.of("shutter box")));
         Path svg = folder.resolve("detail.svg");
-        DetailSvg.write(result, Optional.empty(), svg, UnitSystem.SI);
+        AtomicFiles.write(svg, DetailSvg.text(result, Lists.immutable.empty(), UnitSystem.SI));
         assertNumbers(Files.readString(svg));
     }
 

@@ -1,7 +1,6 @@
 package coldseam.report;
 
 import coldseam.envelope.Site;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
@@ -12,8 +11,6 @@ import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -34,6 +31,9 @@ public final class DetailPdf {
 
         /** Sets it on pages of its own. */
         void write(Flow flow, Optional<Site> site, UnitSystem units);
+
+        /** Its drawing alone, as a picture. */
+        String svg(Optional<Site> site, UnitSystem units);
 
         private String title() {
             return detail().kind().label() + ": " + detail().name();
@@ -61,6 +61,11 @@ public final class DetailPdf {
         public void write(Flow flow, Optional<Site> site, UnitSystem units) {
             DetailSheet.write(flow, result, layers(), MarkedTemperatures.of(site), units);
         }
+
+        @Override
+        public String svg(Optional<Site> site, UnitSystem units) {
+            return DetailSvg.text(result, MarkedTemperatures.of(site), units);
+        }
     }
 
     /**
@@ -79,20 +84,21 @@ public final class DetailPdf {
         public void write(Flow flow, Optional<Site> site, UnitSystem units) {
             CornerSheet.write(flow, result, layers, units);
         }
+
+        @Override
+        public String svg(Optional<Site> site, UnitSystem units) {
+            return BodySvg.text(result.surface(), units);
+        }
     }
 
     /**
-     * Writes the sheet whole or not at all.
+     * The bytes of one sheet; the same result gives the same ones.
      *
      * @param site whose indoor air gives the dew point and the mould limit; empty without a house
      * @param tool name and version
-     * @throws IOException where the file cannot be written; an old one is then untouched
      */
-    public static void write(Sheet sheet, Optional<Site> site, Path path, UnitSystem units, Paper paper, String tool)
-            throws IOException {
-        AtomicFiles.write(
-                path,
-                bytes(Lists.immutable.of(sheet), sheet.title(), sheet.detail().id(), site, units, paper, tool));
+    public static byte[] bytes(Sheet sheet, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
+        return bytes(Lists.immutable.of(sheet), sheet.title(), sheet.detail().id(), site, units, paper, tool);
     }
 
     /**

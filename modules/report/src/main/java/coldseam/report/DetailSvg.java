@@ -1,15 +1,10 @@
 package coldseam.report;
 
-import coldseam.envelope.Site;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.PointResult;
-import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.section.SectionPicture;
 import coldseam.report.solid.BodyPicture;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,16 +12,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class DetailSvg {
 
     private DetailSvg() {}
-
-    /**
-     * Writes the picture whole or not at all.
-     *
-     * @param site whose indoor air gives the dew point and the mould limit; empty without a house
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(BridgeResult result, Optional<Site> site, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, text(result, MarkedTemperatures.of(site), units));
-    }
 
     /** The picture's text: the section, or of a point of boxes its three cuts. */
     public static String text(BridgeResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem units) {

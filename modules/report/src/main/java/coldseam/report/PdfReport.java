@@ -14,14 +14,13 @@ import coldseam.report.pages.InputPages;
 import coldseam.report.pages.Method;
 import coldseam.report.pages.MoisturePages;
 import coldseam.report.pages.Page;
-import coldseam.report.pages.Print;
 import coldseam.report.pages.Register;
 import coldseam.report.pages.SixSides;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
-import java.nio.charset.StandardCharsets;
 
 /**
  * The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. It
@@ -66,9 +65,8 @@ public final class PdfReport {
             HoldPointPages.write(page);
             InputPages.write(page);
             Method.write(page);
-            byte[] data = AuditJson.text(audit).getBytes(StandardCharsets.UTF_8);
             cover.writeContents(page);
-            flow.attach("audit.json", "The audit as data", "application/json", data);
+            flow.attach("audit.json", "The audit as data", AuditJson.text(audit));
             String digest = audit.inputDigest();
             return flow.finish(
                     audit.house().name()

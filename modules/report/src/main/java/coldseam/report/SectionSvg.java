@@ -1,7 +1,6 @@
 package coldseam.report;
 
 import coldseam.conduction.Solution;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.SvgCanvas;
@@ -10,8 +9,6 @@ import coldseam.report.section.GapDrawing;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** A solved section as an SVG picture, with its materials and isotherms, and where its intervals' width comes from. */
@@ -21,15 +18,6 @@ public final class SectionSvg {
     private static final double GAP_HEIGHT = 260;
 
     private SectionSvg() {}
-
-    /**
-     * Writes the picture whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(Solution solution, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, text(solution, units));
-    }
 
     /** The picture's text. */
     public static String text(Solution solution, UnitSystem units) {

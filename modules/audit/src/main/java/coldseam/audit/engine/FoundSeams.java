@@ -10,6 +10,7 @@ import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.catalogue.Catalogue;
@@ -18,8 +19,6 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.multimap.list.MutableListMultimap;
-import org.eclipse.collections.impl.factory.Multimaps;
 
 /**
  * The seams of a house as they were found, from what its file says under {@code retrofit}.
@@ -99,17 +98,16 @@ final class FoundSeams {
             ComputedJunctions planned, ImmutableMap<String, JunctionRow> found) {
         MutableList<AsFound.Seam> seams = Lists.mutable.empty();
         for (BridgeSheet<JunctionResult> sheet : planned.sheets()) {
-            MutableListMultimap<Key, JunctionRow> alike = Multimaps.mutable.list.empty();
             ImmutableList<JunctionRow> rows = planned.rows().select(row -> row.isOn(sheet));
-            rows.forEach(row -> alike.put(key(row, found), row));
-            rows.collect(row -> key(row, found))
-                    .distinct()
-                    .forEach(key -> seams.add(new AsFound.Seam(
-                            sheet.id(),
-                            key.sheet(),
-                            key.source(),
-                            alike.get(key).collect(JunctionRow::name).toImmutable(),
-                            alike.get(key).sumOfDouble(JunctionRow::length))));
+            for (ImmutableList<JunctionRow> alike : Groups.by(rows, row -> key(row, found))) {
+                Key key = key(alike.getFirst(), found);
+                seams.add(new AsFound.Seam(
+                        sheet.id(),
+                        key.sheet(),
+                        key.source(),
+                        alike.collect(JunctionRow::name),
+                        alike.sumOfDouble(JunctionRow::length)));
+            }
         }
         return seams.toImmutable();
     }

@@ -18,9 +18,9 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Site;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.junctions.JunctionResult;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -32,9 +32,6 @@ import org.eclipse.collections.api.list.MutableList;
  * intervals outwards. So the table adds up exactly as it is printed.
  */
 final class HeatLossTable {
-
-    private static final double HOURS_PER_DAY = 24;
-    private static final double WATTS_PER_KILOWATT = 1000;
 
     private final House house;
     private final ImmutableList<SurfaceHeat> heats;
@@ -93,7 +90,7 @@ final class HeatLossTable {
                 correctionRemainder(),
                 site.ventilationHeatLoss(),
                 designLoad,
-                annual(site, total.middle() + ventilation));
+                site.yearly(total.middle() + ventilation));
     }
 
     private ImmutableList<Line> surfaceLines(Group group) {
@@ -144,8 +141,8 @@ final class HeatLossTable {
     }
 
     private ImmutableList<Line> junctionLines() {
-        return rows.collect(Key::of).distinct().collect(key -> {
-            ImmutableList<JunctionRow> edges = rows.select(row -> Key.of(row).equals(key));
+        return Groups.by(rows, Key::of).collect(edges -> {
+            Key key = Key.of(edges.getFirst());
             double length = edges.sumOfDouble(JunctionRow::length);
             return new Line(
                     Group.JUNCTIONS,
@@ -199,13 +196,6 @@ final class HeatLossTable {
         double lower = part.lower() / (part.lower() >= 0 ? whole.upper() : whole.lower());
         double upper = part.upper() / (part.upper() >= 0 ? whole.lower() : whole.upper());
         return new Interval(lower, upper);
-    }
-
-    private static OptionalDouble annual(Site site, double coefficient) {
-        return site.heatingDegreeDays().isPresent()
-                ? OptionalDouble.of(
-                        coefficient * site.heatingDegreeDays().getAsDouble() * HOURS_PER_DAY / WATTS_PER_KILOWATT)
-                : OptionalDouble.empty();
     }
 
     /** W/K in a dimension system, not rounded. */

@@ -2,12 +2,11 @@ package coldseam.audit.engine;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
+import coldseam.files.Groups;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.multimap.list.MutableListMultimap;
-import org.eclipse.collections.impl.factory.Multimaps;
 
 /**
  * The different junctions of a house, before any detail is computed.
@@ -20,18 +19,15 @@ public record HouseJunctions(JunctionSetup setup, ImmutableList<Detail> chosen, 
 
     /** In the order of their first edge; edges beside a surface without assembly are left out. */
     public static ImmutableList<HouseJunctions> of(House house, Shell shell, Catalogue catalogue) {
-        MutableListMultimap<JunctionSetup, PlannedEdge> edges = Multimaps.mutable.list.empty();
-        ImmutableList<PlannedEdge> planned = new JunctionPlan(house, shell, catalogue).plan();
-        planned.forEach(each -> each.setup().ifPresent(setup -> edges.put(setup, each)));
-        return planned.flatCollect(each -> each.setup().stream().toList())
-                .distinct()
-                .collect(setup -> new HouseJunctions(
-                        setup,
-                        edges.get(setup)
-                                .select(PlannedEdge::chosen)
+        ImmutableList<PlannedEdge> planned = new JunctionPlan(house, shell, catalogue)
+                .plan()
+                .select(each -> each.setup().isPresent());
+        return Groups.by(planned, each -> each.setup().orElseThrow())
+                .collect(alike -> new HouseJunctions(
+                        alike.getFirst().setup().orElseThrow(),
+                        alike.select(PlannedEdge::chosen)
                                 .flatCollect(PlannedEdge::candidates)
-                                .distinct()
-                                .toImmutable(),
-                        edges.get(setup).collect(each -> each.edge().name()).toImmutable()));
+                                .distinct(),
+                        alike.collect(each -> each.edge().name())));
     }
 }

@@ -5,6 +5,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import java.util.Comparator;
 
@@ -63,7 +64,7 @@ final class Merit {
 
     private static int broken(JunctionResult junction) {
         return junction.controls()
-                .count(line -> line.match(continuous -> false, broken -> true, changes -> true, notShown -> false));
+                .count(line -> line instanceof ControlLine.Broken || line instanceof ControlLine.ChangesSide);
     }
 
     /** How many limits a result misses that rules would hold it to. */

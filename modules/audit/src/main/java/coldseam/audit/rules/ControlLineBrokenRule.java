@@ -26,8 +26,7 @@ public final class ControlLineBrokenRule extends SheetRule {
 
         /** Whether some layer changes to the other side of the insulation. */
         public boolean changesSide() {
-            return lines.anySatisfy(
-                    line -> line.match(continuous -> false, broken -> false, changes -> true, notShown -> false));
+            return lines.anySatisfy(ControlLine.ChangesSide.class::isInstance);
         }
     }
 
@@ -72,10 +71,7 @@ public final class ControlLineBrokenRule extends SheetRule {
 
     /** What a detail says to be broken is another rule's finding. */
     private static boolean stops(ControlLine line) {
-        return line.match(
-                continuous -> false,
-                broken -> broken.why() == ControlLine.Broken.Reason.OUT_OF_REACH,
-                changesSide -> true,
-                notShown -> false);
+        return line instanceof ControlLine.ChangesSide
+                || line instanceof ControlLine.Broken broken && broken.why() == ControlLine.Broken.Reason.OUT_OF_REACH;
     }
 }

@@ -9,6 +9,7 @@ import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.Limits;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -67,10 +68,8 @@ public final class CornerUnderLimitRule implements Rule {
                 .select(row -> Limits.under(
                                 sheet(row).temperatureFactor(), facts.mould().need())
                         && !follows(facts, sheet(row)));
-        return under.collect(CornerUnderLimitRule::cause)
-                .distinct()
-                .collect(cause -> under.select(row -> cause(row).equals(cause))
-                        .toSortedListBy(row -> sheet(row).temperatureFactor())
+        return Groups.by(under, CornerUnderLimitRule::cause)
+                .collect(rows -> rows.toSortedListBy(row -> sheet(row).temperatureFactor())
                         .toImmutable())
                 .collect(rows -> new Draft(
                         this,

@@ -6,6 +6,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.files.Groups;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -35,11 +36,8 @@ public final class DetailNotChosenRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<BridgeRow> open = facts.rows().select(DetailNotChosenRule::undecided);
-        return open.collect(BridgeRow::kindLabel)
-                .distinct()
-                .collect(kind ->
-                        draft(facts, kind, open.select(row -> row.kindLabel().equals(kind))));
+        return Groups.by(facts.rows().select(DetailNotChosenRule::undecided), BridgeRow::kindLabel)
+                .collect(rows -> draft(facts, rows));
     }
 
     /** What does not fit is another rule's. */
@@ -49,14 +47,14 @@ public final class DetailNotChosenRule implements Rule {
                 .orElse(row.noneFits() || row.misfits().isEmpty());
     }
 
-    private Draft draft(Facts facts, String kind, ImmutableList<BridgeRow> rows) {
+    private Draft draft(Facts facts, ImmutableList<BridgeRow> rows) {
         ImmutableList<BridgeSheet<?>> sheets = rows.flatCollect(
                         row -> row.sheet().stream().toList())
                 .<BridgeSheet<?>>collect(sheet -> sheet)
                 .distinctBy(BridgeSheet::id);
         return new Draft(
                 this,
-                "kind " + kind,
+                "kind " + rows.getFirst().kindLabel(),
                 Severity.UNKNOWN,
                 new Found(rows, sheets.getFirstOptional()),
                 new Subject.Bridges(rows),

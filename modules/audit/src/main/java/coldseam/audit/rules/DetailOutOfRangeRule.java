@@ -5,6 +5,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -34,18 +35,15 @@ public final class DetailOutOfRangeRule implements Rule {
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<BridgeRow> misfits =
                 facts.rows().select(row -> row.misfits().notEmpty() && !row.noneFits());
-        return misfits.collect(BridgeRow::misfits)
-                .distinct()
-                .collect(reasons ->
-                        draft(reasons, misfits.select(row -> row.misfits().equals(reasons))));
+        return Groups.by(misfits, BridgeRow::misfits).collect(this::draft);
     }
 
-    private Draft draft(ImmutableList<Phrase> reasons, ImmutableList<BridgeRow> rows) {
+    private Draft draft(ImmutableList<BridgeRow> rows) {
         return new Draft(
                 this,
                 "misfit " + rows.maxBy(BridgeRow::size).name(),
                 Severity.UNKNOWN,
-                new Found(rows, reasons.distinct()),
+                new Found(rows, rows.getFirst().misfits().distinct()),
                 new Subject.Bridges(rows));
     }
 }

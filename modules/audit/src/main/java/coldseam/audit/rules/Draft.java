@@ -5,6 +5,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
+import coldseam.envelope.shell.Surface;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -32,5 +33,22 @@ public record Draft(
     /** About what has no sheet, and whose loss nobody can tell. */
     Draft(Rule rule, String cause, Severity severity, Breach.Evidence evidence, Subject subject) {
         this(rule, cause, severity, evidence, subject, Lists.immutable.empty(), Optional.empty());
+    }
+
+    /** About surfaces of one assembly, whose faults have one cause. */
+    static Draft ofAssembly(
+            Rule rule,
+            Severity severity,
+            Breach.Evidence evidence,
+            ImmutableList<Surface> surfaces,
+            Optional<Interval> loss) {
+        return new Draft(
+                rule,
+                "assembly " + Facts.assembly(surfaces.getFirst()),
+                severity,
+                evidence,
+                new Subject.Surfaces(surfaces),
+                Lists.immutable.empty(),
+                loss);
     }
 }

@@ -24,6 +24,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -62,6 +63,11 @@ public record Facts(
      */
     static double assemblyTransmittance(Surface surface) {
         return transmittance(surface, surface.assembly().orElseThrow());
+    }
+
+    /** The name of the assembly of a surface that has one. */
+    static String assembly(Surface surface) {
+        return surface.assembly().map(Assembly::name).orElseThrow();
     }
 
     /** W/(m²·K), of another build-up in the place of a surface's own. */
@@ -189,9 +195,7 @@ public record Facts(
 
     /** Sheets with one detail, each group in the sheets' order: what is wrong with them has one cause. */
     static ImmutableList<ImmutableList<BridgeSheet<?>>> byDetail(ImmutableList<BridgeSheet<?>> sheets) {
-        return sheets.collect(Facts::cause)
-                .distinct()
-                .collect(cause -> sheets.select(sheet -> cause(sheet).equals(cause)));
+        return Groups.by(sheets, Facts::cause);
     }
 
     private static String cause(BridgeSheet<?> sheet) {

@@ -7,6 +7,7 @@ import coldseam.audit.Sheet;
 import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
+import coldseam.files.Groups;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,9 +15,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 
 /** Makes findings of drafts: one for each subject, numbered by weight. */
 public final class Findings {
-
-    private static final double HOURS_PER_DAY = 24;
-    private static final double WATTS_PER_KILOWATT = 1000;
 
     private Findings() {}
 
@@ -27,10 +25,8 @@ public final class Findings {
      */
     public static ImmutableList<Finding> of(Facts facts) {
         ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
-        ImmutableList<Finding> found = drafts.collect(Draft::cause)
-                .distinct()
-                .collect(cause ->
-                        joined(facts, drafts.select(each -> each.cause().equals(cause))))
+        ImmutableList<Finding> found = Groups.by(drafts, Draft::cause)
+                .collect(alike -> joined(facts, alike))
                 .toSortedList(Comparator.comparing(Finding::severity)
                         .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
@@ -72,12 +68,11 @@ public final class Findings {
     /** A year's heat for a loss, by degree days, at the house's price. */
     private static OptionalDouble money(House house, Optional<Interval> loss) {
         OptionalDouble price = house.prices().heat();
-        OptionalDouble degreeDays = house.site().heatingDegreeDays();
-        if (loss.isEmpty() || price.isEmpty() || degreeDays.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double kilowattHours = loss.get().middle() * degreeDays.getAsDouble() * HOURS_PER_DAY / WATTS_PER_KILOWATT;
-        return OptionalDouble.of(kilowattHours * price.getAsDouble());
+        OptionalDouble kilowattHours =
+                loss.map(each -> house.site().yearly(each.middle())).orElse(OptionalDouble.empty());
+        return price.isPresent() && kilowattHours.isPresent()
+                ? OptionalDouble.of(kilowattHours.getAsDouble() * price.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private static Finding numbered(Finding finding, int number) {

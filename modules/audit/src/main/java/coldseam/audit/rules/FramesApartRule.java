@@ -7,6 +7,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.envelope.Opening;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -52,9 +53,7 @@ public final class FramesApartRule implements Rule {
                 .openings()
                 .collect(opening -> Drawn.of(opening, beside))
                 .select(Drawn::apart);
-        return apart.collect(Drawn::sheets)
-                .distinct()
-                .collect(sheets -> draft(apart.select(drawn -> drawn.sheets().equals(sheets))));
+        return Groups.by(apart, Drawn::sheets).collect(this::draft);
     }
 
     /**

@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Subject;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Control;
@@ -12,6 +11,8 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -52,10 +53,7 @@ public final class InsulationUnfitRule implements Rule {
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> surfaces =
                 facts.shell().surfaces().select(surface -> unfit(surface).notEmpty());
-        ImmutableList<Draft> planes = surfaces.collect(InsulationUnfitRule::assembly)
-                .distinct()
-                .collect(name ->
-                        draft(name, surfaces.select(surface -> assembly(surface).equals(name))));
+        ImmutableList<Draft> planes = Groups.by(surfaces, Facts::assembly).collect(this::draft);
         ImmutableList<BridgeSheet<?>> sheets = facts.sheets()
                 .select(sheet -> sheet.chosen() && unfit(facts, sheet).notEmpty());
         return planes.newWithAll(Facts.byDetail(sheets).collect(alike -> {
@@ -66,24 +64,20 @@ public final class InsulationUnfitRule implements Rule {
         }));
     }
 
-    private Draft draft(String assembly, ImmutableList<Surface> surfaces) {
+    private Draft draft(ImmutableList<Surface> surfaces) {
         ImmutableList<Unfit> unfit =
                 surfaces.flatCollect(InsulationUnfitRule::unfit).distinct();
-        return new Draft(
+        return Draft.ofAssembly(
                 this,
-                "assembly " + assembly,
                 severity(unfit),
-                new Found(assembly, false, unfit),
-                new Subject.Surfaces(surfaces));
+                new Found(Facts.assembly(surfaces.getFirst()), false, unfit),
+                surfaces,
+                Optional.empty());
     }
 
     /** What lies wet in the ground is no insulation for long. */
     private static Severity severity(ImmutableList<Unfit> unfit) {
         return unfit.anySatisfy(each -> each.duty() == Duty.GROUND) ? Severity.GAP : Severity.WEAK;
-    }
-
-    private static String assembly(Surface surface) {
-        return surface.assembly().map(Assembly::name).orElseThrow();
     }
 
     private static ImmutableList<Unfit> unfit(Facts facts, BridgeSheet<?> sheet) {

@@ -2,12 +2,12 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Subject;
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -26,16 +26,9 @@ public final class RainNotCountedRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<Surface> inverted = facts.shell().surfaces().select(RainNotCountedRule::isInverted);
-        return inverted.collect(RainNotCountedRule::assembly).distinct().collect(name -> {
-            ImmutableList<Surface> alike =
-                    inverted.select(surface -> assembly(surface).equals(name));
-            return new Draft(this, "assembly " + name, Severity.WEAK, new Found(name), new Subject.Surfaces(alike));
-        });
-    }
-
-    private static String assembly(Surface surface) {
-        return surface.assembly().map(Assembly::name).orElseThrow();
+        return Groups.by(facts.shell().surfaces().select(RainNotCountedRule::isInverted), Facts::assembly)
+                .collect(alike -> Draft.ofAssembly(
+                        this, Severity.WEAK, new Found(Facts.assembly(alike.getFirst())), alike, Optional.empty()));
     }
 
     /** Whether it is nearly level, rained on, and its insulation lies over the outermost able water layer with nothing counted. */

@@ -2,10 +2,9 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Subject;
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -18,41 +17,33 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 abstract class SurfaceControlRule<F> implements Rule {
 
-    /** Layers whose duty is a name until it is checked. */
-    private static final ImmutableList<Control> NAMED = Lists.immutable.of(Control.values());
-
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> faulty = facts.shell()
                 .surfaces()
                 .select(surface ->
                         surface.assembly().isPresent() && faults(facts, surface).notEmpty());
-        return faulty.collect(SurfaceControlRule::assembly)
-                .distinct()
-                .collect(name -> draft(
-                        facts, name, faulty.select(surface -> assembly(surface).equals(name))));
-    }
-
-    private static String assembly(Surface surface) {
-        return surface.assembly().map(Assembly::name).orElseThrow();
+        return Groups.by(faulty, Facts::assembly).collect(surfaces -> draft(facts, surfaces));
     }
 
     private ImmutableList<F> faults(Facts facts, Surface surface) {
-        return NAMED.select(control -> Facts.needs(surface, control))
+        return Lists.immutable
+                .of(Control.values())
+                .select(control -> Facts.needs(surface, control))
                 .collect(control -> fault(facts, surface, control))
                 .select(Optional::isPresent)
                 .collect(Optional::get);
     }
 
-    private Draft draft(Facts facts, String assembly, ImmutableList<Surface> surfaces) {
+    private Draft draft(Facts facts, ImmutableList<Surface> surfaces) {
         ImmutableList<F> faults =
                 faults(facts, surfaces.maxBy(surface -> faults(facts, surface).size()));
-        return new Draft(
+        return Draft.ofAssembly(
                 this,
-                "assembly " + assembly,
                 faults.collect(this::severity).min(),
-                evidence(assembly, faults),
-                new Subject.Surfaces(surfaces));
+                evidence(Facts.assembly(surfaces.getFirst()), faults),
+                surfaces,
+                Optional.empty());
     }
 
     /** What is wrong with a surface that has an assembly and needs the control; empty where nothing is. */

@@ -2,7 +2,6 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
@@ -10,6 +9,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Limits;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.InsulationThickness;
 import java.util.Optional;
@@ -82,15 +82,11 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> held = facts.shell().surfaces().select(SurfacePoorlyInsulatedRule::isHeld);
-        return held.collect(SurfacePoorlyInsulatedRule::assembly).distinct().flatCollect(name -> {
-            ImmutableList<Surface> of = held.select(surface -> assembly(surface).equals(name));
-            Optional<Double> others =
-                    mean(facts, held.reject(surface -> assembly(surface).equals(name)));
+        return Groups.by(held, Facts::assembly).flatCollect(alike -> {
+            Optional<Double> others = mean(facts, held.reject(alike::contains));
             ImmutableList<Surface> lacking =
-                    of.select(surface -> isOver(facts, surface) || isFarBelow(facts, surface, others));
-            return lacking.isEmpty()
-                    ? Lists.immutable.empty()
-                    : Lists.immutable.of(draft(facts, name, lacking, others));
+                    alike.select(surface -> isOver(facts, surface) || isFarBelow(facts, surface, others));
+            return lacking.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(draft(facts, lacking, others));
         });
     }
 
@@ -101,14 +97,10 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 && Facts.has(surface, Control.HEAT);
     }
 
-    private static String assembly(Surface surface) {
-        return surface.assembly().map(Assembly::name).orElseThrow();
-    }
-
-    private Draft draft(Facts facts, String name, ImmutableList<Surface> surfaces, Optional<Double> others) {
+    private Draft draft(Facts facts, ImmutableList<Surface> surfaces, Optional<Double> others) {
         Surface worst = surfaces.maxBy(surface -> held(surface) / limit(facts, surface));
         Found found = new Found(
-                name,
+                Facts.assembly(worst),
                 held(worst),
                 limit(facts, worst),
                 others,
@@ -119,13 +111,11 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                         isOver(facts, worst)
                                 ? limit(facts, worst)
                                 : others.orElseThrow() / facts.house().limits().meanShare()));
-        return new Draft(
+        return Draft.ofAssembly(
                 this,
-                "assembly " + name,
                 found.hardlyThere() ? Severity.GAP : Severity.WEAK,
                 found,
-                new Subject.Surfaces(surfaces),
-                Lists.immutable.empty(),
+                surfaces,
                 Optional.of(Interval.of(surfaces.sumOfDouble(surface -> lost(facts, surface)))));
     }
 

@@ -2,13 +2,12 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -48,10 +47,7 @@ public abstract class SurfaceWithoutLayer implements Rule {
     public final ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> lacking =
                 facts.shell().surfaces().select(surface -> Facts.needs(surface, control) && !named(surface, control));
-        return lacking.collect(SurfaceWithoutLayer::assembly)
-                .distinct()
-                .collect(name -> draft(
-                        facts, name, lacking.select(surface -> assembly(surface).equals(name))));
+        return Groups.by(lacking, Facts::assembly).collect(surfaces -> draft(facts, surfaces));
     }
 
     /** Whether a layer has the name; one that cannot do it is another rule's finding, as is a surface without assembly. */
@@ -59,22 +55,16 @@ public abstract class SurfaceWithoutLayer implements Rule {
         return surface.assembly().map(assembly -> assembly.controls(control)).orElse(true);
     }
 
-    private static String assembly(Surface surface) {
-        return surface.assembly().map(Assembly::name).orElse("");
-    }
-
-    private Draft draft(Facts facts, String assembly, ImmutableList<Surface> surfaces) {
-        return new Draft(
+    private Draft draft(Facts facts, ImmutableList<Surface> surfaces) {
+        return Draft.ofAssembly(
                 this,
-                "assembly " + assembly,
                 Severity.GAP,
                 new Found(
-                        assembly,
+                        Facts.assembly(surfaces.getFirst()),
                         control,
                         surfaces.sumOfDouble(surface -> opaqueArea(facts, surface)),
                         surfaces.size()),
-                new Subject.Surfaces(surfaces),
-                Lists.immutable.empty(),
+                surfaces,
                 loss(facts, surfaces));
     }
 

@@ -1,6 +1,7 @@
 package coldseam.report.atlas;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.files.Groups;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
@@ -21,6 +22,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -88,11 +90,10 @@ final class AtlasPages {
     void kind(JunctionKind kind, ImmutableList<AtlasCurve> curves) {
         String label = kind.label();
         flow.section(Phrases.capital(label));
-        ImmutableList<Sweep> sweeps = curves.collect(AtlasCurve::sweep).distinct();
         flow.add(options(curves.collect(AtlasCurve::detail).distinct()));
         flow.space(4);
-        for (Sweep sweep : sweeps) {
-            ImmutableList<AtlasCurve> own = curves.select(curve -> curve.sweep().equals(sweep));
+        for (ImmutableList<AtlasCurve> own : Groups.by(curves, AtlasCurve::sweep)) {
+            Sweep sweep = own.getFirst().sweep();
             flow.need(CHART + 95);
             flow.space(8);
             flow.add(Blocks.text(words(sweep), Style.BODY));
@@ -220,8 +221,7 @@ final class AtlasPages {
 
     /** Both bounds, one below the other: a column is too narrow for both. */
     private Rich psi(AtlasCurve.Measures measures) {
-        String text = units.intervalNumber(
-                measures.psiExternal().lower(), measures.psiExternal().upper(), Dimension.LINEAR_TRANSMITTANCE);
+        String text = new Print(units).number(measures.psiExternal(), Dimension.LINEAR_TRANSMITTANCE);
         int between = text.indexOf('…') + 1;
         return between == 0
                 ? Rich.of(text)

@@ -1,15 +1,12 @@
 package coldseam.report.atlas;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.atlas.AtlasCsv;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
-import java.io.IOException;
-import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The atlas as a PDF, readable in black and white; the same curves give the same bytes. */
@@ -18,20 +15,12 @@ public final class AtlasPdf {
     private AtlasPdf() {}
 
     /**
-     * Writes the atlas whole or not at all.
+     * The atlas's bytes.
      *
      * @param curves by kind
      * @param origin where the layers come from, in words
      * @param tool name and version
-     * @throws IOException where the file cannot be written; an old one is then untouched
      */
-    public static void write(
-            ImmutableList<AtlasCurve> curves, String origin, Path path, UnitSystem units, Paper paper, String tool)
-            throws IOException {
-        AtomicFiles.write(path, bytes(curves, origin, units, paper, tool));
-    }
-
-    /** The atlas's bytes. */
     public static byte[] bytes(
             ImmutableList<AtlasCurve> curves, String origin, UnitSystem units, Paper paper, String tool) {
         ImmutableList<JunctionKind> kinds =

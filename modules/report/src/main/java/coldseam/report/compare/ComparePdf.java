@@ -2,7 +2,7 @@ package coldseam.report.compare;
 
 import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
-import coldseam.files.AtomicFiles;
+import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
@@ -21,12 +21,12 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
+import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** A comparison as a PDF, readable in black and white; the same comparison gives the same bytes. */
 public final class ComparePdf {
@@ -49,15 +49,6 @@ public final class ComparePdf {
         this.flow = flow;
     }
 
-    /**
-     * Writes the document whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(Comparison comparison, Path path, UnitSystem units, Paper paper) throws IOException {
-        AtomicFiles.write(path, bytes(comparison, units, paper));
-    }
-
     /** The document's bytes. */
     public static byte[] bytes(Comparison comparison, UnitSystem units, Paper paper) {
         Audit described = comparison.described();
@@ -77,11 +68,7 @@ public final class ComparePdf {
                 pages.sheets();
                 pages.method();
             }
-            flow.attach(
-                    "comparison.json",
-                    "The comparison as data",
-                    "application/json",
-                    data.getBytes(StandardCharsets.UTF_8));
+            flow.attach("comparison.json", "The comparison as data", data);
             return flow.finish(described.house().name() + ": options", tool);
         }
     }
@@ -146,7 +133,7 @@ public final class ComparePdf {
                             words.loss(answer.best().get().audit()),
                             comparison.priced()
                                     ? String.format(
-                                            java.util.Locale.ROOT,
+                                            Locale.ROOT,
                                             "%d %s",
                                             answer.best().get().choice().cost(),
                                             described.house().prices().currency())
@@ -181,11 +168,11 @@ public final class ComparePdf {
             table = table.row(Table.Kind.GROUP, Table.Cell.of("what is there now"))
                     .row(cells(comparison.before().get()));
         }
-        for (var decision :
-                comparison.alternatives().collect(Alternative::decision).distinct()) {
-            table = table.row(Table.Kind.GROUP, Table.Cell.of(decision.name()));
-            for (Alternative each :
-                    comparison.alternatives().select(one -> one.decision().equals(decision))) {
+        for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
+            table = table.row(
+                    Table.Kind.GROUP,
+                    Table.Cell.of(options.getFirst().decision().name()));
+            for (Alternative each : options) {
                 table = table.row(cells(each));
             }
         }
@@ -195,7 +182,7 @@ public final class ComparePdf {
     private String[] cells(Before before) {
         return new String[] {
             "as found",
-            units.readableNumber(before.more().lower(), before.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            new Print(units).readable(before.more(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(Standing.of(before.more())),
             yearly(Yearly.money(before.more(), described.house()), Yearly.energy(before.more(), described.house())),
             "",
@@ -207,7 +194,7 @@ public final class ComparePdf {
     /** What is lost more in a year, in money where it has a price. */
     private String yearly(Optional<Interval> money, Optional<Interval> energy) {
         String currency = described.house().prices().currency();
-        return money.map(more -> String.format(java.util.Locale.ROOT, "%+.0f %s", more.middle(), currency))
+        return money.map(more -> String.format(Locale.ROOT, "%+.0f %s", more.middle(), currency))
                 .orElse(energy.map(more -> units.format(more.middle(), Dimension.ENERGY))
                         .orElse(""));
     }
@@ -221,7 +208,7 @@ public final class ComparePdf {
         Alternative.Built built = each.built().get();
         return new String[] {
             units.told(each.option().name()),
-            units.readableNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            new Print(units).readable(built.more(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(built.standing())
                     + (each.asGood().isEmpty()
                             ? ""
@@ -230,8 +217,7 @@ public final class ComparePdf {
                     built.savesMoney().map(saved -> saved.times(-1)),
                     built.saves().map(saved -> saved.times(-1))),
             built.cost().isPresent()
-                    ? String.format(
-                            java.util.Locale.ROOT, "%+.0f %s", built.cost().getAsDouble(), currency)
+                    ? String.format(Locale.ROOT, "%+.0f %s", built.cost().getAsDouble(), currency)
                     : "",
             built.payback().map(CompareWords::years).orElse(""),
             front

@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -14,6 +15,7 @@ import coldseam.options.Renovation.Unlike;
 import coldseam.options.Yearly;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.util.Locale;
@@ -62,7 +64,8 @@ public final class RenovationLines {
         }
         lines.add(
                 "the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet add "
-                        + corners(renovation.before()) + " before and " + corners(renovation.after()) + " after ("
+                        + words.corners(renovation.before()) + " before and " + words.corners(renovation.after())
+                        + " after ("
                         + VertexWords.count(renovation.after()) + " after)");
         return new Part("Before and after", lines.toImmutable());
     }
@@ -93,11 +96,6 @@ public final class RenovationLines {
 
     private String size(Audit audit) {
         return units.format(audit.shell().surfaces().sumOfDouble(Surface::externalArea), Dimension.AREA);
-    }
-
-    private String corners(Audit audit) {
-        Interval loss = audit.heatLoss().vertices();
-        return units.readable(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String house(Audit audit) {
@@ -152,7 +150,7 @@ public final class RenovationLines {
     }
 
     private String number(Interval value) {
-        return units.readableNumber(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return new Print(units).readable(value, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String money(Interval more) {
@@ -195,14 +193,7 @@ public final class RenovationLines {
 
     private ImmutableList<String> stage(Stage stage, boolean last) {
         MutableList<String> lines = Lists.mutable.empty();
-        lines.add("H = " + words.loss(stage.audit()) + ", "
-                + change(stage.more())
-                + (stage.share().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                ", %.0f %% of the whole",
-                                100 * stage.share().getAsDouble())
-                        : ""));
+        lines.add("H = " + words.loss(stage.audit()) + ", " + change(stage.more()) + CompareWords.share(stage.share()));
         lines.add(VerdictWords.sentence(stage.audit().verdict()));
         words.changes(stage.changes()).ifPresent(lines::add);
         if (stage.open().notEmpty()) {
@@ -223,14 +214,12 @@ public final class RenovationLines {
 
     /** A line for each kind, of its coldest seam. */
     private static ImmutableList<String> byKind(ImmutableList<Cold> cold) {
-        return cold.collect(each -> each.row().kindLabel()).distinct().collect(kind -> {
-            ImmutableList<Cold> alike =
-                    cold.select(each -> each.row().kindLabel().equals(kind));
+        return Groups.by(cold, each -> each.row().kindLabel()).collect(alike -> {
             Cold coldest = alike.minBy(Cold::now);
             return String.format(
                     Locale.ROOT,
                     "%s (%d), fRsi %.2f at the coldest, %.2f is needed%s",
-                    kind,
+                    coldest.row().kindLabel(),
                     alike.size(),
                     coldest.now(),
                     coldest.need(),
@@ -245,9 +234,8 @@ public final class RenovationLines {
 
     /** Kinds with how many of each. */
     private static String kinds(ImmutableList<JunctionRow> rows) {
-        return rows.collect(JunctionRow::kindLabel)
-                .distinct()
-                .collect(kind -> kind + " (" + rows.count(row -> row.kindLabel().equals(kind)) + ")")
+        return Groups.by(rows, JunctionRow::kindLabel)
+                .collect(alike -> alike.getFirst().kindLabel() + " (" + alike.size() + ")")
                 .makeString(", ");
     }
 }

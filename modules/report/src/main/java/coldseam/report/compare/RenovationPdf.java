@@ -1,6 +1,5 @@
 package coldseam.report.compare;
 
-import coldseam.files.AtomicFiles;
 import coldseam.files.Csv;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
@@ -16,9 +15,6 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -27,15 +23,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class RenovationPdf {
 
     private RenovationPdf() {}
-
-    /**
-     * Writes the document whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(Renovation renovation, Path path, UnitSystem units, Paper paper) throws IOException {
-        AtomicFiles.write(path, bytes(renovation, units, paper));
-    }
 
     /** The document's bytes. */
     public static byte[] bytes(Renovation renovation, UnitSystem units, Paper paper) {
@@ -67,11 +54,7 @@ public final class RenovationPdf {
             flow.sectionHere(lines.tableHeading(), 120);
             flow.add(table(lines));
             part(flow, new RenovationLines.Part("Cautions", CompareWords.stageCautions()));
-            flow.attach(
-                    "renovation.json",
-                    "The comparison as data",
-                    "application/json",
-                    data.getBytes(StandardCharsets.UTF_8));
+            flow.attach("renovation.json", "The comparison as data", data);
             return flow.finish(title, tool);
         }
     }

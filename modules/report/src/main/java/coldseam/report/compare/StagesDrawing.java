@@ -90,13 +90,7 @@ final class StagesDrawing {
     }
 
     private ImmutableList<String> says(Stage stage) {
-        String change = new CompareWords(units).heat(stage.more())
-                + (stage.share().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                ", %.0f %% of the whole",
-                                100 * stage.share().getAsDouble())
-                        : "");
+        String change = new CompareWords(units).heat(stage.more()) + CompareWords.share(stage.share());
         return stage.open().isEmpty()
                 ? Lists.immutable.of(change)
                 : Lists.immutable.of(

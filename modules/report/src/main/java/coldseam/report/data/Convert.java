@@ -160,7 +160,7 @@ final class Convert {
                 point.sheets());
     }
 
-    private static ImmutableList<Double> point(Point3 p) {
+    static ImmutableList<Double> point(Point3 p) {
         return Lists.immutable.of(p.x(), p.y(), p.z());
     }
 
@@ -293,14 +293,10 @@ final class Convert {
 
     private static SheetData.ControlLineData controlLine(ControlLine line) {
         return new SheetData.ControlLineData(
-                line.control().name().toLowerCase(Locale.ROOT),
+                word(line.control()),
                 ControlLineWords.state(line),
-                line.match(ControlLine.Continuous::stripLength, broken -> 0.0, changesSide -> 0.0, notShown -> 0.0),
-                line.match(
-                        ControlLine.Continuous::sheets,
-                        broken -> Lists.immutable.<String>empty(),
-                        changesSide -> Lists.immutable.<String>empty(),
-                        notShown -> Lists.immutable.<String>empty()),
+                line instanceof ControlLine.Continuous continuous ? continuous.stripLength() : 0,
+                line instanceof ControlLine.Continuous continuous ? continuous.sheets() : Lists.immutable.empty(),
                 line.path().collect(Convert::point));
     }
 

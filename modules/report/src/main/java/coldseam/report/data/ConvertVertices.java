@@ -18,10 +18,7 @@ final class ConvertVertices {
         return new VertexData(
                 row.corner().name(),
                 row.corner().place(),
-                Lists.immutable.of(
-                        row.corner().at().x(),
-                        row.corner().at().y(),
-                        row.corner().at().z()),
+                Convert.point(row.corner().at()),
                 row.corner().ends().collect(end -> end.edge().name()),
                 row.corner().angles(),
                 row.sheet().map(VertexSheet::id),

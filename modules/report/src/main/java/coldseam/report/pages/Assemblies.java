@@ -22,6 +22,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;

@@ -11,6 +11,7 @@ import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.words.Print;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 

@@ -16,6 +16,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.solid.BodyPicture;
+import coldseam.report.words.Print;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** A computed corner on paper: what it looks like, its numbers, and how its own detail is built where it has one. */

@@ -28,6 +28,7 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.time.LocalDate;

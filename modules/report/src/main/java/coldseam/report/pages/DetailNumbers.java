@@ -9,6 +9,7 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Print;
 import java.util.Optional;
 
 /** The rows of a computed detail's results, and what its drawing shows. */

@@ -17,6 +17,7 @@ import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
 import coldseam.report.solid.BodyPicture;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;

@@ -16,6 +16,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;

@@ -12,6 +12,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.Print;
 
 /** Every finding, the heaviest first. */
 public final class Gaps {

@@ -15,6 +15,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.Print;
 import coldseam.report.words.UncertaintyWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -17,6 +17,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 

@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.report.pdf.Flow;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.Print;
 
 /**
  * What a section needs.

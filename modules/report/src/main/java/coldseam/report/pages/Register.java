@@ -10,6 +10,7 @@ import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import coldseam.report.words.SourceWords;
 
 /** Every edge of the shell and every set of points, so that none can be silent. */

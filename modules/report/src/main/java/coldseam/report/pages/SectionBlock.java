@@ -15,6 +15,7 @@ import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
+import coldseam.report.words.Print;
 import java.util.function.BiConsumer;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -21,6 +21,7 @@ import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The six sides: areas, insulated shares and mean transmittances, with the box unfolded. */

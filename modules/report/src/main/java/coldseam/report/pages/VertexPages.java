@@ -12,6 +12,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
 import coldseam.report.words.VertexWords;
 
 /** The corners where three or more edges meet: every one by name, and a sheet for each different one that is computed. */

@@ -4,6 +4,7 @@ import coldseam.junctions.Keeping;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Tag;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -284,14 +285,13 @@ public final class Flow implements AutoCloseable {
     }
 
     /**
-     * Puts a file inside the document, as the data of what it shows.
+     * Puts a JSON file inside the document, as the data of what it shows.
      *
      * @param name of the file
      * @param says what it is
-     * @param type of it, such as application/json
      */
-    public void attach(String name, String says, String type, byte[] content) {
-        document.attach(name, says, type, content);
+    public void attach(String name, String says, String json) {
+        document.attach(name, says, "application/json", json.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Left edge of the text column, points. */

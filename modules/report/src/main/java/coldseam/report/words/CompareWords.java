@@ -36,8 +36,8 @@ public record CompareWords(UnitSystem units) {
     /** W/K or Btu/(h·°F): the last digit that is printed of what one seam loses. */
     private static final double LEAST_READ = 0.01;
 
-    private Phrases phrases() {
-        return new Phrases(units);
+    private Print print() {
+        return new Print(units);
     }
 
     /**
@@ -59,16 +59,25 @@ public record CompareWords(UnitSystem units) {
     private String amount(Interval heat) {
         return units.value(heat.upper(), Dimension.HEAT_LOSS_COEFFICIENT) < LEAST_READ
                 ? "under " + LEAST_READ + " " + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
-                : phrases().say(heat, Dimension.HEAT_LOSS_COEFFICIENT);
+                : print().of(heat, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** H of a house that is counted without its corners, or that it is not known. */
     public String loss(Audit audit) {
-        Interval total = audit.heatLoss().total();
         HonestWords honest = new HonestWords(audit, units);
         return honest.unknown().isPresent()
                 ? honest.total()
-                : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+                : print().of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    /** What the corners of a house lose where edges meet. */
+    public String corners(Audit audit) {
+        return print().of(audit.heatLoss().vertices(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    /** ", 12 % of the whole": how much of the change a stage makes; empty where that cannot be said. */
+    public static String share(OptionalDouble share) {
+        return share.isPresent() ? String.format(Locale.ROOT, ", %.0f %% of the whole", 100 * share.getAsDouble()) : "";
     }
 
     /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price, and of nothing. */
@@ -101,9 +110,9 @@ public record CompareWords(UnitSystem units) {
                         .decision()
                         .about()
                         .match(
-                                junctions -> phrases().say(built.size(), Dimension.LENGTH),
-                                assembly -> phrases().say(built.size(), Dimension.AREA),
-                                openings -> phrases().say(built.size(), Dimension.AREA),
+                                junctions -> print().of(built.size(), Dimension.LENGTH),
+                                assembly -> print().of(built.size(), Dimension.AREA),
+                                openings -> print().of(built.size(), Dimension.AREA),
                                 points -> String.format(Locale.ROOT, "%.0f pieces", built.size())))
                 .orElse("");
     }
@@ -134,7 +143,7 @@ public record CompareWords(UnitSystem units) {
         BridgeSheet<?> cold = worst.coldest();
         MutableList<String> parts = Lists.mutable.empty();
         parts.add((leaky.junction().isPresent() ? "psi " : "chi ")
-                + units.readable(leaky.external().lower(), leaky.external().upper(), leaky.dimension())
+                + print().of(leaky.external(), leaky.dimension())
                 + at(worst, leaky));
         parts.add(String.format(Locale.ROOT, "fRsi %.2f", cold.temperatureFactor()) + at(worst, cold));
         parts.add(

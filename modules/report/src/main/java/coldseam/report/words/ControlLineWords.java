@@ -6,8 +6,6 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.detail.Connection;
 import java.util.Optional;
-import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * How a control layer passes a junction, in a few words.
@@ -53,11 +51,9 @@ public record ControlLineWords(String text, boolean passes) {
     }
 
     private static String sheets(ControlLine line) {
-        ImmutableList<String> sheets = line.match(
-                ControlLine.Continuous::sheets,
-                broken -> Lists.immutable.empty(),
-                changesSide -> Lists.immutable.empty(),
-                notShown -> Lists.immutable.empty());
-        return sheets.isEmpty() ? "" : " by " + sheets.makeString(" and ");
+        return line instanceof ControlLine.Continuous continuous
+                        && continuous.sheets().notEmpty()
+                ? " by " + continuous.sheets().makeString(" and ")
+                : "";
     }
 }

@@ -4,9 +4,7 @@ import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
-import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
-import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
@@ -42,16 +40,12 @@ public final class FoundWords {
     }
 
     private String numbers(BridgeSheet<JunctionResult> sheet) {
-        Interval psi = sheet.result().psi(system());
-        return "psi " + units.readable(psi.lower(), psi.upper(), Dimension.LINEAR_TRANSMITTANCE)
+        return "psi "
+                + new Print(units).of(sheet.result().psi(audit.heatLoss().system()), Dimension.LINEAR_TRANSMITTANCE)
                 + String.format(Locale.ROOT, ", fRsi %.2f", sheet.temperatureFactor()) + ", "
                 + (sheet.mouldHumidity() >= 1
                         ? "no mould at any humidity"
                         : "mould from " + units.format(sheet.mouldHumidity(), Dimension.SHARE));
-    }
-
-    private DimensionSystem system() {
-        return audit.heatLoss().system();
     }
 
     /** Which detail was found, or why that is not known. */

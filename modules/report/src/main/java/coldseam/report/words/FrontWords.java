@@ -1,5 +1,6 @@
 package coldseam.report.words;
 
+import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
@@ -86,22 +87,18 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** What the sums leave out, and how much that is. */
     public String corners() {
-        var described = comparison.corners().described();
+        CompareWords words = new CompareWords(units);
+        Audit described = comparison.corners().described();
         return "H is of surfaces, seams and points. Corners where edges meet are not in it, since what one loses hangs on the"
-                + " details of all its edges: they add " + corners(described)
+                + " details of all its edges: they add " + words.corners(described)
                 + " to the house as described"
                 + comparison
                         .corners()
                         .chosen()
-                        .map(chosen -> " and " + corners(chosen) + " to the chosen set")
+                        .map(chosen -> " and " + words.corners(chosen) + " to the chosen set")
                         .orElse("")
                 + ", so sets that lie closer together than that may stand the other way round ("
                 + VertexWords.count(described) + ").";
-    }
-
-    private String corners(coldseam.audit.Audit whole) {
-        Interval loss = whole.heatLoss().vertices();
-        return units.readable(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** Which question is answered first. */

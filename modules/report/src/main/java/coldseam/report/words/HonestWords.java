@@ -312,7 +312,7 @@ public final class HonestWords {
         double least = Math.floor(10 * (total.lower() - Unknown.of(audit).below())) / 10;
         return unknown().isPresent()
                 ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
-                : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+                : new Print(units).of(total, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String u(double transmittance) {

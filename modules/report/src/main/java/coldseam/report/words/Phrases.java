@@ -21,7 +21,7 @@ public record Phrases(UnitSystem units) {
 
     /** A value with its unit. */
     public String say(double value, Dimension dimension) {
-        return units.format(value, dimension);
+        return new Print(units).of(value, dimension);
     }
 
     /** Words with values among them. */
@@ -31,7 +31,7 @@ public record Phrases(UnitSystem units) {
 
     /** A proven interval as people read it, with its unit. */
     public String say(Interval value, Dimension dimension) {
-        return units.readable(value.lower(), value.upper(), dimension);
+        return new Print(units).of(value, dimension);
     }
 
     /** A temperature factor, to three digits, so that it is told from its limit. */

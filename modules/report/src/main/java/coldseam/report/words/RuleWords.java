@@ -47,21 +47,19 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.ControlLine;
 import java.util.Locale;
-import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
- * What is said of each rule's breach: one entry for each rule, by its id.
+ * What is said of each rule's breach: one entry for each record that rules find.
  *
- * @param rule id
  * @param found the rule's own record
  * @param title short
  * @param what was found, a sentence without its full stop
  * @param toDo what closes it, likewise
  */
-record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> title, Wording<F> what, Wording<F> toDo) {
+record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F> what, Wording<F> toDo) {
 
     /** A sentence about what a rule found. */
     @FunctionalInterface
@@ -71,7 +69,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
 
     private static final ImmutableList<RuleWords<?>> ALL = Lists.immutable.of(
             new RuleWords<>(
-                    "condensation-inside",
                     CondensationInsideRule.Found.class,
                     (found, say) -> (found.accumulates() ? "water collects in \"" : "much water condenses in \"")
                             + found.assembly() + "\"",
@@ -80,7 +77,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             "hold vapour back on the warm side or let it out on the cold side, and have a dynamic"
                                     + " study made before anything is built"),
             new RuleWords<>(
-                    "control-layer-misplaced",
                     ControlLayerMisplacedRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers().collect(Misplaced::control)) + " of \""
                             + found.assembly() + "\" on the wrong side of the insulation",
@@ -98,7 +94,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             : "put a layer that governs vapour on the warm side, or give the monthly climate and show"
                                     + " that the build-up dries"),
             new RuleWords<>(
-                    "control-layer-unable",
                     ControlLayerUnableRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers().collect(Unable::control)) + " of \""
                             + found.assembly() + "\" is a name only",
@@ -109,7 +104,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             : "name a layer that can do it, or add one; where this material can, give the source under"
                                     + " controls of the material"),
             new RuleWords<>(
-                    "control-line-broken",
                     ControlLineBrokenRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers())
                             + (found.changesSide() ? " changes sides of the insulation at " : " does not reach across ")
@@ -120,7 +114,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             ? "let both surfaces control it on the same side of the insulation"
                             : "draw what joins the two layers; " + say.better(found.worst())),
             new RuleWords<>(
-                    "corner-under-limit",
                     CornerUnderLimitRule.Found.class,
                     (found, say) -> "cold " + found.worst().kind(),
                     RuleWords::coldCorner,
@@ -129,7 +122,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             + found.worst().edges().makeString(", ")
                             + "), or keep the rooms drier"),
             new RuleWords<>(
-                    "detail-not-chosen",
                     DetailNotChosenRule.Found.class,
                     (found, say) ->
                             "no detail chosen: " + found.rows().getFirst().kindLabel(),
@@ -139,7 +131,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                     "choose a detail for it under " + key(found.rows()) + "; " + say.better(sheet))
                             .orElse("name a detail file of your own for it under " + key(found.rows()))),
             new RuleWords<>(
-                    "detail-out-of-range",
                     DetailOutOfRangeRule.Found.class,
                     (found, say) ->
                             "detail does not fit: " + found.rows().getFirst().kindLabel(),
@@ -148,7 +139,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) ->
                             "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
             new RuleWords<>(
-                    "frames-apart",
                     FramesApartRule.Found.class,
                     (found, say) ->
                             "one frame drawn in two planes: " + found.openings().makeString("\"", "\", \"", "\""),
@@ -165,7 +155,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) -> "choose details that set it in one plane, or say under openings where it stands"
                             + " (set-back)"),
             new RuleWords<>(
-                    "humidity-over-limit",
                     HumidityOverLimitRule.Found.class,
                     (found, say) -> "rooms too humid for " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -180,7 +169,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             "keep the rooms drier, or warm the coldest point; a monthly climate in the file would judge"
                                     + " it month by month; " + say.better(found.worst())),
             new RuleWords<>(
-                    "insulation-unfit",
                     InsulationUnfitRule.Found.class,
                     (found, say) -> "insulation that does not bear its place "
                             + (found.seam() ? "at the " + found.where() : "in \"" + found.where() + "\""),
@@ -199,7 +187,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) -> "use a board that is made for it there, or give the source under bears of the"
                             + " material"),
             new RuleWords<>(
-                    "layer-broken",
                     LayerBrokenRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers()) + " broken at " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -210,7 +197,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) ->
                             either(found.worst(), "carry it across; ", "seal it; ") + say.better(found.worst())),
             new RuleWords<>(
-                    "layer-not-shown",
                     LayerNotShownRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.first()),
                     (found, say) -> String.format(
@@ -223,7 +209,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             LayerWords.phrase(found.layers())),
                     (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.first())),
             new RuleWords<>(
-                    "mould-by-month",
                     MouldByMonthRule.Found.class,
                     (found, say) -> "mould possible at " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -236,7 +221,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.factor(found.need().temperatureFactor())),
                     (found, say) -> "warm the coldest point, or keep the rooms drier; " + say.better(found.worst())),
             new RuleWords<>(
-                    "neck-pinched",
                     NeckPinchedRule.Found.class,
                     (found, say) -> "insulation pinched at " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -247,7 +231,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.say(found.limit(), Dimension.SHARE)),
                     (found, say) -> "keep more of the thickness; " + say.better(found.worst())),
             new RuleWords<>(
-                    "open-edge",
                     OpenEdgeRule.Found.class,
                     (found, say) -> "a surface is missing",
                     (found, say) -> String.format(
@@ -263,7 +246,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             "give the missing surface an assembly in the house file, or say what closes the envelope"
                                     + " there"),
             new RuleWords<>(
-                    "opening-over-limit",
                     OpeningOverLimitRule.Found.class,
                     (found, say) -> found.openings().size() == 1
                             ? "the "
@@ -279,7 +261,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             found.source()),
                     (found, say) -> "take better glass and frames, or give the limit you build to under limits"),
             new RuleWords<>(
-                    "own-psi-below-computed",
                     OwnPsiBelowComputedRule.Found.class,
                     (found, say) -> "own psi at " + bridge(found.worst()) + " promises more than its detail keeps",
                     (found, say) -> String.format(
@@ -290,7 +271,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
                     (found, say) -> "leave the own psi out, or name the detail it was computed for"),
             new RuleWords<>(
-                    "rain-not-counted",
                     RainNotCountedRule.Found.class,
                     (found, say) -> "rain under the insulation of \"" + found.assembly() + "\" not counted",
                     (found, say) ->
@@ -299,7 +279,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) ->
                             "give rain: {precipitation: 3 mm/d} of the assembly, the mean of the heating season"),
             new RuleWords<>(
-                    "seams-touch",
                     SeamsTouchRule.Found.class,
                     (found, say) -> "seams touch on \"" + found.surface() + "\"",
                     (found, say) -> String.format(
@@ -318,7 +297,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                     + " apart, or draw both in one section by hand"
                             : "move them apart, make them one, or draw both in one section by hand"),
             new RuleWords<>(
-                    "surface-pierced",
                     SurfacePiercedRule.Found.class,
                     (found, say) -> "insulation of \"" + found.surface() + "\" pierced by "
                             + Phrases.count(found.number(), "point", "points"),
@@ -330,7 +308,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) -> "take fewer of them or break the way their heat takes, or insulate the surface"
                             + " better"),
             new RuleWords<>(
-                    "surface-poorly-insulated",
                     SurfacePoorlyInsulatedRule.Found.class,
                     (found, say) -> (found.hardlyThere() ? "hardly any insulation in \"" : "little insulation in \"")
                             + found.assembly() + "\"",
@@ -341,23 +318,30 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                             + " more of what insulates it is enough")
                                     .orElse("")
                             + (found.overLimit() ? ", or give the limit you build to under limits" : "")),
-            lacking(
-                    "surface-without-air-layer",
-                    "name the airtight layer of this build-up in the house file, or add one and join it to its"
-                            + " neighbours"),
-            lacking(
-                    "surface-without-heat-layer",
-                    "add a continuous layer of insulation to this build-up and join it to its neighbours"),
-            lacking(
-                    "surface-without-vapour-layer",
-                    "name the layer that governs vapour in the house file, or add one; check that the build-up can"
-                            + " still dry"),
-            lacking(
-                    "surface-without-water-layer",
-                    "name the layer that keeps rain or ground water out in the house file, or add one with its laps and"
-                            + " flashings"),
             new RuleWords<>(
-                    "temperature-factor-under-limit",
+                    SurfaceWithoutLayer.Found.class,
+                    (found, say) -> "no " + Words.word(found.control()) + " layer in \"" + found.assembly() + "\"",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "no layer of \"%s\" is named for %s control, on %s of %s",
+                            found.assembly(),
+                            Words.word(found.control()),
+                            say.say(found.area(), Dimension.AREA),
+                            found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
+                    (found, say) -> switch (found.control()) {
+                        case AIR ->
+                            "name the airtight layer of this build-up in the house file, or add one and join it to its"
+                                    + " neighbours";
+                        case HEAT ->
+                            "add a continuous layer of insulation to this build-up and join it to its neighbours";
+                        case VAPOUR ->
+                            "name the layer that governs vapour in the house file, or add one; check that the build-up can"
+                                    + " still dry";
+                        case WATER ->
+                            "name the layer that keeps rain or ground water out in the house file, or add one with its laps"
+                                    + " and flashings";
+                    }),
+            new RuleWords<>(
                     TemperatureFactorUnderLimitRule.Found.class,
                     (found, say) -> "cold inner surface at " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -372,7 +356,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.say(found.worst().dewPointHumidity(), Dimension.SHARE)),
                     (found, say) -> "warm the coldest point; " + say.better(found.worst())),
             new RuleWords<>(
-                    "terrace-below-dew-point",
                     TerraceBelowDewPointRule.Found.class,
                     (found, say) -> "terrace deck below the dew point",
                     (found, say) -> TerraceWords.brief(found.terrace(), say),
@@ -380,7 +363,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             "put more insulation above the structure, none below it, and keep the room's air away from"
                                     + " it"),
             new RuleWords<>(
-                    "transmittance-over-limit",
                     TransmittanceOverLimitRule.Found.class,
                     (found, say) -> either(found.worst(), "much heat lost at ", "insulation pierced by ")
                             + bridge(found.worst()),
@@ -397,7 +379,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
                             + say.better(found.worst())),
             new RuleWords<>(
-                    "weakest-path",
                     WeakestPathRule.Found.class,
                     (found, say) -> "a short way out at " + bridge(found.worst()),
                     (found, say) -> String.format(
@@ -408,11 +389,11 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             say.say(found.limit(), Dimension.SHARE)),
                     (found, say) -> "lengthen the way or put insulation across it; " + say.better(found.worst())));
 
-    private static final ImmutableMap<String, RuleWords<?>> BY_RULE = ALL.groupByUniqueKey(RuleWords::rule);
+    private static final ImmutableMap<Class<?>, RuleWords<?>> BY_FOUND = ALL.groupByUniqueKey(RuleWords::found);
 
-    /** Ids of the rules that have words, in the table's order. */
-    static ImmutableList<String> rules() {
-        return ALL.collect(RuleWords::rule);
+    /** The records that have words, in the table's order. */
+    static ImmutableList<Class<?>> worded() {
+        return ALL.collect(RuleWords::found);
     }
 
     static String title(Breach breach, Phrases say) {
@@ -428,7 +409,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
     }
 
     private static RuleWords<?> of(Breach breach) {
-        RuleWords<?> words = BY_RULE.get(breach.rule());
+        RuleWords<?> words = BY_FOUND.get(breach.evidence().getClass());
         if (words == null) {
             throw new IllegalStateException("the rule " + breach.rule() + " has no words: add them to RuleWords");
         }
@@ -445,21 +426,6 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
 
     private String toDoOf(Evidence evidence, Phrases say) {
         return toDo.of(found.cast(evidence), say);
-    }
-
-    private static RuleWords<SurfaceWithoutLayer.Found> lacking(String rule, String toDo) {
-        return new RuleWords<>(
-                rule,
-                SurfaceWithoutLayer.Found.class,
-                (found, say) -> "no " + Words.word(found.control()) + " layer in \"" + found.assembly() + "\"",
-                (found, say) -> String.format(
-                        Locale.ROOT,
-                        "no layer of \"%s\" is named for %s control, on %s of %s",
-                        found.assembly(),
-                        Words.word(found.control()),
-                        say.say(found.area(), Dimension.AREA),
-                        found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
-                (found, say) -> toDo);
     }
 
     private static String poorlyInsulated(SurfacePoorlyInsulatedRule.Found found, Phrases say) {
@@ -489,18 +455,15 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
 
     private static String stopped(ControlLine line) {
         String word = Words.word(line.control()) + " control";
-        return line.<Optional<String>>match(
-                        continuous -> Optional.empty(),
-                        broken -> Optional.empty(),
-                        changes -> Optional.of(String.format(
-                                Locale.ROOT,
-                                "%s lies %s the insulation in one surface and %s it in the other, and nothing that is"
-                                        + " drawn joins the two",
-                                word,
-                                Words.word(changes.first()),
-                                Words.word(changes.second()))),
-                        notShown -> Optional.empty())
-                .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
+        return line instanceof ControlLine.ChangesSide changes
+                ? String.format(
+                        Locale.ROOT,
+                        "%s lies %s the insulation in one surface and %s it in the other, and nothing that is drawn joins the"
+                                + " two",
+                        word,
+                        Words.word(changes.first()),
+                        Words.word(changes.second()))
+                : "no tape or lap along the joints of the drawing joins the two layers of " + word;
     }
 
     private static String coldCorner(CornerUnderLimitRule.Found found, Phrases say) {

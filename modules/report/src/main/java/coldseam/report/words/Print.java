@@ -1,4 +1,4 @@
-package coldseam.report.pages;
+package coldseam.report.words;
 
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
@@ -6,20 +6,14 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PenLine;
 import java.util.Locale;
 
-/** Numbers as the report prints them: always with their unit, intervals as people read them or with both bounds. */
-public final class Print {
+/**
+ * Numbers as reports and the terminal print them: always with their unit, intervals as people read them or with both bounds.
+ *
+ * @param units to print in
+ */
+public record Print(UnitSystem units) {
 
     private static final double INCH = 0.0254;
-
-    private final UnitSystem units;
-
-    public Print(UnitSystem units) {
-        this.units = units;
-    }
-
-    public UnitSystem units() {
-        return units;
-    }
 
     /** A number with its unit. */
     public String of(double value, Dimension dimension) {
@@ -29,6 +23,11 @@ public final class Print {
     /** An interval as people read it, with its unit. */
     public String of(Interval interval, Dimension dimension) {
         return units.readable(interval.lower(), interval.upper(), dimension);
+    }
+
+    /** An interval as people read it, in a column that names the unit. */
+    public String readable(Interval interval, Dimension dimension) {
+        return units.readableNumber(interval.lower(), interval.upper(), dimension);
     }
 
     /** An interval with both bounds, rounded outwards, with its unit. */
@@ -61,15 +60,9 @@ public final class Print {
                 : units.format(metres, Dimension.THICKNESS);
     }
 
-    /** A pen line's neck, rounded down to a whole millimetre: what is left at least. */
+    /** A pen line's neck, as is left of it at least, or that it is broken. */
     public String neck(PenLine line) {
-        return line.unbroken() ? neck(line.neck(), units) : "broken";
-    }
-
-    /** A neck, rounded down to a whole millimetre: what is left at least. */
-    public static String neck(double metres, UnitSystem units) {
-        // The allowance keeps 160 mm, computed as 159.9999 mm, at 160 mm.
-        return units.format(Math.floor(metres * 1000 + 1e-3) / 1000, Dimension.THICKNESS);
+        return line.unbroken() ? units.format(line.leastNeck(), Dimension.THICKNESS) : "broken";
     }
 
     /** A share in whole percent. */
@@ -92,7 +85,7 @@ public final class Print {
     }
 
     /** An amount of money in whole units, its thousands apart. */
-    static String money(double amount) {
+    public static String money(double amount) {
         return String.format(Locale.ROOT, "%,.0f", amount).replace(',', '\u2009');
     }
 }
