@@ -95,6 +95,17 @@ public record Comparison(
      */
     public record Corners(Audit described, Optional<Audit> chosen) {}
 
+    /** W/K that a set loses, corners left out. */
+    public static Interval loss(Choice of) {
+        return new Interval(of.lower() / Combinations.MICRO, of.upper() / Combinations.MICRO);
+    }
+
+    /** W/K that a set loses more than another. */
+    public static Interval more(Choice than, Choice set) {
+        return new Interval(
+                (set.lower() - than.upper()) / Combinations.MICRO, (set.upper() - than.lower()) / Combinations.MICRO);
+    }
+
     /** The house as it was found; empty where its file does not say. */
     public Optional<Before> before() {
         return Before.of(corners.described());

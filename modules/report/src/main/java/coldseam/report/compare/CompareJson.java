@@ -28,9 +28,6 @@ import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 /** A comparison as data, in SI units; keys carry their unit and intervals both bounds. */
 public final class CompareJson {
 
-    /** µW/K in a W/K. */
-    private static final double MICRO = 1e6;
-
     private final Comparison comparison;
     private final FrontWords words;
 
@@ -134,7 +131,7 @@ public final class CompareJson {
     private SetData set(Choice choice, ImmutableIntList set) {
         return new SetData(
                 choice.cost(),
-                new BoundsData(choice.lower() / MICRO, choice.upper() / MICRO),
+                BoundsData.of(Comparison.loss(choice)),
                 comparison.options(set).collect(words::name));
     }
 

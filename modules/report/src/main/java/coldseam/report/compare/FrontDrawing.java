@@ -1,5 +1,6 @@
 package coldseam.report.compare;
 
+import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
@@ -25,9 +26,6 @@ import org.eclipse.collections.api.list.MutableList;
  */
 final class FrontDrawing {
 
-    /** µW/K in a W/K. */
-    private static final double MICRO = 1e6;
-
     private static final double DOT = 1.7;
     private static final double LEFT = 44;
     private static final double BOTTOM = 34;
@@ -49,7 +47,8 @@ final class FrontDrawing {
     private record Point(double cost, double low, double high) {}
 
     private Point point(Choice choice) {
-        return new Point(choice.cost(), value(choice.lower() / MICRO), value(choice.upper() / MICRO));
+        Interval loss = Comparison.loss(choice);
+        return new Point(choice.cost(), value(loss.lower()), value(loss.upper()));
     }
 
     private double value(double wattsPerKelvin) {

@@ -11,7 +11,6 @@ import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
 import coldseam.options.Yearly;
-import coldseam.options.front.Choice;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -26,9 +25,6 @@ import org.eclipse.collections.api.list.primitive.ImmutableIntList;
  * @param units to print in
  */
 public record FrontWords(Comparison comparison, UnitSystem units) {
-
-    /** µW/K in a W/K. */
-    private static final double MICRO = 1e6;
 
     private House house() {
         return comparison.described().house();
@@ -123,14 +119,10 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                         .next()
                         .map(next -> "Next best step: " + set(comparison.sets().get(next)) + "; "
                                 + step(
-                                        between(best.choice(), next),
+                                        Comparison.more(best.choice(), next),
                                         next.cost() - best.choice().cost())
                                 + " than the chosen set.")
                         .orElse("No set that costs more surely loses less than the chosen one."));
-    }
-
-    private static Interval between(Choice from, Choice to) {
-        return new Interval((to.lower() - from.upper()) / MICRO, (to.upper() - from.lower()) / MICRO);
     }
 
     /** Which decision is worth most, alone and in the chosen set, and what is paid back first. */
