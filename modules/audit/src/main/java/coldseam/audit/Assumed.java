@@ -203,6 +203,9 @@ public record Assumed(
         int outermost = assembly.insulatedInside()
                 ? assembly.layers().size()
                 : assembly.layers().detectLastIndex(Layer::insulates);
+        if (outermost < 0) {
+            return Lists.immutable.empty();
+        }
         return assembly.layers()
                 .drop(outermost + 1)
                 .select(layer -> layer.thickness() > STANDS

@@ -13,6 +13,7 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
@@ -31,6 +32,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
  * @param tall walls so high indoors that a floor is likely to meet them, and none does
  * @param platform edges at which floors meet old framed walls whose studs are not said to run past them
+ * @param under what lies on the ground and stays, with insulation under it that was not found there
  * @param best windows and doors that, or whose frames, lose less than the best that are usual
  * @param steps doors whose sill nobody steps over
  * @param large windows and doors that are larger than one usually is
@@ -48,6 +50,7 @@ public record Unlikely(
         ImmutableList<Assembly> bare,
         ImmutableList<Surface> tall,
         ImmutableList<JunctionRow> platform,
+        ImmutableList<Surface> under,
         ImmutableList<Opening> best,
         ImmutableList<Opening> steps,
         ImmutableList<Opening> large,
@@ -140,6 +143,10 @@ public record Unlikely(
                                         && row.edge().first().staysIn(old)
                                         && row.edge().first().isFramed()))
                         .orElse(Lists.immutable.empty()),
+                audit.house()
+                        .retrofit()
+                        .map(old -> audit.shell().surfaces().select(surface -> liesOnNew(surface, old)))
+                        .orElse(Lists.immutable.empty()),
                 audit.house().openings().select(opening -> least(opening) < BEST),
                 audit.shell()
                         .surfaces()
@@ -178,6 +185,25 @@ public record Unlikely(
                 .flatMap(u -> u.taper().stream())
                 .map(taper -> new Thin(surface, 1 / taper.rest()))
                 .filter(thin -> Limits.over(thin.transmittance(), limit)));
+    }
+
+    /** Whether insulation is to come under what stays. */
+    private static boolean liesOnNew(Surface surface, Retrofit old) {
+        boolean found = old.found()
+                .flatMap(there ->
+                        surface.assembly().map(planned -> there.assemblies().get(planned.name())))
+                .filter(Unlikely::isInsulatedOutside)
+                .isPresent();
+        return surface.use() == Body.Use.FLOOR
+                && surface.exposure().kind() == Exposure.Kind.GROUND
+                && surface.staysIn(old)
+                && surface.assembly().filter(Unlikely::isInsulatedOutside).isPresent()
+                && !found;
+    }
+
+    private static boolean isInsulatedOutside(Assembly assembly) {
+        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return carries >= 0 && assembly.layers().drop(carries + 1).anySatisfy(Layer::insulates);
     }
 
     private static boolean isBare(Assembly assembly) {

@@ -81,6 +81,11 @@ class AssumedTest {
                 of(leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"))
                         .leaves());
         assertEquals(Lists.immutable.empty(), of(Sample.yaml()).leaves());
+        // Nothing lies outside the insulation of a wall that has none.
+        assertEquals(
+                Lists.immutable.empty(),
+                of(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"))
+                        .leaves());
     }
 
     /** Each limit a little laxer than its default; the defaults are those of 3000 K·d. */

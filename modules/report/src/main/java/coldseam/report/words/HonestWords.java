@@ -161,6 +161,9 @@ public final class HonestWords {
                     + say(what.platform().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
                     + " (no balloon-frame is said)");
         }
+        what.under()
+                .forEach(floor -> parts.add("that insulation comes to lie under \"" + floor.name()
+                        + "\", which stays (built-new does not name it)"));
         if (what.best().notEmpty()) {
             parts.add("that "
                     + Phrases.count(

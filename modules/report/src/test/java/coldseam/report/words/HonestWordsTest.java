@@ -1,10 +1,12 @@
 package coldseam.report.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.engine.Sample;
 import coldseam.files.quantity.UnitSystem;
+import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Test;
 
 /** The verdict's second sentence counts all that rests on the house file's word. */
@@ -127,6 +129,27 @@ class HonestWordsTest {
                 assumed(carriedBy(
                         "mineral wool batt, thickness: 50 mm, framing: {material: old solid brick, share: 12 %}")));
         assertEquals("Of it assumed: " + LAST.replace("8", "9"), assumed(carriedBy("steel, thickness: 1 mm")));
+    }
+
+    /** Boards under a slab that stays come there only where it is built new, or where they were found. */
+    @Test
+    void insulationUnderWhatStaysIsTold() {
+        String told =
+                "that insulation comes to lie under \"lowest floor\", which stays (built-new does not name" + " it); ";
+        String slab = "  roof:\n    layers:\n";
+        String old = "  old slab:\n    layers:\n"
+                + "    - {material: reinforced concrete, thickness: 150 mm, role: structure}\n";
+        String boards = "    - {material: expanded polystyrene board, thickness: 60 mm, role: insulation}\n";
+        String found = "\nretrofit: {found: {assemblies: {slab: old slab}}}\n";
+        String bare = assumed(Sample.yaml().replace(slab, old + slab) + found);
+        assertTrue(bare.contains(told), bare);
+        for (String without : Lists.immutable.of(
+                Sample.yaml(),
+                Sample.yaml() + "\nretrofit: {built-new: [lowest floor]}\n",
+                Sample.yaml().replace(slab, old + boards + slab) + found)) {
+            String all = assumed(without);
+            assertFalse(all.contains("comes to lie under"), all);
+        }
     }
 
     private static String carriedBy(String structure) {
