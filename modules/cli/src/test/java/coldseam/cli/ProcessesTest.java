@@ -57,8 +57,10 @@ class ProcessesTest {
     /** A guard against hanging; no speed is asserted. */
     private static final long HANGS_SECONDS = 300;
 
-    /** For runs that are about faults, not bytes: what a short run gains by the better compiler it loses in compiling. */
-    private static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1");
+    private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+
+    private static final String CLASSES =
+            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
 
     @TempDir
     static Path shared;
@@ -107,21 +109,23 @@ class ProcessesTest {
         return arguments;
     }
 
-    private static List<String> command(List<String> java, Path input, String... more) {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.add("-Duser.home=" + shared);
+    /** In a JVM with these options. */
+    private static Process start(Path in, List<String> java, Path input, String... more) throws IOException {
+        List<String> command = new ArrayList<>(List.of(JAVA.toString(), home()));
         command.addAll(java);
-        command.addAll(List.of(
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName()));
+        command.addAll(List.of("-cp", CLASSES, Main.class.getName()));
         command.addAll(arguments("", input, more));
-        return command;
+        return start(in, command);
     }
 
-    private static Process start(Path in, List<String> java, Path input, String... more) throws IOException {
-        return start(in, command(java, input, more));
+    /** In the JVM that a command is given whose user gives none. */
+    private static List<String> asUsual(Path input, String... more) {
+        return Restart.line(JAVA, List.of(home()), CLASSES, arguments("", input, more))
+                .orElseThrow();
+    }
+
+    private static String home() {
+        return "-Duser.home=" + shared;
     }
 
     private static Process start(Path in, List<String> command) throws IOException {
@@ -225,7 +229,7 @@ class ProcessesTest {
             for (String name : OUTPUTS) {
                 Files.writeString(folder.resolve(name), "old");
             }
-            Process process = start(folder, SHORT, house, "--store", own.toString());
+            Process process = start(folder, asUsual(house, "--store", own.toString()));
             process.waitFor(milliseconds, TimeUnit.MILLISECONDS);
             process.destroyForcibly().waitFor();
             List<byte[]> got = contents(folder);
@@ -271,7 +275,7 @@ class ProcessesTest {
     /** It is said in one line, changes no byte, and a folder that cannot be written costs nothing but time. */
     @Test
     void whatIsSolvedIsKeptInTheUsersFolder() throws Exception {
-        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
+        assertEquals(Exit.FOUND.code(), ended(start(folder, asUsual(house))));
         assertWanted(folder);
         String kept = lines(folder, "Kept results: ").findFirst().orElse("");
         assertTrue(kept.startsWith("Kept results: 0 found, "), kept);
@@ -305,8 +309,8 @@ class ProcessesTest {
     @Test
     void twoRunsAtOnceDoNotMix() throws Exception {
         Path own = folder.resolve("store");
-        Process one = start(folder, SHORT, house, "--store", own.toString());
-        Process other = start(folder, SHORT, house, "--store", own.toString());
+        Process one = start(folder, asUsual(house, "--store", own.toString()));
+        Process other = start(folder, asUsual(house, "--store", own.toString()));
         assertEquals(Exit.FOUND.code(), ended(one));
         assertEquals(Exit.FOUND.code(), ended(other));
         assertWanted(folder);
@@ -320,7 +324,9 @@ class ProcessesTest {
         assumeTrue(Files.isExecutable(shell), "no shell that could limit the size of files");
         Files.writeString(folder.resolve(OUTPUTS.get(0)), "old");
         List<String> limited = new ArrayList<>(List.of(shell.toString(), "-c", "ulimit -f 40 && exec \"$@\"", "run"));
-        limited.addAll(command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--no-store"));
+        limited.addAll(asUsual(house, "--no-store"));
+        // What the JVM writes of itself is a file, too.
+        limited.add(limited.indexOf(JAVA.toString()) + 1, "-XX:-UsePerfData");
         int code = ended(start(folder, limited));
         String said = Files.readString(folder.resolve("said.txt"));
         assertEquals(Exit.REFUSED.code(), code, said);
