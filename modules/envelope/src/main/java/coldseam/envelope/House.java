@@ -47,6 +47,11 @@ public record House(
         return retrofit.flatMap(Retrofit::found).map(found -> found.in(this));
     }
 
+    /** The assembly that a part names, if it names one. */
+    public Optional<Assembly> assembly(Optional<String> named) {
+        return named.map(assemblies::get);
+    }
+
     /** With other build-ups under their names. */
     public House withAssemblies(ImmutableMap<String, Assembly> others) {
         return with(others, openings, choices, points);

@@ -3,6 +3,7 @@ package coldseam.envelope.shell.plan;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -31,9 +32,9 @@ public final class StepZones {
      * @param from its start, counterclockwise around the storey
      * @param to its end
      * @param wall its build-up
-     * @param next its neighbour at its end by its number in the list; negative where a jog lies between
+     * @param next its neighbour at its end by its number in the list; empty where a jog lies between
      */
-    public record Side(Vertex from, Vertex to, Optional<Assembly> wall, int next) {
+    public record Side(Vertex from, Vertex to, Optional<Assembly> wall, OptionalInt next) {
 
         public double length() {
             return to.minus(from).length();
@@ -128,8 +129,8 @@ public final class StepZones {
         for (Strip strip : strips.toImmutable()) {
             Side in = inner.get(strip.inner());
             Side out = outer.get(strip.outer());
-            for (Strip other : strips.select(s -> s.inner() == in.next())) {
-                Side inNext = inner.get(in.next());
+            for (Strip other : strips.select(s -> in.next().equals(OptionalInt.of(s.inner())))) {
+                Side inNext = inner.get(other.inner());
                 Side outNext = outer.get(other.outer());
                 Vertex corner = crossing(out, outNext);
                 if (corner == null) {

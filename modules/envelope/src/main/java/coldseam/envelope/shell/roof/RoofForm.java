@@ -127,7 +127,7 @@ public final class RoofForm {
     private static Optional<RoofForm> of(
             House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, Consumer<String> refused) {
         ImmutableList<Body.RoofSide> rises = rises(roof, Footprint.of(storey.outlines()));
-        Optional<Assembly> assembly = roof.assembly().map(house.assemblies()::get);
+        Optional<Assembly> assembly = house.assembly(roof.assembly());
         double beyond = Footprint.beyondStructure(assembly);
         if (flatTop(roof)) {
             return Optional.of(new RoofForm(
@@ -339,8 +339,8 @@ public final class RoofForm {
         for (int side = 0; side < rises.size(); side++) {
             Body.RoofSide rise = rises.get(side);
             if (rise.gable() == 0) {
-                double wall =
-                        Footprint.thickness(storey.walls().get(side).assembly().map(house.assemblies()::get));
+                double wall = Footprint.thickness(
+                        house.assembly(storey.walls().get(side).assembly()));
                 double pitch = Math.toRadians(rise.pitch());
                 lowest = Math.min(lowest, beyond / Math.cos(pitch) - wall * Math.tan(pitch));
             }

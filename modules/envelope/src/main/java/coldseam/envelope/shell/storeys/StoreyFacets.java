@@ -254,10 +254,6 @@ public final class StoreyFacets {
         return parts.base(storey, regions.under(storey, cell));
     }
 
-    private Optional<Assembly> find(Optional<String> name) {
-        return name.map(house.assemblies()::get);
-    }
-
     private ImmutableList<ImmutableList<Heated.Span>> spans() {
         MutableList<ImmutableList<Heated.Span>> all = Lists.mutable.empty();
         for (int c = 0; c < plan.cells().size(); c++) {
@@ -316,10 +312,9 @@ public final class StoreyFacets {
     /** What lies open above each storey but the top one, as its file says: for the second reckoning. */
     private ImmutableList<StoreySections.Lower> tops() {
         return stacks.storeys().collectWithIndex((storey, k) -> {
-            Optional<Assembly> roof =
-                    storey.lowerRoof().map(Body.LowerRoof::assembly).map(house.assemblies()::get);
+            Optional<Assembly> roof = house.assembly(storey.lowerRoof().map(Body.LowerRoof::assembly));
             return new StoreySections.Lower(
-                    levels.flat(k, find(storey.terrace())),
+                    levels.flat(k, house.assembly(storey.terrace())),
                     levels.flat(k, roof),
                     storey.lowerRoof().isPresent(),
                     storey.lowerRoof().flatMap(Body.LowerRoof::area),

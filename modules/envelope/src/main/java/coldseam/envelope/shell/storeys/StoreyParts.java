@@ -28,7 +28,7 @@ final class StoreyParts implements StoreyLevels.Lookup {
     }
 
     public Optional<Assembly> find(Optional<String> name) {
-        return name.map(house.assemblies()::get);
+        return house.assembly(name);
     }
 
     /** The build-up of what lies open, or hangs over. */

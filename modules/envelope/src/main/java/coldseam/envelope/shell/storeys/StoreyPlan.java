@@ -1,6 +1,5 @@
 package coldseam.envelope.shell.storeys;
 
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.Point2;
@@ -15,6 +14,7 @@ import coldseam.envelope.shell.plan.StepZones;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -248,7 +248,11 @@ final class StoreyPlan implements PlanRegions.Areas {
                 Body.Wall wall = stacks.storey(storey).walls().get(side);
                 // In the list sides stand in their own order.
                 int follower = outer.sides().get(next);
-                sides.add(new StepZones.Side(corners.get(i), corners.get(next), find(wall.assembly()), follower));
+                sides.add(new StepZones.Side(
+                        corners.get(i),
+                        corners.get(next),
+                        house.assembly(wall.assembly()),
+                        follower < 0 ? OptionalInt.empty() : OptionalInt.of(follower)));
             }
         }
         return sides.toImmutable();
@@ -367,13 +371,9 @@ final class StoreyPlan implements PlanRegions.Areas {
     private Footprint footprint(int storey, boolean outer) {
         Body.Storey s = stacks.storey(storey);
         return Footprint.of(s.outlines()).moved(s.walls().collect(wall -> {
-            double outward = Footprint.outward(line, find(wall.assembly()));
-            return outer ? outward : outward - Footprint.thickness(find(wall.assembly()));
+            double outward = Footprint.outward(line, house.assembly(wall.assembly()));
+            return outer ? outward : outward - Footprint.thickness(house.assembly(wall.assembly()));
         }));
-    }
-
-    private Optional<Assembly> find(Optional<String> name) {
-        return name.map(house.assemblies()::get);
     }
 
     private static String say(String format, Object... values) {

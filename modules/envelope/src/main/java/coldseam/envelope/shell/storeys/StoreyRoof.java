@@ -58,7 +58,7 @@ final class StoreyRoof {
      */
     public ImmutableList<Facet> slopes(ImmutableList<ImmutableList<Integer>> parts, Vertex centre) {
         Body.Roof r = roof;
-        Optional<Assembly> assembly = r.assembly().map(house.assemblies()::get);
+        Optional<Assembly> assembly = house.assembly(r.assembly());
         boolean cold = r.insulatedAtCeiling();
         Exposure exposure = cold
                 ? new Exposure(Exposure.Kind.UNHEATED, "loft", r.loftFactor().orElse(1))
@@ -195,7 +195,7 @@ final class StoreyRoof {
                 : Math.max(0, form.upright(owner.line().number()));
         Body.Wall wall = stacks.storey(top).walls().get(side);
         Optional<String> own = roof.gableAssembly();
-        Optional<Assembly> assembly = (own.isPresent() ? own : wall.assembly()).map(house.assemblies()::get);
+        Optional<Assembly> assembly = house.assembly(own.isPresent() ? own : wall.assembly());
         return new Facet(
                 "gable over " + wall.name(),
                 Body.Use.WALL,

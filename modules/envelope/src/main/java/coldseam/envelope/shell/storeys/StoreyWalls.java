@@ -173,7 +173,7 @@ final class StoreyWalls {
 
     private Facet wallFacet(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
         Body.Wall wall = wall(owner);
-        Optional<Assembly> assembly = find(wall.assembly());
+        Optional<Assembly> assembly = house.assembly(wall.assembly());
         Facet.Mark mark = Facet.Mark.NONE;
         if (stacks.lowest(owner.storey())
                 && stacks.stack(owner.storey()).base().kind() == Body.Base.Kind.HEATED_CELLAR) {
@@ -199,7 +199,7 @@ final class StoreyWalls {
         Body.Storey storey = stacks.storey(owner.storey());
         Body.LowerRoof lower = storey.lowerRoof().orElseThrow();
         Optional<String> low = storey.walls().get(lower.lowSide()).assembly();
-        Optional<Assembly> assembly = find(lower.wall().isPresent() ? lower.wall() : low);
+        Optional<Assembly> assembly = house.assembly(lower.wall().isPresent() ? lower.wall() : low);
         return new Facet(
                 "wall beside the lower roof over " + storey.name(),
                 Body.Use.WALL,
@@ -209,9 +209,5 @@ final class StoreyWalls {
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
                 levels.traits(stacks, owner.storey(), Facet.Mark.NONE));
-    }
-
-    private Optional<Assembly> find(Optional<String> name) {
-        return name.map(house.assemblies()::get);
     }
 }

@@ -122,7 +122,7 @@ public final class ExplicitFacets {
             House house, Body.Explicit body, Body.ExplicitSurface surface, String place, ShellFaults faults) {
         ImmutableList<Vertex> outline = Ring.tidy(
                 surface.points().collect(name -> Vertex.measured(body.points().get(name))));
-        Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
+        Optional<Assembly> assembly = house.assembly(surface.assembly());
         Facet.Mark mark = surface.gable()
                 ? Facet.Mark.UNDER_GABLE
                 : surface.parapetHeight() > 0 ? Facet.Mark.PARAPET : Facet.Mark.NONE;

@@ -8,6 +8,7 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.BitSet;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,10 @@ class StepZonesTest {
 
     private static StepZones.Side side(double x, double y, double otherX, double otherY) {
         return new StepZones.Side(
-                Vertex.inPlan(new Point2(x, y)), Vertex.inPlan(new Point2(otherX, otherY)), Optional.empty(), -1);
+                Vertex.inPlan(new Point2(x, y)),
+                Vertex.inPlan(new Point2(otherX, otherY)),
+                Optional.empty(),
+                OptionalInt.empty());
     }
 
     /** m along the side, of the step's two ends. */
@@ -89,16 +93,16 @@ class StepZonesTest {
     /** Beyond a corner with a step on both sides, where the outer storey has its own no more than a hair from there. */
     @Test
     void betweenTwoStepsLiesOne() {
-        assertTrue(atTheCorner(10.009, 0, 1));
-        assertTrue(atTheCorner(9.99, 0, 1));
-        assertFalse(atTheCorner(9.989, 0, 1));
-        assertTrue(atTheCorner(10.009, 0.01, 1));
-        assertFalse(atTheCorner(10.009, 0.011, 1));
-        assertFalse(atTheCorner(10.009, 0, -1), "a jog lies between");
+        assertTrue(atTheCorner(10.009, 0, OptionalInt.of(1)));
+        assertTrue(atTheCorner(9.99, 0, OptionalInt.of(1)));
+        assertFalse(atTheCorner(9.989, 0, OptionalInt.of(1)));
+        assertTrue(atTheCorner(10.009, 0.01, OptionalInt.of(1)));
+        assertFalse(atTheCorner(10.009, 0.011, OptionalInt.of(1)));
+        assertFalse(atTheCorner(10.009, 0, OptionalInt.empty()), "a jog lies between");
     }
 
     /** Whether the step covers the place beyond the south-eastern corner. */
-    private static boolean atTheCorner(double southEnds, double eastBegins, int next) {
+    private static boolean atTheCorner(double southEnds, double eastBegins, OptionalInt next) {
         StepZones.Side south = side(0, 0, 10, 0);
         StepZones zones = new StepZones(
                 Lists.immutable.of(side(0, -0.008, southEnds, -0.008), side(10.009, eastBegins, 10.009, 8)),
