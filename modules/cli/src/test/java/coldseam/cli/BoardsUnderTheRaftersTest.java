@@ -48,6 +48,45 @@ class BoardsUnderTheRaftersTest {
                         .collect(Detail::id));
     }
 
+    /** Without a collar the slopes' boards meet below the ridge; with boards inside the walls too, those at eaves and verges. */
+    @Test
+    void boardsInsideRoofAndWallsMeetEverywhereButOnTheSlab() throws IOException {
+        String wall =
+                "    - {material: wood fibre insulation board, thickness: 120 mm, role: insulation, controls: [heat]}\n";
+        String studs =
+                "    - {material: mineral wool batt, thickness: 100 mm, role: structure, framing: {material: softwood, share: 20 %}}\n";
+        String text = Files.readString(OLD.resolve(HOUSE))
+                .replaceFirst("    collar: .*\n", "")
+                .replaceFirst("(?s)  collar:\n    layers:.*?  slab:", "  slab:")
+                .replace(
+                        "- {kinds: [slope to collar ceiling], detail: collar-stiff-boards-between-rafters-and-joists}",
+                        "- {kinds: [ridge], detail: ridge-inner-boards-mitred}")
+                .replaceFirst("- .kinds: .gable under a cold loft.*\n", "");
+        assertEquals(
+                Lists.immutable.of("Insulation broken at the existing slab edge", "Insulation broken at the verge"),
+                titles(text));
+        String inside = text.replace(wall, "")
+                .replace("    - {material: plywood, thickness: 12 mm, role: structure, controls: [air, vapour]}\n", "")
+                .replace(
+                        studs,
+                        "    - {material: airtight membrane, thickness: 0.5 mm, role: membrane, controls: [air, vapour]}\n"
+                                + wall + studs)
+                .replace("eaves-stiff-boards-between-rafters-over-the-plate", "eaves-inner-boards-meet")
+                .replace("verge-inner-boards-return-down-the-gable", "verge-inner-boards-meet");
+        assertEquals(Lists.immutable.empty(), titles(inside).select(each -> each.matches(".* (eaves|verge|ridge).*")));
+    }
+
+    private ImmutableList<String> titles(String text) throws IOException {
+        Path file = folder.resolve("house.yaml");
+        Files.writeString(file, text);
+        return HouseAudit.of(file, Bench.SHARED)
+                .compute()
+                .findings()
+                .collect(new FindingWords(UnitSystem.SI)::title)
+                .toSortedList()
+                .toImmutable();
+    }
+
     /** The worst for any build goes before that for one, where it fits; at the eaves it does not. */
     @Test
     void whereNothingIsChosenTheWorstStandsIn() throws IOException {
