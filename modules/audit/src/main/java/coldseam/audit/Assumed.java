@@ -42,6 +42,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash, load or rain, beyond what their values or the built-in list say
+ * @param bySource materials of the built-in list that count as insulation by its word alone, such as blocks that carry
  * @param rain what becomes of it on flat roofs and decks
  * @param unlikely what is there, but is seldom so
  */
@@ -60,6 +61,7 @@ public record Assumed(
         int foundUndeclared,
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides,
+        ImmutableList<Material> bySource,
         Rain rain,
         Unlikely unlikely) {
 
@@ -147,6 +149,7 @@ public record Assumed(
                         .orElse(0),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
+                used.select(each -> isBuiltIn(each) && each.insulatesSource().isPresent() && each.insulates()),
                 Rain.of(audit),
                 Unlikely.of(audit, used));
     }

@@ -26,7 +26,8 @@ class KindsTest {
                         .of(kind.typical().first())
                         .newWithAll(kind.typical().second().stream().toList()))
                 .newWithAll(PointKind.all().collect(PointKind::typical))
-                .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside));
+                .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside))
+                .newWith(BuildUps.monolithic());
         SameNames.check(
                 named,
                 BuildUps.all().keysView(),

@@ -74,8 +74,8 @@ public enum TypicalBuild {
     }
 
     /**
-     * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, that with
-     * such a surface.
+     * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, or for what
+     * carries to be all that insulates, that with such a surface.
      */
     public JunctionSetup setup(Detail detail) {
         JunctionSetup usual = setup(detail.junction());
@@ -93,9 +93,19 @@ public enum TypicalBuild {
                         .select(each -> each.build() == Statement.Build.INSULATED_INSIDE)
                         .collect(BandDrawing.Built::band)
                         .toImmutableSet();
-        return usual.between(
+        JunctionSetup built = usual.between(
                 inside(detail.junction(), 0, usual.first(), inside),
                 usual.second().map(each -> inside(detail.junction(), 1, each, inside)));
+        ImmutableSet<String> monolithic = drawing.only()
+                .bands()
+                .select(each -> each.build() == Statement.Build.MONOLITHIC)
+                .collect(BandDrawing.Built::band)
+                .toImmutableSet();
+        ImmutableList<String> bands = detail.junction().bands();
+        return built.between(
+                monolithic.contains(bands.getFirst()) ? assembly(BuildUps.monolithic()) : built.first(),
+                built.second()
+                        .map(each -> monolithic.contains(bands.getLast()) ? assembly(BuildUps.monolithic()) : each));
     }
 
     /** The build-up of a band, where it is among those that must be insulated inside one that is. */

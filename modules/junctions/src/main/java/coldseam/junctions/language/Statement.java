@@ -136,7 +136,9 @@ public sealed interface Statement {
         INSULATED_INSIDE("insulated inside"),
         INSULATED_OUTSIDE("insulated outside"),
         /** Rain is kept out behind boards that drain. */
-        DRAINED("drained behind its boards");
+        DRAINED("drained behind its boards"),
+        /** What carries it is all that insulates it, as blocks or logs do. */
+        MONOLITHIC("monolithic");
 
         private final String words;
 

@@ -254,6 +254,12 @@ public record Band(
         return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
     }
 
+    /**
+     * W/(m·K), up to which what carries may be all that insulates: 365 mm of it resist as 80 mm of board do (our own definition;
+     * solid timber and aerated concrete of any usual density lie below).
+     */
+    private static final double MONOLITHIC_UP_TO = 0.16;
+
     /** Whether a band is built so; one that has no layers of its own is solid, and insulated outside. */
     public static boolean built(Optional<Band> band, Statement.Build build) {
         Optional<Layer> structure = band.flatMap(each -> each.main(Role.STRUCTURE))
@@ -273,6 +279,12 @@ public record Band(
                 band.filter(each -> Assembly.keepsWaterOutBehindBoards(
                                 each.strata().collect(stratum -> stratum.layer().layer())))
                         .isPresent();
+            case MONOLITHIC ->
+                !framed
+                        && band.filter(each -> !each.has(Role.INSULATION)).isPresent()
+                        && structure
+                                .filter(each -> each.material().conductivity() <= MONOLITHIC_UP_TO)
+                                .isPresent();
         };
     }
 

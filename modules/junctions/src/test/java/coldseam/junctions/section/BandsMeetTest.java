@@ -13,6 +13,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PenLines;
@@ -129,7 +130,10 @@ final class BandsMeetTest {
     }
 
     private static double neck(JunctionSetup setup) {
-        Detail best = CatalogueFile.builtIn().options(setup.kind()).getLast();
+        Detail best = CatalogueFile.builtIn()
+                .options(setup.kind())
+                .select(TypicalSetups::usual)
+                .getLast();
         Composition section = Composer.compose(best, setup, BuiltIn.LIBRARY);
         return PenLines.of(
                         section.insulation(),
@@ -169,7 +173,10 @@ final class BandsMeetTest {
     }
 
     private static Optional<String> fault(JunctionSetup setup) {
-        Detail best = CatalogueFile.builtIn().options(setup.kind()).getLast();
+        Detail best = CatalogueFile.builtIn()
+                .options(setup.kind())
+                .select(TypicalSetups::usual)
+                .getLast();
         double thinner;
         try {
             thinner = thinner(Composer.compose(best, setup, BuiltIn.LIBRARY));

@@ -12,6 +12,7 @@ import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan.Origin;
@@ -121,7 +122,10 @@ class SetBackTest {
     @ValueSource(strings = {"head", "jamb", "sill"})
     void aFrameInTheRoomIsRefused(String label) {
         JunctionKind kind = kind(label);
-        Detail detail = CatalogueFile.builtIn().options(kind).getFirst();
+        Detail detail = CatalogueFile.builtIn()
+                .options(kind)
+                .select(TypicalSetups::usual)
+                .getFirst();
         DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> composed(detail, 0.35));
         assertTrue(
                 refused.reasons()

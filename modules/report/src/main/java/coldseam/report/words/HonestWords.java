@@ -10,6 +10,7 @@ import coldseam.audit.Unlikely;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Surface;
@@ -76,6 +77,10 @@ public final class HonestWords {
                             .makeString(", ")
                     + " can do");
         }
+        assumed.bySource()
+                .forEach(material -> parts.add("that " + material.name() + " counts as insulation at "
+                        + say(material.conductivity(), Dimension.CONDUCTIVITY) + " ("
+                        + say(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY) + " count by themselves)"));
         rain(assumed.rain(), parts);
         unlikely(assumed.unlikely(), parts);
         if (assumed.notThere().notEmpty()) {

@@ -40,10 +40,16 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
         };
     }
 
+    /** The use of what stands in for a wall whose blocks are all that insulates it. */
+    public static String monolithic() {
+        return FILE.monolithic();
+    }
+
     @Noun("typical build-ups")
     record FileBuildUps(
             ImmutableMap<String, FileUse> uses,
             FileInside insulatedInside,
+            String monolithic,
             @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
 
     @Noun("a use")

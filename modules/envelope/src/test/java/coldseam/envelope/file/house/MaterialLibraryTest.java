@@ -75,7 +75,7 @@ class MaterialLibraryTest {
     void saysWhatInsulates() {
         assertTrue(MaterialLibrary.named("mineral wool board").orElseThrow().insulates());
         assertTrue(MaterialLibrary.named("foam glass gravel").orElseThrow().insulates());
-        assertTrue(ALL.select(Material::insulates).allSatisfy(each -> each.conductivity() <= 0.085));
+        assertTrue(ALL.select(Material::insulates).allSatisfy(each -> each.conductivity() <= 0.09));
         assertEquals(false, MaterialLibrary.named("softwood").orElseThrow().insulates());
         // Still air conducts less than any insulation, yet nobody fills a seam with it.
         assertEquals(false, MaterialLibrary.named("air").orElseThrow().insulates());
@@ -86,7 +86,9 @@ class MaterialLibraryTest {
     void keepsDensitiesPlausible() {
         assertTrue(ALL.allSatisfy(
                 each -> each.density().orElseThrow() >= 1 && each.density().orElseThrow() <= 9000));
+        // Filled blocks of clay are heavy, and insulate by what is in their cells.
         assertTrue(ALL.select(Material::insulates)
+                .reject(each -> each.name().equals("filled clay block"))
                 .allSatisfy(each -> each.density().orElseThrow() <= 400));
         assertTrue(ALL.reject(Material::insulates)
                 .reject(each -> each.name().equals("air"))
