@@ -56,29 +56,49 @@ public record Box(double x0, double y0, double x1, double y1) {
 
     /** Whether both share an area. */
     public boolean overlaps(Box other) {
-        return !cutWith(other).empty();
+        return Math.min(x1, other.x1) > Math.max(x0, other.x0) && Math.min(y1, other.y1) > Math.max(y0, other.y0);
     }
 
-    /** The ends of what of a straight line lies in it; empty where nothing does (Liang and Barsky 1984, from memory). */
+    /** The ends of what of a straight line lies in it; empty where nothing does. */
     public ImmutableList<Spot> clipped(Spot from, Spot to) {
+        if (!reaches(from, to, 0)) {
+            return Lists.immutable.empty();
+        }
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
-        double[] steps = {-dx, dx, -dy, dy};
-        double[] rooms = {from.x() - x0, x1 - from.x(), from.y() - y0, y1 - from.y()};
-        double first = 0;
-        double last = 1;
+        double first = share(from, to, 0, false);
+        double last = share(from, to, 0, true);
+        return Lists.immutable.of(from.plus(first * dx, first * dy), from.plus(last * dx, last * dy));
+    }
+
+    /** Whether something of a straight line lies in it, or no farther from it than some way off in each direction. */
+    public boolean reaches(Spot from, Spot to, double off) {
+        return share(from, to, off, false) <= share(from, to, off, true);
+    }
+
+    /**
+     * Where, as a share of it, a straight line enters or leaves this grown on all sides (Liang and Barsky 1984, from memory); no number
+     * where it runs beside. It makes no objects: labels ask it millions of times.
+     */
+    private double share(Spot from, Spot to, double off, boolean leaves) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double share = leaves ? 1 : 0;
         for (int i = 0; i < 4; i++) {
-            if (steps[i] < 0) {
-                first = Math.max(first, rooms[i] / steps[i]);
-            } else if (steps[i] > 0) {
-                last = Math.min(last, rooms[i] / steps[i]);
-            } else if (rooms[i] < 0) {
-                return Lists.immutable.empty();
+            double step = i == 0 ? -dx : i == 1 ? dx : i == 2 ? -dy : dy;
+            double room = i == 0
+                    ? from.x() - (x0 - off)
+                    : i == 1 ? x1 + off - from.x() : i == 2 ? from.y() - (y0 - off) : y1 + off - from.y();
+            if (step == 0 && room < 0) {
+                return Double.NaN;
+            }
+            if (step < 0 && !leaves) {
+                share = Math.max(share, room / step);
+            } else if (step > 0 && leaves) {
+                share = Math.min(share, room / step);
             }
         }
-        return first > last
-                ? Lists.immutable.empty()
-                : Lists.immutable.of(from.plus(first * dx, first * dy), from.plus(last * dx, last * dy));
+        return share;
     }
 
     /** Its corners, anticlockwise from the lower left. */

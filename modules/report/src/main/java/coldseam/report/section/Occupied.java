@@ -40,9 +40,7 @@ final class Occupied {
 
     /** Takes a straight line and what lies within half its width beside it. */
     void take(Spot from, Spot to, double half) {
-        take(
-                Box.around(Lists.immutable.of(from, to)).grown(half),
-                box -> box.grown(half).clipped(from, to).notEmpty());
+        take(Box.around(Lists.immutable.of(from, to)).grown(half), box -> box.reaches(from, to, half));
     }
 
     private void take(Box box, Taken taken) {
