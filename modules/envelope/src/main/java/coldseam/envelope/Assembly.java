@@ -68,11 +68,6 @@ public record Assembly(
      * out water bears rain, and drains to an air layer behind the cladding.
      */
     public boolean keepsWaterOutBehindBoards() {
-        return keepsWaterOutBehindBoards(layers);
-    }
-
-    /** The same of layers from the inside outwards. */
-    public static boolean keepsWaterOutBehindBoards(ImmutableList<Layer> layers) {
         int kept = layers.detectLastIndex(layer ->
                 layer.controls().contains(Control.WATER) && layer.material().canControl(Control.WATER));
         int boards = layers.detectLastIndex(Layer::insulates);

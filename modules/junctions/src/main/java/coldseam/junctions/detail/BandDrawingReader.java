@@ -39,6 +39,7 @@ final class BandDrawingReader extends TermsReader {
     private static final String INTO_THE_ROOM = "1 m";
 
     private static final String SET_BACK = "set-back";
+    private static final String OTHERWISE = ", in splash ";
     private static final String PART = "part";
 
     /** Which layers of a role end somewhere: the nth from the inside, or the outermost, or all. */
@@ -461,11 +462,17 @@ final class BandDrawingReader extends TermsReader {
             return Optional.of(new Statement.MaterialChoice.TheGround());
         }
         if (word.startsWith("same as ")) {
-            return layer(word.substring("same as ".length()).strip(), text.get().place(), true)
+            int other = word.indexOf(OTHERWISE);
+            String layer = word.substring("same as ".length(), other < 0 ? word.length() : other);
+            return layer(layer.strip(), text.get().place(), true)
                     .map(each -> new Statement.MaterialChoice.SameAs(
                             each.band().equals(kind.first()),
                             each.band(),
-                            each.role().orElseThrow()));
+                            each.role().orElseThrow(),
+                            other < 0
+                                    ? Optional.empty()
+                                    : Optional.of(word.substring(other + OTHERWISE.length())
+                                            .strip())));
         }
         return Optional.of(new Statement.MaterialChoice.Named(word));
     }

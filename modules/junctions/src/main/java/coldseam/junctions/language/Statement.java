@@ -135,8 +135,8 @@ public sealed interface Statement {
         /** All its insulation lies inside its structure. */
         INSULATED_INSIDE("insulated inside"),
         INSULATED_OUTSIDE("insulated outside"),
-        /** Rain is kept out behind boards that drain. */
-        DRAINED("drained behind its boards"),
+        /** Water is kept out behind its boards, on what carries. */
+        SEALED_BEHIND("sealed behind its boards"),
         /** What carries it is all that insulates it, as blocks or logs do. */
         MONOLITHIC("monolithic");
 
@@ -171,8 +171,12 @@ public sealed interface Statement {
         /** A material by name. */
         record Named(String name) implements MaterialChoice {}
 
-        /** The thickest layer of a role in a band. */
-        record SameAs(boolean first, String band, Role role) implements MaterialChoice {}
+        /**
+         * The thickest layer of a role in a band.
+         *
+         * @param inSplash the material in its place, where no source says that the layer's stands where rain splashes up
+         */
+        record SameAs(boolean first, String band, Role role, Optional<String> inSplash) implements MaterialChoice {}
 
         /** The ground of the site. */
         record TheGround() implements MaterialChoice {}

@@ -99,9 +99,7 @@ public record Band(
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
         }
         for (Control control : DrawingNames.CONTROLS) {
-            Optional<Stratum> layer = strata.detectOptional(
-                    each -> each.layer().layer().controls().contains(control)
-                            && each.layer().layer().material().canControl(control));
+            Optional<Stratum> layer = strata.detectOptional(each -> controls(each, control));
             double usual = control == Control.WATER ? outside : inside(Role.STRUCTURE);
             names.put(
                     word + "." + DrawingNames.word(control) + ".inside",
@@ -110,6 +108,12 @@ public record Band(
                     word + "." + DrawingNames.word(control) + ".outside",
                     layer.map(Stratum::outside).orElse(usual));
         }
+    }
+
+    /** Whether a layer is named for a control that its material can do. */
+    private static boolean controls(Stratum stratum, Control control) {
+        Layer layer = stratum.layer().layer();
+        return layer.controls().contains(control) && layer.material().canControl(control);
     }
 
     /**
@@ -275,10 +279,7 @@ public record Band(
             case MASONRY -> !wooden;
             case INSULATED_INSIDE -> inside;
             case INSULATED_OUTSIDE -> !inside;
-            case DRAINED ->
-                band.filter(each -> Assembly.keepsWaterOutBehindBoards(
-                                each.strata().collect(stratum -> stratum.layer().layer())))
-                        .isPresent();
+            case SEALED_BEHIND -> band.filter(Band::sealedBehindBoards).isPresent();
             case MONOLITHIC ->
                 !framed
                         && band.filter(each -> !each.has(Role.INSULATION)).isPresent()
@@ -286,6 +287,13 @@ public record Band(
                                 .filter(each -> each.material().conductivity() <= MONOLITHIC_UP_TO)
                                 .isPresent();
         };
+    }
+
+    private boolean sealedBehindBoards() {
+        return strata.select(stratum -> controls(stratum, Control.WATER))
+                .getLastOptional()
+                .filter(stratum -> zone(stratum) == Zone.INSIDE)
+                .isPresent();
     }
 
     /** Whether layers that carry lie inside and outside the insulation, as the two rows of studs of a double wall. */

@@ -1,6 +1,7 @@
 package coldseam.junctions.section;
 
 import coldseam.envelope.Control;
+import coldseam.envelope.Duty;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
@@ -363,6 +364,15 @@ final class Painter {
                 return;
             }
             material = model.get().layer().layer().material();
+            if (same.inSplash().isPresent() && !material.canBear(Duty.SPLASH)) {
+                fill(
+                        what,
+                        places,
+                        new Statement.MaterialChoice.Named(same.inSplash().get()),
+                        role,
+                        drawnOnly);
+                return;
+            }
             // As that layer is solved: where it is framed, so is the block.
             conductivity = model.get().layer().conductivity();
             insulates = model.get().insulates();
