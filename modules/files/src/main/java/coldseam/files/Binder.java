@@ -267,7 +267,9 @@ public final class Binder {
                         what + " is needed",
                         node.shown(),
                         "a list " + positions(type),
-                        "write all of them");
+                        sequence.items().size() < parts.size()
+                                ? "write all of them"
+                                : "write no more; a comma parts values, thousands and decimals have none");
                 return Optional.empty();
             }
             parts.forEachWithIndex(

@@ -29,6 +29,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.MutableMap;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
@@ -52,6 +53,13 @@ public final class SourceDocument {
 
     private static final Pattern PLAIN_NUMBER =
             Pattern.compile("[+-]?(?:0|[1-9]\\d*)(?:\\.\\d*)?(?:[eE][+-]?\\d+)?|[+-]?\\.\\d+(?:[eE][+-]?\\d+)?");
+
+    /** How the YAML reader says that it was within brackets or quotes. */
+    private static final String OPENED = "while (parsing a flow|scanning a quoted).*";
+
+    /** Characters without a shape that words of some scripts are written with, and the soft hyphen. */
+    private static final String JOINING = "\u200c\u200d\u00ad";
+
     private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(DEEPEST)
             .maxNumberLength(100)
@@ -183,7 +191,15 @@ public final class SourceDocument {
             // The exception's own location may lie a little before what its text says.
             int line = marked.getProblemMark().getLine() + 1;
             int column = marked.getProblemMark().getColumn() + 1;
-            return syntax(new Position(file, line, column), marked.getProblem());
+            Fault fault = syntax(new Position(file, line, column), marked.getProblem());
+            Mark begun = marked.getContextMark();
+            return begun != null
+                            && begun.getLine() + 1 < line
+                            && String.valueOf(marked.getContext()).matches(OPENED)
+                    ? syntax(
+                            new Position(file, begun.getLine() + 1, begun.getColumn() + 1),
+                            "what is opened here is not closed, or has a comma too few, before line " + line)
+                    : fault;
         }
         return syntax(at(broken.getLocation()), firstLine(broken.getOriginalMessage()));
     }
@@ -193,6 +209,12 @@ public final class SourceDocument {
         String next = "check the indentation, colons, brackets and quotes here and just above";
         if (said.contains("TAB")) {
             next = "indent with spaces, not with tabs";
+        } else if (said.startsWith("mapping values")) {
+            next = "indent this key like those beside it; a text with a colon in it stands in quotes";
+        } else if (said.contains("expected ':'")) {
+            next = "write a space after each colon, here and just above";
+        } else if (said.startsWith("what is opened")) {
+            next = "close the bracket or the quote";
         } else if (said.contains("comment")) {
             said = "JSON has no comments";
             next = "remove it, or write YAML";
@@ -298,10 +320,7 @@ public final class SourceDocument {
                     "shorten it");
             return true;
         }
-        OptionalInt unseen = text.codePoints()
-                .filter(each -> Character.isISOControl(each) && "\n\r\t".indexOf(each) < 0
-                        || Character.getType(each) == Character.SURROGATE)
-                .findFirst();
+        OptionalInt unseen = text.codePoints().filter(SourceDocument::isUnseen).findFirst();
         unseen.ifPresent(each -> faults.add(
                 place,
                 what + " holds a character that cannot be shown",
@@ -309,6 +328,14 @@ public final class SourceDocument {
                 "letters, digits, signs and spaces",
                 "remove it"));
         return unseen.isPresent();
+    }
+
+    /** Marks of direction turn what is printed round, so that a name could say something else than it holds. */
+    private static boolean isUnseen(int character) {
+        int type = Character.getType(character);
+        return Character.isISOControl(character) && "\n\r\t".indexOf(character) < 0
+                || type == Character.SURROGATE
+                || type == Character.FORMAT && JOINING.indexOf(character) < 0;
     }
 
     private SourceNode scalar() throws IOException {
