@@ -30,6 +30,7 @@ final class LateChecks {
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
         SizeChecks.check(loaded, shell, faults);
+        FoundChecks.check(loaded, shell, faults);
         ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> surfaces = shell.surfaces().collect(Surface::name);
         ImmutableList<String> names = Lists.mutable

@@ -7,6 +7,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialChecks;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Faults;
 import coldseam.files.Position;
@@ -15,7 +16,9 @@ import coldseam.files.quantity.Phrase;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
+import coldseam.junctions.section.Surroundings;
 import java.util.Locale;
+import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -44,9 +47,6 @@ final class HandBounds {
     /** W/(m·K); what conducts less holds a vacuum or is an aerogel (common practice, no source). */
     private static final double LEAST = 0.018;
 
-    /** How many times less what has a built-in insulation's name may conduct: products of one kind differ by less (judgement). */
-    private static final double ALIKE = 1.4;
-
     private final Section section;
     private final JunctionKind kind;
     private final Position place;
@@ -66,6 +66,7 @@ final class HandBounds {
     void check(Faults faults) {
         resistances(faults);
         materials(faults);
+        airs(faults);
         outline(faults);
     }
 
@@ -89,23 +90,42 @@ final class HandBounds {
     private void materials(Faults faults) {
         section.regions()
                 .distinctBy(region -> region.material() + " " + region.conductivity())
-                .forEach(region -> MaterialLibrary.named(region.material())
-                        .filter(Material::insulates)
-                        .ifPresentOrElse(known -> like(region, known, faults), () -> unknown(region, faults)));
+                .forEach(region -> {
+                    MaterialChecks.like(region.material(), region.conductivity(), place, faults);
+                    if (MaterialLibrary.named(region.material())
+                            .filter(Material::insulates)
+                            .isEmpty()) {
+                        unknown(region, faults);
+                    }
+                });
     }
 
-    private void like(Region region, Material known, Faults faults) {
-        if (region.conductivity() < known.conductivity() / ALIKE) {
-            faults.add(
-                    place,
-                    "a region of a built-in insulation's name conducts like it",
-                    conductivity(region),
-                    Phrase.of("at least ")
-                            .and(said("%.3g W/(m·K)", known.conductivity() / ALIKE, Dimension.CONDUCTIVITY))
-                            .and("; built in: ")
-                            .and(said("%.3g W/(m·K)", known.conductivity(), Dimension.CONDUCTIVITY)),
-                    "correct it, or give the product a name of its own");
-        }
+    /** What no leg faces counts for none of them; rooms on the far side of the insulation would warm it. */
+    private void airs(Faults faults) {
+        section.environments().forEach(air -> {
+            Geometry beside = Shapes.FACTORY
+                    .buildGeometry(section.boundaries()
+                            .select(each -> each.environment().equals(air.name()))
+                            .flatCollect(HandBounds::lines)
+                            .toList())
+                    .buffer(NEAR);
+            MutableList<Geometry> stretches = Lists.mutable.empty();
+            for (int i = 0; i < beside.getNumGeometries(); i++) {
+                stretches.add(beside.getGeometryN(i));
+            }
+            boolean all = air.name().equals(Surroundings.INDOOR);
+            Predicate<Geometry> met = stretch -> cuts.anySatisfy(cut -> cut.distance(stretch) <= NEAR);
+            if (all ? !stretches.allSatisfy(met) : stretches.noneSatisfy(met)) {
+                faults.add(
+                        place,
+                        all
+                                ? "rooms lie on one side of what is drawn, from a leg's cut on"
+                                : "what a drawing faces, a leg's cut faces as well",
+                        "\"" + air.name() + "\" where no leg is cut",
+                        "",
+                        "give that stretch the environment of the leg beside it");
+            }
+        });
     }
 
     /** What the legs are of is held to the house's layers; all else must be a material that there is. */

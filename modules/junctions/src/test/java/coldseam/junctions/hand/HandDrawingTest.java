@@ -195,6 +195,25 @@ class HandDrawingTest {
         assertEquals("0.260 m²·K/W", faults(still).getOnly().got().toString());
     }
 
+    /** Part of the outer face, from 300 mm beside the corner on, given to rooms, and to a loft. */
+    @Test
+    void whatNoLegFacesIsRefused() throws IOException {
+        String outer = "- {environment: outdoor, path: [[-1500, 300], [300, 300], [300, -1500]]}";
+        assertTrue(CORNER.contains(outer), CORNER);
+        String warm = CORNER.replace(
+                outer,
+                "- {environment: outdoor, path: [[-1500, 300], [0, 300]]}\n- {environment: %s, path: [[0, 300], [300, 300],"
+                        + " [300, 0]]}\n- {environment: outdoor, path: [[300, 0], [300, -1500]]}");
+        assertEquals(
+                "\"indoor\" where no leg is cut",
+                faults(warm.formatted("indoor")).getOnly().got().toString());
+        String loft = warm.formatted("loft")
+                .replace("environments:\n", "environments:\n  loft: {temperature: 20, surface-resistance: 0.1}\n");
+        assertEquals(
+                "\"loft\" where no leg is cut", faults(loft).getOnly().got().toString());
+        accepted(warm.formatted("outdoor"));
+    }
+
     @Test
     void aMaterialThatThereIsNotIsRefusedUnlessALegShowsIt() throws IOException {
         String trim = CORNER.replace(
@@ -204,8 +223,14 @@ class HandDrawingTest {
                 "0.0170 W/(m·K) of \"trim\"",
                 faults(String.format(trim, "trim", "0.017")).getOnly().got().toString());
         assertEquals(
-                "0.0240 W/(m·K) of \"mineral wool board\"",
+                "0.024 W/(m·K) of \"mineral wool board\"",
                 faults(String.format(trim, "mineral wool board", "0.024"))
+                        .getOnly()
+                        .got()
+                        .toString());
+        assertEquals(
+                "0.130 W/(m·K) of \"reinforced concrete\"",
+                faults(String.format(trim, "reinforced concrete", "0.13"))
                         .getOnly()
                         .got()
                         .toString());

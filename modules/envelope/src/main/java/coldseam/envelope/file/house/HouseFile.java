@@ -134,6 +134,11 @@ public final class HouseFile {
                 file.retrofit().map(FileRetrofit::builtNew).orElse(Lists.immutable.empty()),
                 file.retrofit().map(FileRetrofit::takenDown).orElse(Lists.immutable.empty()),
                 file.retrofit()
+                        .flatMap(FileRetrofit::found)
+                        .map(FileFound::assemblies)
+                        .orElse(Lists.immutable.empty())
+                        .toImmutableMap(Named::name, Named::place),
+                file.retrofit()
                         .flatMap(FileRetrofit::balloonFrame)
                         .filter(Located::value)
                         .map(Located::place),

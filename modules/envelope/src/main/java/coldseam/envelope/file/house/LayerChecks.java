@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
@@ -46,6 +47,9 @@ final class LayerChecks {
 
     /** m; members thinner than these are battens on what carries (judgement). */
     private static final double THINNEST_MEMBERS = 0.08;
+
+    /** m of still air that resists vapour as much: the thinnest plaster that is said to slow it has 80 mm (judgement). */
+    private static final double SLOWS_VAPOUR = 0.05;
 
     /** m that a fastener's head holds on to (judgement). */
     private static final double UNDER_THE_HEAD = 0.015;
@@ -110,6 +114,7 @@ final class LayerChecks {
                 materials.thickness(layer.material(), layer.role(), layer.thickness(), layer.place());
                 layer.resistance().ifPresent(declared -> resistance(layer, filling, declared));
                 structure(layer, filling);
+                vapour(layer, filling);
             }
             layer.framing()
                     .ifPresent(framing -> material(framing.material())
@@ -171,6 +176,25 @@ final class LayerChecks {
                     "",
                     "remove taper, and write its least thickness");
         }
+    }
+
+    private void vapour(FileLayer layer, Material filling) {
+        filling.vapourResistanceFactor().ifPresent(factor -> {
+            double slows = factor * layer.thickness();
+            if (layer.controls().contains(Control.VAPOUR)
+                    && filling.canControl(Control.VAPOUR)
+                    && slows < SLOWS_VAPOUR) {
+                faults.add(
+                        layer.place(),
+                        "a layer that controls vapour slows it more than a little air does",
+                        Phrase.of(layer.thickness(), Dimension.THICKNESS)
+                                .and(" of a vapour-resistance-factor of " + MaterialChecks.factor(factor) + ", as ")
+                                .and(slows, Dimension.THICKNESS)
+                                .and(" of air"),
+                        Phrase.of("as ").and(SLOWS_VAPOUR, Dimension.THICKNESS).and(" of air, or more"),
+                        "correct thickness or factor, or take vapour out of its controls");
+            }
+        });
     }
 
     private void structure(FileLayer layer, Material filling) {

@@ -30,6 +30,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param points each set of points, as placed in the file
  * @param builtNew surfaces of an old house that are built new
  * @param takenDown parts of it that come down
+ * @param foundAssemblies where it says of a planned assembly what is found in its place, by the planned one's name
  * @param balloonFrame where it says that the studs of its framed walls run past the floors; empty where they do not
  * @param detailPrices place of each detail that has a price, by the detail's name
  * @param decisions the alternatives, as placed in the file
@@ -43,6 +44,7 @@ public record LoadedHouse(
         ImmutableList<PlacedPoints> points,
         ImmutableList<Located<String>> builtNew,
         ImmutableList<Located<String>> takenDown,
+        ImmutableMap<String, Position> foundAssemblies,
         Optional<Position> balloonFrame,
         ImmutableMap<String, Position> detailPrices,
         ImmutableList<PlacedDecision> decisions,
@@ -125,6 +127,7 @@ public record LoadedHouse(
                 points,
                 builtNew,
                 takenDown,
+                foundAssemblies,
                 balloonFrame,
                 detailPrices,
                 decisions,

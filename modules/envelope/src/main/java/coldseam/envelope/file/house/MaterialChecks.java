@@ -27,6 +27,12 @@ public final class MaterialChecks {
     /** The same of insulations, downwards: the best of a kind conducts a fifth less than the usual one (judgement). */
     private static final double INSULATION_ALIKE = 1.4;
 
+    /**
+     * How many times more or less vapour than the built-in material one of the same name may hold back: wood, foams and sheets
+     * of one kind differ by as much (judgement).
+     */
+    private static final double VAPOUR_ALIKE = 10;
+
     /** m; sheets, foils and mats are thinner (judgement). */
     private static final double THICKEST_MEMBRANE = 0.03;
 
@@ -49,6 +55,7 @@ public final class MaterialChecks {
     void check() {
         house.materials().forEach(own -> {
             like(own.name(), own.value().conductivity(), own.place(), faults);
+            vapour(own);
             timber(own);
         });
         if (house.body() instanceof FileBody.FileStoreys storeys) {
@@ -81,7 +88,7 @@ public final class MaterialChecks {
                 faults.add(
                         place,
                         "a material of a built-in one's name conducts like it",
-                        conductivity(conductivity),
+                        conductivity(conductivity).and(" of \"" + name + "\""),
                         conductivity(least)
                                 .and(" to ")
                                 .and(conductivity(most))
@@ -95,6 +102,33 @@ public final class MaterialChecks {
     /** The least share of a built-in material's conductivity that one of its name, or a layer of it, may have. */
     static double least(Material known) {
         return 1 / (known.insulates() ? INSULATION_ALIKE : ALIKE);
+    }
+
+    private void vapour(Named<FileMaterial> own) {
+        OptionalDouble built = MaterialLibrary.named(own.name())
+                .map(Material::vapourResistanceFactor)
+                .orElse(OptionalDouble.empty());
+        OptionalDouble said = own.value().material("").vapourResistanceFactor();
+        if (built.isEmpty() || said.isEmpty() || Double.isInfinite(built.getAsDouble())) {
+            return;
+        }
+        double least = Math.max(1, built.getAsDouble() / VAPOUR_ALIKE);
+        double most = built.getAsDouble() * VAPOUR_ALIKE;
+        if (said.getAsDouble() < least || said.getAsDouble() > most) {
+            faults.add(
+                    own.place(),
+                    "a material of a built-in one's name holds vapour back like it",
+                    Double.isInfinite(said.getAsDouble())
+                            ? "vapour-tight: true"
+                            : "vapour-resistance-factor: " + factor(said.getAsDouble()),
+                    factor(least) + " to " + factor(most) + "; built in: " + factor(built.getAsDouble()),
+                    "correct it, or give the product a name of its own");
+        }
+    }
+
+    /** A vapour resistance factor, as files have them. */
+    static String factor(double value) {
+        return String.format(Locale.ROOT, value < 10 ? "%.2g" : "%.0f", value);
     }
 
     private void timber(Named<FileMaterial> own) {

@@ -1,0 +1,92 @@
+package coldseam.audit.house;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Retrofit;
+import coldseam.envelope.Role;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.Faults;
+import coldseam.files.Position;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Whether what carries an old house is the same in the build-up that is found and in the one that is planned round it. */
+final class FoundChecks {
+
+    /** m; one layer measured twice. */
+    private static final double ONE = 0.001;
+
+    private static final String ROOF = "roof";
+
+    private FoundChecks() {}
+
+    /** Adds a fault for each build-up as found whose structure stays, and that is not in the planned one. */
+    static void check(LoadedHouse loaded, Shell shell, Faults faults) {
+        loaded.house()
+                .retrofit()
+                .ifPresent(old -> old.found()
+                        .ifPresent(found -> found.assemblies().forEachKeyValue((planned, was) -> {
+                            if (shell.surfaces()
+                                    .anySatisfy(surface -> stays(surface, old)
+                                            && surface.assembly()
+                                                    .filter(each -> each.name().equals(planned))
+                                                    .isPresent())) {
+                                kept(
+                                        was,
+                                        loaded.house().assemblies().get(planned),
+                                        loaded.foundAssemblies().get(planned),
+                                        faults);
+                            }
+                        })));
+    }
+
+    private static boolean stays(Surface surface, Retrofit old) {
+        boolean under = surface.use() == Body.Use.WALL || surface.use() == Body.Use.FLOOR;
+        return surface.staysIn(old) && (under || !old.takesDown(ROOF));
+    }
+
+    private static void kept(Assembly was, Assembly planned, Position place, Faults faults) {
+        ImmutableList<Layer> carries = structure(planned);
+        structure(was)
+                .reject(layer -> carries.anySatisfy(each -> holds(each, layer)))
+                .forEach(
+                        layer -> faults.add(
+                                place,
+                                "what carries stays as it was found, unless it is built new",
+                                said(layer).and(" in \"" + was.name() + "\""),
+                                said(carries).and(" in \"" + planned.name() + "\""),
+                                "correct one of the two, give what comes off another role, or name its surfaces under built-new"));
+    }
+
+    private static ImmutableList<Layer> structure(Assembly assembly) {
+        return assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+    }
+
+    /** Members may be made deeper, and their bays filled; a slab may be topped. */
+    private static boolean holds(Layer planned, Layer found) {
+        return planned.thickness() > found.thickness() - ONE
+                && carrying(planned).equals(carrying(found));
+    }
+
+    private static String carrying(Layer layer) {
+        return layer.framing()
+                .map(members -> members.material().name() + " members")
+                .orElseGet(() -> layer.material().name());
+    }
+
+    private static Phrase said(ImmutableList<Layer> layers) {
+        Phrase all = Phrase.of(layers.isEmpty() ? "nothing that carries" : "");
+        for (Layer layer : layers) {
+            all = all.and(all.isEmpty() ? "" : ", ").and(said(layer));
+        }
+        return all;
+    }
+
+    private static Phrase said(Layer layer) {
+        return Phrase.of(layer.thickness(), Dimension.THICKNESS).and(" of " + carrying(layer));
+    }
+}
