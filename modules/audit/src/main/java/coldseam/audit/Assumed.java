@@ -30,11 +30,14 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param besideHeated m², of surfaces said to face heated neighbours, gross
  * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
  * @param warm those spaces, by name
+ * @param sheltered m², of walls beside unheated spaces, where those are more than half of all; nobody asks them to keep out rain
+ * @param shut unheated spaces that no door or hatch is listed to, by name; empty for a loft
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
  * @param leaves of masonry outside the insulation of walls, and what is listed that bears them
- * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
+ * @param notThere kinds of opening of which the house has none, of doors those that one walks through: who leaves them out has
+ *     less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
- * @param nothingThrough whether no point is listed: nothing goes through the insulation at a spot
+ * @param untouched uses of surfaces through which no point is listed: nothing goes through their insulation at a spot
  * @param withoutProduct how many conductivities in use are generic ones, of the built-in list or by the house file's own words
  * @param conductivities how many are in use
  * @param undeclared windows and doors whose U has no source
@@ -50,11 +53,13 @@ public record Assumed(
         double besideHeated,
         double besideWarm,
         ImmutableList<Exposure> warm,
+        double sheltered,
+        ImmutableList<String> shut,
         double nothingMeets,
         ImmutableList<Leaf> leaves,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
-        boolean nothingThrough,
+        ImmutableList<Side> untouched,
         int withoutProduct,
         int conductivities,
         ImmutableList<Opening> undeclared,
@@ -70,6 +75,11 @@ public record Assumed(
      * windows: 0.8 (tables of EN 12831:2003, from memory). Warmer ones there are, but the file alone says that this is one.
      */
     private static final double USUAL = 0.8;
+
+    /** m; the least of a door that one walks through (judgement). */
+    private static final double WALK_WIDE = 0.6;
+
+    private static final double WALK_HIGH = 1.6;
 
     /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
     private static final double LEAST_MET = 1;
@@ -89,6 +99,13 @@ public record Assumed(
      * @param angles how many are listed there
      */
     public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
+
+    /** Where things go through: pipes and masts through roofs, services and anchors through walls, drains through floors. */
+    public enum Side {
+        WALLS,
+        ROOFS,
+        FLOORS
+    }
 
     /** Limits that a house file may relax. */
     public enum Limit {
@@ -132,13 +149,19 @@ public record Assumed(
                         .distinct()
                         .toSortedListBy(Exposure::neighbour)
                         .toImmutable(),
+                sheltered(audit),
+                shut(audit),
                 area(audit, surface -> nothingMeets(house, surface)),
                 leaves(audit),
                 Lists.immutable
                         .with(Opening.Kind.values())
-                        .reject(kind -> house.openings().anySatisfy(opening -> opening.kind() == kind)),
+                        .reject(kind -> house.openings()
+                                .anySatisfy(opening -> opening.kind() == kind
+                                        && (kind == Opening.Kind.WINDOW || isWalkedThrough(opening)))),
                 relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
-                house.points().isEmpty(),
+                Lists.immutable
+                        .with(Side.values())
+                        .reject(side -> audit.points().anySatisfy(row -> side(row.surface()) == side)),
                 used.count(Assumed::isGeneric),
                 used.size(),
                 house.openings().select(opening -> opening.rating().source().isEmpty()),
@@ -160,6 +183,35 @@ public record Assumed(
                 .surfaces()
                 .select(which)
                 .sumOfDouble(external ? Surface::externalArea : Surface::internalArea);
+    }
+
+    private static double sheltered(Audit audit) {
+        double walls = area(audit, surface -> surface.use() == Body.Use.WALL);
+        double beside = area(
+                audit,
+                surface -> surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.UNHEATED);
+        return beside > walls / 2 ? beside : 0;
+    }
+
+    private static ImmutableList<String> shut(Audit audit) {
+        ImmutableList<Surface> cold =
+                audit.shell().surfaces().select(surface -> surface.exposure().kind() == Exposure.Kind.UNHEATED);
+        return cold.collect(surface -> surface.exposure().neighbour())
+                .distinct()
+                .reject(space -> cold.anySatisfy(surface -> surface.openingArea() > 0
+                        && surface.exposure().neighbour().equals(space)));
+    }
+
+    private static boolean isWalkedThrough(Opening opening) {
+        return opening.width() >= WALK_WIDE && opening.height() >= WALK_HIGH;
+    }
+
+    private static Side side(Surface surface) {
+        return switch (surface.use()) {
+            case WALL -> Side.WALLS;
+            case ROOF, CEILING, TERRACE -> Side.ROOFS;
+            case FLOOR, OVERHANG -> Side.FLOORS;
+        };
     }
 
     private static boolean isWarm(Exposure exposure) {

@@ -6,6 +6,7 @@ import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
@@ -15,12 +16,16 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
+import coldseam.envelope.Site;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.hand.HandDrawing;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 
 /**
  * What of a house there may be, but seldom is: where it is a slip of the pen or a trick, the house loses more than is computed.
@@ -37,9 +42,13 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param steps doors whose sill nobody steps over
  * @param large windows and doors that are larger than one usually is
  * @param thin flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole
- * @param dry whether the rooms are said to be drier than rooms in use are
- * @param mild whether the coldest days are said to be milder than winters are
- * @param dryGround whether the ground is said to conduct less than any that is named
+ * @param slim windows and doors whose frame or spacer is said to be slimmer, or to lose less, than those there usually are
+ * @param dark how few windows there are for so much floor; empty where there are enough of them, or none at all
+ * @param propped walls that are built new under what stays
+ * @param renewed assemblies of a new build that an old house's material carries
+ * @param warmed bases whose crawl space, or whose edge, is said to be insulated better than those there usually are
+ * @param thinFloor m, of the thinnest internal floor, where hardly any is as thin; its edges lose the less
+ * @param site what is said of the air and the ground
  * @param still materials of the house file that conduct less than boards without a vacuum do
  */
 public record Unlikely(
@@ -55,10 +64,38 @@ public record Unlikely(
         ImmutableList<Opening> steps,
         ImmutableList<Opening> large,
         ImmutableList<Thin> thin,
-        boolean dry,
-        boolean mild,
-        boolean dryGround,
+        ImmutableList<Opening> slim,
+        Optional<Dark> dark,
+        ImmutableList<Surface> propped,
+        ImmutableList<Assembly> renewed,
+        ImmutableList<Body.Base> warmed,
+        OptionalDouble thinFloor,
+        ImmutableList<Weather> site,
         ImmutableList<Material> still) {
+
+    /** What of the air and the ground is seldom so. */
+    public enum Weather {
+        /** The rooms are drier than rooms in use are. */
+        DRY_ROOMS,
+        /** The coldest days are milder than winters are. */
+        MILD,
+        /** The ground conducts less than any that is named. */
+        DRY_GROUND,
+        /** The months are all alike, so that winter is no colder. */
+        EVEN_YEAR,
+        /** A cold month's air is as dry as a desert's. */
+        DRY_WINTER,
+        /** The rooms are aired better than dwellings of which nothing is known. */
+        AIRED
+    }
+
+    /**
+     * Windows for a floor.
+     *
+     * @param windows m², frames counted in
+     * @param floor m²
+     */
+    public record Dark(double windows, double floor) {}
 
     /** Of rooms in use, in winter and without a humidifier, hardly any is drier (common practice, no source). */
     private static final double DRY = 0.30;
@@ -103,6 +140,40 @@ public record Unlikely(
 
     /** W/(m·K); foams and fibres conduct more (common practice, no source). */
     private static final double STILL = 0.018;
+
+    /** m; of slim profiles of steel, and sashes narrower than any of wood or plastic (common practice, no source). */
+    private static final double SLIM = 0.05;
+
+    /** W/(m·K); the best spacers between three panes have 0.03 (common practice, no source). */
+    private static final double BEST_EDGE = 0.025;
+
+    /** Of the floor; codes ask for an eighth to a tenth of each room that is lived in (common practice, no source). */
+    private static final double LIT = 0.05;
+
+    /** K between the warmest and the coldest month, where anybody heats (judgement). */
+    private static final double SEASONS = 5;
+
+    /** Mean of a month that is colder than {@link #COLD}; outside of deserts it is damper (common practice, no source). */
+    private static final double DRY_MONTH = 0.40;
+
+    /** °C. */
+    private static final double COLD = 10;
+
+    private static final String OLD = "old ";
+
+    /** m²·K/W, on the ground of a crawl space: 180 mm of good board (common practice, no source). */
+    private static final double WARM_GROUND = 5;
+
+    /** W/(m²·K), of its walls: insulated as those of rooms (judgement). */
+    private static final double WARM_WALLS = 0.3;
+
+    /** m; boards along a slab's edge are seldom as deep or as wide, or as thick (common practice, no source). */
+    private static final double FAR_EDGE = 1.5;
+
+    private static final double THICK_EDGE = 0.25;
+
+    /** m; solid floors of one room's span begin here (common practice, no source). */
+    private static final double THIN_FLOOR = 0.12;
 
     private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
 
@@ -157,9 +228,13 @@ public record Unlikely(
                         .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP),
                 audit.house().openings().select(Unlikely::isLarge),
                 audit.shell().surfaces().flatCollect(surface -> thin(audit, surface)),
-                audit.house().site().indoorHumidity() < DRY,
-                audit.house().site().outdoorTemperature() > MILD,
-                audit.house().site().groundConductivity() < CLAY,
+                audit.house().openings().select(Unlikely::isSlim),
+                dark(audit),
+                propped(audit),
+                renewed(audit),
+                bases(audit.house().body()).select(Unlikely::isWarmed),
+                thinFloor(audit.house().body()),
+                weather(audit.house().site()),
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
     }
 
@@ -171,6 +246,133 @@ public record Unlikely(
     private static boolean isLarge(Opening opening) {
         return opening.width() > (opening.kind() == Opening.Kind.DOOR ? WIDE_DOOR : WIDE_WINDOW)
                 || opening.height() > HIGH;
+    }
+
+    private static boolean isSlim(Opening opening) {
+        return opening.rating().match(whole -> false, it -> it.frameWidth() < SLIM || it.edge() < BEST_EDGE);
+    }
+
+    private static Optional<Dark> dark(Audit audit) {
+        double windows = audit.house()
+                .openings()
+                .select(opening -> opening.kind() == Opening.Kind.WINDOW)
+                .sumOfDouble(opening -> opening.width() * opening.height());
+        double floor = audit.shell().floorArea();
+        return Optional.of(new Dark(windows, floor)).filter(it -> windows > 0 && windows < LIT * floor);
+    }
+
+    /** Walls under a floor, a wall or a roof that is not built new with them. */
+    private static ImmutableList<Surface> propped(Audit audit) {
+        return audit.house()
+                .retrofit()
+                .map(old -> audit.shell()
+                        .surfaces()
+                        .select(wall -> wall.use() == Body.Use.WALL
+                                && !wall.staysIn(old)
+                                && audit.shell()
+                                        .edges()
+                                        .flatCollect(edge ->
+                                                above(edge, wall).stream().toList())
+                                        .anySatisfy(each -> each.staysIn(old)
+                                                && (each.use() == Body.Use.WALL || !old.takesDown("roof")))))
+                .orElse(Lists.immutable.empty());
+    }
+
+    /** What rests on a wall at an edge along its top. */
+    private static Optional<Surface> above(Edge edge, Surface wall) {
+        return edge.second()
+                .filter(other -> edge.opening().isEmpty())
+                .map(other -> edge.first().equals(wall) ? other : edge.first())
+                .filter(other ->
+                        (edge.first().equals(wall) || edge.second().get().equals(wall))
+                                && top(other) > top(wall) - LEVEL
+                                && foot(other) > foot(wall) + LEVEL);
+    }
+
+    private static double top(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).max();
+    }
+
+    private static double foot(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).min();
+    }
+
+    /** A material's name decides nothing; it only asks. */
+    private static ImmutableList<Assembly> renewed(Audit audit) {
+        return audit.house().retrofit().isPresent()
+                ? Lists.immutable.empty()
+                : audit.shell()
+                        .surfaces()
+                        .flatCollect(surface -> surface.assembly().stream().toList())
+                        .distinct()
+                        .select(assembly -> assembly.layers()
+                                .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                        && layer.material().name().startsWith(OLD)));
+    }
+
+    private static ImmutableList<Body.Base> bases(Body body) {
+        return body instanceof Body.Storeys storeys
+                ? storeys.stacks()
+                        .flatCollect(stack -> stack.otherBases()
+                                .collect(Body.AreaBase::base)
+                                .newWith(stack.base())
+                                .newWithAll(stack.storeys()
+                                        .flatCollect(
+                                                storey -> storey.base().stream().toList())))
+                : Lists.immutable.empty();
+    }
+
+    private static boolean isWarmed(Body.Base base) {
+        return base.crawlSpace()
+                        .filter(space ->
+                                space.groundResistance() > WARM_GROUND || space.wallTransmittance() < WARM_WALLS)
+                        .isPresent()
+                || base.edge()
+                        .filter(edge -> edge.extent() > FAR_EDGE || edge.thickness() > THICK_EDGE)
+                        .isPresent();
+    }
+
+    private static OptionalDouble thinFloor(Body body) {
+        ImmutableList<Double> floors = body instanceof Body.Storeys storeys
+                ? storeys.stacks().flatCollect(stack -> stack.storeys().drop(1).collect(Body.Storey::floorThickness))
+                : ((Body.Explicit) body).levels().drop(1).collect(Body.Level::floorThickness);
+        return floors.select(each -> each < THIN_FLOOR)
+                .minOptional()
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static ImmutableList<Weather> weather(Site site) {
+        ImmutableList<Climate.Mean> months = site.climate().map(Climate::months).orElse(Lists.immutable.empty());
+        MutableList<Weather> seldom = Lists.mutable.empty();
+        add(seldom, Weather.DRY_ROOMS, site.indoorHumidity() < DRY);
+        add(seldom, Weather.MILD, site.outdoorTemperature() > MILD);
+        add(seldom, Weather.DRY_GROUND, site.groundConductivity() < CLAY);
+        add(seldom, Weather.EVEN_YEAR, months.notEmpty() && seasons(months) < SEASONS);
+        add(
+                seldom,
+                Weather.DRY_WINTER,
+                months.anySatisfy(month -> month.temperature() < COLD && month.humidity() < DRY_MONTH));
+        add(
+                seldom,
+                Weather.AIRED,
+                site.climate()
+                        .map(Climate::indoors)
+                        .filter(air -> air == Climate.Indoors.STORAGE || air == Climate.Indoors.WELL_VENTILATED)
+                        .isPresent());
+        return seldom.toImmutable();
+    }
+
+    /** K, by which the warmest month is warmer than the coldest. */
+    private static double seasons(ImmutableList<Climate.Mean> months) {
+        return months.collectDouble(Climate.Mean::temperature).max()
+                - months.collectDouble(Climate.Mean::temperature).min();
+    }
+
+    private static void add(MutableList<Weather> to, Weather what, boolean said) {
+        if (said) {
+            to.add(what);
+        }
     }
 
     private static ImmutableList<Thin> thin(Audit audit, Surface surface) {

@@ -1,8 +1,6 @@
 package coldseam.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
@@ -46,7 +44,7 @@ class AssumedTest {
         assertEquals(0, box.nothingMeets());
         assertEquals(Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR), box.notThere());
         assertEquals(Lists.immutable.empty(), box.relaxed());
-        assertTrue(box.nothingThrough());
+        assertEquals(Lists.immutable.with(Assumed.Side.values()), box.untouched());
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
         assertEquals(8, box.conductivities());
         assertEquals(8, box.withoutProduct());
@@ -196,12 +194,23 @@ class AssumedTest {
                 changed("junctions:\n", door).notThere());
     }
 
+    /** Nobody walks through a door of 599 mm, or of 1.59 m. */
+    @ParameterizedTest
+    @CsvSource({"600 mm, 1.6 m, 1", "599 mm, 1.6 m, 2", "600 mm, 1.59 m, 2"})
+    void aDoorIsWalkedThrough(String width, String height, int missing) {
+        String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: " + width
+                + ", height: " + height + ", sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
+        assertEquals(missing, changed("junctions:\n", door).notThere().size());
+    }
+
     @Test
     void pointsThatAreListedAreNotMissed() {
-        assertFalse(changed(
-                        "junctions:\n",
-                        "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n")
-                .nothingThrough());
+        assertEquals(
+                Lists.immutable.of(Assumed.Side.ROOFS, Assumed.Side.FLOORS),
+                changed(
+                                "junctions:\n",
+                                "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n")
+                        .untouched());
     }
 
     @Test

@@ -9,9 +9,11 @@ import coldseam.audit.Sheet;
 import coldseam.audit.Unlikely;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.envelope.Site;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
@@ -48,6 +50,15 @@ public final class HonestWords {
                             .collect(space -> space.neighbour() + " " + say(space.factor(), Dimension.RATIO))
                             .makeString(", ")
                     + ")");
+        }
+        if (assumed.sheltered() > 0) {
+            parts.add("that " + say(assumed.sheltered(), Dimension.AREA)
+                    + " of walls, more than half of all, stand beside unheated spaces and out of the rain");
+        }
+        if (assumed.shut().notEmpty()) {
+            parts.add("that nobody goes from the rooms to "
+                    + Phrases.listed(assumed.shut().collect(space -> "\"" + space + "\""))
+                    + " (no door or hatch is listed there)");
         }
         if (assumed.nothingMeets() > 0) {
             parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)
@@ -86,11 +97,19 @@ public final class HonestWords {
         if (assumed.notThere().notEmpty()) {
             parts.add("that the house has "
                     + assumed.notThere()
-                            .collect(kind -> "no " + Words.word(kind))
+                            .collect(kind -> "no "
+                                    + Words.word(kind)
+                                    + (audit.house().openings().anySatisfy(each -> each.kind() == kind)
+                                            ? " that one walks through"
+                                            : ""))
                             .makeString(" and "));
         }
-        if (assumed.nothingThrough()) {
-            parts.add("that nothing goes through the insulation at a spot");
+        if (assumed.untouched().notEmpty()) {
+            parts.add("that nothing goes through the insulation"
+                    + (assumed.untouched().size() < Assumed.Side.values().length
+                            ? " of " + Phrases.listed(assumed.untouched().collect(Words::word))
+                            : "")
+                    + " at a spot");
         }
         if (assumed.withoutProduct() > 0) {
             parts.add((assumed.withoutProduct() == assumed.conductivities() && assumed.conductivities() > 1
@@ -188,23 +207,67 @@ public final class HonestWords {
         what.thin()
                 .forEach(thin -> parts.add("that \"" + thin.surface().name() + "\", cut to falls, may have a U of "
                         + say(thin.transmittance(), Dimension.TRANSMITTANCE) + " where it is thinnest"));
-        if (what.dry()) {
-            parts.add("that the rooms have no more than "
-                    + say(audit.house().site().indoorHumidity(), Dimension.SHARE) + " of humidity in winter");
+        what.slim()
+                .forEach(opening ->
+                        parts.add("that the frame of \"" + opening.name() + "\", or the edge of its glass, is"
+                                + " slimmer or loses less than usual ("
+                                + opening.rating()
+                                        .match(
+                                                whole -> "",
+                                                it -> say(it.frameWidth(), Dimension.THICKNESS) + ", "
+                                                        + say(it.edge(), Dimension.LINEAR_TRANSMITTANCE))
+                                + ")"));
+        what.dark()
+                .ifPresent(dark -> parts.add("that " + say(dark.windows(), Dimension.AREA) + " of windows light "
+                        + say(dark.floor(), Dimension.AREA) + " of floor"));
+        if (what.propped().notEmpty()) {
+            parts.add("that what stays is held up while "
+                    + Phrases.listed(what.propped().collect(wall -> "\"" + wall.name() + "\""))
+                    + (what.propped().size() == 1 ? " is built" : " are built") + " new under it");
         }
-        if (what.mild()) {
-            parts.add("that it is no colder outdoors than "
-                    + say(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE));
+        if (what.renewed().notEmpty()) {
+            parts.add("that "
+                    + Phrases.listed(what.renewed().collect(assembly -> "\"" + assembly.name() + "\""))
+                    + (what.renewed().size() == 1 ? " is built" : " are built")
+                    + " new, though of an old house's material (no retrofit is said)");
         }
-        if (what.dryGround()) {
-            parts.add("that the ground conducts "
-                    + say(audit.house().site().groundConductivity(), Dimension.CONDUCTIVITY)
-                    + ", less than clay or silt");
-        }
+        what.warmed().forEach(base -> {
+            base.crawlSpace()
+                    .ifPresent(space -> parts.add("that the crawl space's walls have a U of "
+                            + say(space.wallTransmittance(), Dimension.TRANSMITTANCE)
+                            + ", and what insulates its ground an R of "
+                            + say(space.groundResistance(), Dimension.RESISTANCE)));
+            base.edge()
+                    .ifPresent(edge -> parts.add("that " + say(edge.thickness(), Dimension.THICKNESS)
+                            + " of board along a slab's edge reach " + say(edge.extent(), Dimension.LENGTH)));
+        });
+        what.thinFloor()
+                .ifPresent(floor ->
+                        parts.add("that a floor between two storeys is " + say(floor, Dimension.THICKNESS) + " thick"));
+        what.site().forEach(each -> parts.add("that " + said(each)));
         what.still()
                 .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "
                         + say(material.conductivity(), Dimension.CONDUCTIVITY)
                         + ", less than boards without a vacuum do"));
+    }
+
+    private String said(Unlikely.Weather what) {
+        Site site = audit.house().site();
+        return switch (what) {
+            case DRY_ROOMS ->
+                "the rooms have no more than " + say(site.indoorHumidity(), Dimension.SHARE) + " of humidity in winter";
+            case MILD -> "it is no colder outdoors than " + say(site.outdoorTemperature(), Dimension.TEMPERATURE);
+            case DRY_GROUND ->
+                "the ground conducts " + say(site.groundConductivity(), Dimension.CONDUCTIVITY)
+                        + ", less than clay or silt";
+            case EVEN_YEAR -> "the months are all alike";
+            case DRY_WINTER -> "the air of cold months is dry outdoors";
+            case AIRED ->
+                "the rooms are as dry as "
+                        + (site.climate().orElseThrow().indoors() == Climate.Indoors.STORAGE
+                                ? "a store's"
+                                : "those of a house known to be well ventilated");
+        };
     }
 
     /** What the verdict was measured by: a sentence or two. */

@@ -34,6 +34,10 @@ class HonestWordsTest {
     private static final String LEVEL =
             "that 48.0 m² of flat roofs and decks fall to where rain leaves them (no layer is cut to falls); ";
 
+    /** Of every box, whose wall is of an old house's brick. */
+    private static final String RENEWED =
+            "that \"wall\" is built new, though of an old house's material (no retrofit is said); ";
+
     private static String all(String yaml) {
         return new HonestWords(Sample.audit(yaml, Sample.good()), UnitSystem.SI)
                 .assumed()
@@ -43,7 +47,7 @@ class HonestWordsTest {
     private static String assumed(String yaml) {
         String all = all(yaml);
         assertTrue(all.contains(LEVEL), all);
-        return all.replace(LEVEL, "");
+        return all.replace(LEVEL, "").replace(RENEWED, "");
     }
 
     @Test
@@ -93,9 +97,125 @@ class HonestWordsTest {
                         .replaceFirst("outdoor-temperature: .*\n", "outdoor-temperature: 5 °C\n")));
     }
 
+    private static final String MONTH = ", [10 °C, 60 %]".repeat(11) + "]}\n";
+
+    private static String year(String indoors, String january) {
+        return Sample.yaml()
+                .replaceFirst(
+                        "outdoor-temperature: .*\n",
+                        "outdoor-temperature: -10 °C\n  climate: {source: a station, indoors: " + indoors
+                                + ", months: [[" + january + "]" + MONTH);
+    }
+
+    @Test
+    void aYearThatNoPlaceHasIsTold() {
+        assertEquals(
+                "Of it assumed: that the months are all alike; that the air of cold months is dry outdoors; that the rooms"
+                        + " are as dry as a store's; " + LAST,
+                assumed(year("storage", "5.1 °C, 39 %")));
+        assertEquals(
+                "Of it assumed: that the rooms are as dry as those of a house known to be well ventilated; " + LAST,
+                assumed(year("well ventilated", "5 °C, 40 %")));
+        assertEquals("Of it assumed: " + LAST, assumed(year("dwelling", "4 °C, 90 %")));
+    }
+
+    @Test
+    void framesSlimmerThanThereAreUsuallyAreNamed() {
+        String told =
+                "that the frame of \"window\", or the edge of its glass, is slimmer or loses less than usual (%s)";
+        assertTrue(
+                all(Sample.yaml() + glazed(49, "0.025")).contains(told.formatted("49 mm, 0.025 W/(m·K)")),
+                () -> all(Sample.yaml() + glazed(49, "0.025")));
+        assertTrue(all(Sample.yaml() + glazed(50, "0.024")).contains(told.formatted("50 mm, 0.024 W/(m·K)")));
+        assertFalse(all(Sample.yaml() + glazed(50, "0.025")).contains("slimmer"));
+    }
+
+    private static String glazed(int width, String edge) {
+        return window(0.9, "")
+                .replace(
+                        "transmittance: 0.9 W/(m²·K)",
+                        "glazing: {glass: 0.6 W/(m²·K), frame: 1 W/(m²·K), frame-width: " + width + " mm, edge: " + edge
+                                + " W/(m·K)}");
+    }
+
+    /** A twentieth of the floor between the walls' inner faces. */
+    @Test
+    void windowsTooFewForTheirFloorAreTold() {
+        String told = " of windows light ";
+        assertTrue(all(Sample.yaml() + window(0.9, "").replace("width: 2 m", "width: 1 m"))
+                .contains("that 1.2 m²" + told));
+        assertFalse(all(Sample.yaml() + window(0.9, "")).contains(told));
+        assertFalse(all(Sample.yaml()).contains(told));
+    }
+
+    @Test
+    void wallsBesideNothingButSheltersAreOutOfTheRain() {
+        String sheltered = Sample.yaml()
+                .replace("{all: wall}", "{all: {assembly: wall, faces: barn}, south: wall}")
+                .replace("body:\n", NEIGHBOURS + "body:\n");
+        String all = all(sheltered);
+        assertTrue(
+                all.contains("of walls, more than half of all, stand beside unheated spaces and out of the rain"), all);
+        assertTrue(all.contains("that nobody goes from the rooms to \"barn\" (no door or hatch is listed there)"), all);
+        String half = all(sheltered.replace("south: wall}", "south: wall, north: wall}"));
+        assertFalse(half.contains("out of the rain"), half);
+        String way = all(sheltered + window(0.9, "").replace("ground floor south", "ground floor north"));
+        assertFalse(way.contains("nobody goes"), way);
+    }
+
+    @Test
+    void whatWarmsTheGroundBetterThanUsualIsTold() {
+        String slab = "{kind: slab on ground, assembly: slab}";
+        String crawl =
+                "{kind: suspended, assembly: slab, crawl-space: {height: 300 mm, wall-transmittance: %s W/(m²·K),"
+                        + " vents: 1500 mm²/m, ground-resistance: %s m²·K/W}}";
+        String told = "that the crawl space's walls have a U of 0.%s0 W/(m²·K), and what insulates its ground an R of ";
+        String walls = all(Sample.yaml().replace(slab, crawl.formatted("0.29", "5")));
+        assertTrue(walls.contains(told.formatted("29") + "5.00 m²·K/W"), walls);
+        String ground = all(Sample.yaml().replace(slab, crawl.formatted("0.3", "5.1")));
+        assertTrue(ground.contains(told.formatted("30") + "5.10 m²·K/W"), ground);
+        assertFalse(
+                all(Sample.yaml().replace(slab, crawl.formatted("0.3", "5"))).contains("crawl space's"));
+        String edge =
+                "{kind: slab on ground, assembly: slab, edge: {direction: vertical, extent: %s, thickness: %s, material:"
+                        + " extruded polystyrene board}}";
+        String far = all(Sample.yaml().replace(slab, edge.formatted("1.51 m", "250 mm")));
+        assertTrue(far.contains("that 250 mm of board along a slab's edge reach 1.51 m"), far);
+        String thick = all(Sample.yaml().replace(slab, edge.formatted("1.5 m", "251 mm")));
+        assertTrue(thick.contains("that 251 mm of board along a slab's edge reach 1.50 m"), thick);
+        assertFalse(all(Sample.yaml().replace(slab, edge.formatted("1.5 m", "250 mm")))
+                .contains("along a slab's edge"));
+    }
+
+    @Test
+    void aFloorLikeAPlankIsTold() {
+        String two = Sample.yaml()
+                .replace(
+                        "  base: {kind",
+                        "  - {name: upper, footprint: {rectangle: [8 m, 6 m]}, height: 3 m, floor-thickness: %s, walls: wall}\n"
+                                + "  base: {kind");
+        String thin = all(two.replace("%s", "119 mm"));
+        assertTrue(thin.contains("that a floor between two storeys is 119 mm thick"), thin);
+        assertFalse(all(two.replace("%s", "120 mm")).contains("a floor between"));
+    }
+
+    @Test
+    void whatIsBuiltNewUnderWhatStaysIsTold() {
+        String old = "retrofit: {built-new: [ground floor south wall]}\n";
+        String told = "that what stays is held up while \"ground floor south wall\" is built new under it";
+        assertTrue(all(Sample.yaml() + old).contains(told), () -> all(Sample.yaml() + old));
+        assertFalse(all(Sample.yaml() + "retrofit: {built-new: [ground floor south wall], taken-down: [roof]}\n")
+                .contains("is held up"));
+        assertFalse(all(Sample.yaml() + "retrofit: {built-new: [ground floor south wall, roof]}\n")
+                .contains("is held up"));
+    }
+
     @Test
     void theGoodBoxAssumesItsConductivitiesAndThatItHasNoOpening() {
         assertEquals("Of it assumed: " + LAST, assumed(Sample.yaml()));
+        assertTrue(all(Sample.yaml()).contains(RENEWED), all(Sample.yaml()));
+        String old = all(Sample.yaml() + "retrofit: {}\n");
+        assertFalse(old.contains(RENEWED), old);
     }
 
     /** Walls 8 m and 6 m long, 3.478 m high with floor and roof, of which the barn's is as usual and not told. */
@@ -105,7 +225,9 @@ class HonestWordsTest {
                 + " east: {assembly: wall, faces: shed}, west: {assembly: wall, faces: barn}}";
         assertEquals(
                 "Of it assumed: 27.8 m² beside heated neighbours; 48.7 m² beside unheated spaces said to be warmer than"
-                        + " usual (garage 0.31, shed 0.00); " + LAST,
+                        + " usual (garage 0.31, shed 0.00); that 69.6 m² of walls, more than half of all, stand beside unheated"
+                        + " spaces and out of the rain; that nobody goes from the rooms to \"shed\", \"garage\" and \"barn\" (no"
+                        + " door or hatch is listed there); " + LAST,
                 assumed(Sample.yaml().replace("{all: wall}", walls) + NEIGHBOURS));
     }
 
