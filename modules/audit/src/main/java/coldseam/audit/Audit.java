@@ -21,6 +21,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param sheets one for each different junction: a kind, a detail and a setup
  * @param junctions one row for each edge, in the shell's order
  * @param found the seams as they were found; empty where the house file does not say
+ * @param pairSheets one for each different pair of seams that touch and are computed in one section
+ * @param pairs one row for each two seams that touch
  * @param pointSheets one for each different point: a detail and a setup
  * @param points one row for each set of points, in the house file's order
  * @param vertexSheets one for each different vertex that is computed
@@ -44,6 +46,8 @@ public record Audit(
         ImmutableList<BridgeSheet<JunctionResult>> sheets,
         ImmutableList<JunctionRow> junctions,
         Optional<AsFound> found,
+        ImmutableList<PairSheet> pairSheets,
+        ImmutableList<PairRow> pairs,
         ImmutableList<BridgeSheet<PointResult>> pointSheets,
         ImmutableList<PointRow> points,
         ImmutableList<VertexSheet> vertexSheets,

@@ -23,6 +23,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param unheated W/K, through unheated spaces
  * @param positiveJunctions W/K, of the junctions with psi above zero
  * @param negativeJunctions W/K, of the junctions with psi below zero
+ * @param pairs W/K, that seams which touch lose more than each alone, as far as they are computed together; below zero for less
  * @param points W/K, of posts, brackets, pipes and fasteners that the house file lists
  * @param vertices W/K, of the corners where three or more edges meet, as far as they are computed
  * @param junctionShare of the junctions' sum in the total, 0 to 1, may be negative
@@ -44,6 +45,7 @@ public record HeatLoss(
         double unheated,
         Interval positiveJunctions,
         Interval negativeJunctions,
+        Interval pairs,
         Interval points,
         Interval vertices,
         Interval junctionShare,
@@ -97,6 +99,9 @@ public record HeatLoss(
         /** Edges of one kind with one psi from one source, at least one. */
         record OfJunction(ImmutableList<JunctionRow> edges) implements Part {}
 
+        /** What two seams that touch lose more than each alone, at all places of one sheet. */
+        record OfPairs(PairSheet sheet) implements Part {}
+
         /** A set of points. */
         record OfPoints(PointRow points) implements Part {}
 
@@ -108,6 +113,7 @@ public record HeatLoss(
                 Function<OfSurface, T> plane,
                 Function<OfOpening, T> window,
                 Function<OfJunction, T> junction,
+                Function<OfPairs, T> pairs,
                 Function<OfPoints, T> points,
                 Function<OfVertices, T> vertices) {
             if (this instanceof OfSurface it) {
@@ -118,6 +124,9 @@ public record HeatLoss(
             }
             if (this instanceof OfJunction it) {
                 return junction.apply(it);
+            }
+            if (this instanceof OfPairs it) {
+                return pairs.apply(it);
             }
             return this instanceof OfPoints it ? points.apply(it) : vertices.apply((OfVertices) this);
         }
@@ -130,6 +139,7 @@ public record HeatLoss(
         GROUND(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
         UNHEATED(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
         JUNCTIONS(Optional.of(Dimension.LENGTH), Dimension.LINEAR_TRANSMITTANCE),
+        PAIRS(Optional.of(Dimension.LENGTH), Dimension.LINEAR_TRANSMITTANCE),
         POINTS(Optional.empty(), Dimension.POINT_TRANSMITTANCE),
         VERTICES(Optional.empty(), Dimension.POINT_TRANSMITTANCE);
 

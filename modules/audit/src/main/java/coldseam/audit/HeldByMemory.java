@@ -10,7 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * What of an audit is known less well than it would be with more memory.
  *
- * @param sheets of junctions, points and corners
+ * @param sheets of junctions, pairs of them, points and corners
  * @param undecided those of them of which it is open whether they keep a limit
  */
 public record HeldByMemory(ImmutableList<Sheet> sheets, ImmutableList<Sheet> undecided) {
@@ -19,6 +19,7 @@ public record HeldByMemory(ImmutableList<Sheet> sheets, ImmutableList<Sheet> und
     public static HeldByMemory of(Audit audit) {
         ImmutableList<Sheet> sheets = Lists.immutable
                 .<Sheet>ofAll(audit.sheets())
+                .newWithAll(audit.pairSheets())
                 .newWithAll(audit.pointSheets())
                 .newWithAll(audit.vertexSheets())
                 .select(sheet -> outcomes(sheet).anySatisfy(Outcome::byMemory));
@@ -32,6 +33,9 @@ public record HeldByMemory(ImmutableList<Sheet> sheets, ImmutableList<Sheet> und
                     .heat()
                     .map(heat -> Lists.immutable.of(surface, heat.solution().outcome()))
                     .orElse(Lists.immutable.of(surface));
+        }
+        if (sheet instanceof PairSheet pair) {
+            return Lists.immutable.of(pair.result().solution().outcome());
         }
         return Lists.immutable.of(((BridgeSheet<?>) sheet).result().solution().outcome());
     }

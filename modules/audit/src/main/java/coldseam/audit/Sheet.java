@@ -3,9 +3,9 @@ package coldseam.audit;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Something different that was computed, for all the places it stands for, and how cold it gets indoors. */
-public sealed interface Sheet permits BridgeSheet, VertexSheet {
+public sealed interface Sheet permits BridgeSheet, PairSheet, VertexSheet {
 
-    /** Such as "J3", "P1" or "V1", in the order of the report. */
+    /** Such as "J3", "P1", "V1" or "T1", in the order of the report. */
     String id();
 
     /** What kind it is of, in plain words. */

@@ -65,8 +65,9 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
      * @param other a seam beside it
      * @param distance m between them, on the outer face
      * @param length m, for which they run beside each other
+     * @param parallel whether they run beside each other, or aslant
      */
-    public record Pair(JunctionRow one, JunctionRow other, double distance, double length) {}
+    public record Pair(JunctionRow one, JunctionRow other, double distance, double length, boolean parallel) {}
 
     /** One for each surface that has some. */
     public static ImmutableList<Touching> of(Shell shell, ImmutableList<JunctionRow> rows) {
@@ -80,6 +81,19 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
                     .select(pair -> pair.length() > BESIDE && near.accept(pair));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
+    }
+
+    /** Those of some pairs of which nobody knows what they lose together, one for each surface. */
+    public static ImmutableList<Touching> unknown(ImmutableList<PairRow> rows) {
+        ImmutableList<PairRow> some = rows.select(PairRow::unknown);
+        return some.distinctBy(row -> row.surface().name())
+                .collect(first -> new Touching(
+                        first.surface(),
+                        first.decay(),
+                        some.select(row -> row.surface()
+                                        .name()
+                                        .equals(first.surface().name()))
+                                .collect(PairRow::pair)));
     }
 
     private static double decay(Surface surface) {
@@ -109,21 +123,39 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
     }
 
     /** m between the two on the inner face. */
-    private static double clear(Pair pair, Surface surface) {
+    public static double clear(Pair pair, Surface surface) {
         Edge one = pair.one().edge();
         Edge other = pair.other().edge();
         return pair.distance() - setBack(one, other, surface) - setBack(other, one, surface);
     }
 
     /**
+     * m, by which the upper face of a storey's floor lies above its edge's line: walls take over from one another lower where the
+     * floor hangs over the air on another side, and at a deck's upper face where they do before a terrace. Zero of what is no storey's floor.
+     */
+    public static double floorAbove(Edge edge) {
+        boolean storeys = !edge.upperStorey().isEmpty()
+                && (edge.kind().form().second() == KindForm.Second.THING
+                        || edge.kind().form().floorLines());
+        if (!storeys) {
+            return 0;
+        }
+        // Indoors the walls take over at the floor's upper face, but before a deck at the ceiling.
+        double inside = -edge.firstSetBack();
+        return inside >= 0 ? inside : inside + edge.floorThickness();
+    }
+
+    /**
      * m, by which the surface's inner face ends short of the outer at an edge, on the side where the other is: by what adjoins
-     * there, or by the floor that hangs below the line of a storey's floor; none where it does not.
+     * there, or by the storey's floor that bears into it.
      */
     private static double setBack(Edge edge, Edge other, Surface surface) {
         double adjoining = edge.first().name().equals(surface.name()) ? edge.firstSetBack() : edge.secondSetBack();
         boolean below = other.from().z() < edge.from().z();
-        boolean meets = edge.kind().form().second() == KindForm.Second.THING;
-        return Math.max(0, meets && below ? Math.max(adjoining, edge.floorThickness()) : adjoining);
+        boolean floor = edge.kind().form().second() == KindForm.Second.THING
+                && !edge.upperStorey().isEmpty();
+        double inside = !floor ? adjoining : below ? edge.floorThickness() - floorAbove(edge) : floorAbove(edge);
+        return Math.max(0, inside);
     }
 
     private static double size(JunctionRow row) {
@@ -189,7 +221,7 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
         double start = Vectors.dot(along, between) / length;
         double end = Vectors.dot(along, Vectors.minus(b.to(), a.from())) / length;
         double beside = Math.min(length, Math.max(start, end)) - Math.max(0, Math.min(start, end));
-        return Optional.of(new Pair(one, other, distance, beside));
+        return Optional.of(new Pair(one, other, distance, beside, true));
     }
 
     /**
@@ -207,14 +239,14 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
         // What two do to each other only falls with their distance.
         while (beyond - apart > STEP) {
             double middle = (apart + beyond) / 2;
-            if (near.accept(new Pair(one, other, middle, 0))) {
+            if (near.accept(new Pair(one, other, middle, 0, false))) {
                 apart = middle;
             } else {
                 beyond = middle;
             }
         }
-        return Optional.of(
-                new Pair(one, other, nearest, Math.min((apart - nearest) / sine, Math.min(length(a), length(b)))));
+        return Optional.of(new Pair(
+                one, other, nearest, Math.min((apart - nearest) / sine, Math.min(length(a), length(b))), false));
     }
 
     private static double length(Edge edge) {

@@ -46,7 +46,7 @@ final class AuditCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description =
                     "The seams, for a spreadsheet; the heat-loss table, the points, the corners and the assemblies' moisture go"
-                            + " beside it, into FILE-heat-loss.csv, FILE-points.csv, FILE-vertices.csv and"
+                            + " beside it, into FILE-heat-loss.csv, FILE-points.csv, FILE-pairs.csv, FILE-vertices.csv and"
                             + " FILE-moisture.csv.")
     Optional<Path> csv;
 

@@ -19,6 +19,7 @@ import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import coldseam.report.words.TerraceWords;
@@ -161,6 +162,7 @@ final class VerdictText {
                         + audit.junctions().size() + " seams on "
                         + audit.sheets().size() + " sheets, "
                         + print.of(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
+        PairWords.count(audit, units).ifPresent(count -> row(lines, "  seams side by side", count));
         if (audit.points().notEmpty()) {
             row(
                     lines,

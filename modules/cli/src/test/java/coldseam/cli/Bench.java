@@ -18,6 +18,8 @@ import coldseam.junctions.Keeping;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.pair.PairComputer;
+import coldseam.junctions.pair.PairComputing;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexComputing;
@@ -48,16 +50,18 @@ final class Bench implements Workshop {
     private final Workshop builtIn = new BuiltInWorkshop();
     private final BridgeComputer computer;
     private final VertexComputing corners;
+    private final PairComputing pairs;
 
     /** @param wider how many times as wide as usual surface temperatures are */
     Bench(Accuracy accuracy, Accuracy ofCorners, double wider) {
-        this(computer(accuracy, wider), corners(ofCorners, wider, BodySolver::solve));
+        this(computer(accuracy, wider), corners(ofCorners, wider, BodySolver::solve), pairs(accuracy, wider));
     }
 
     static Bench narrow(SectionSolving sections, BodySolving bodies) {
         return new Bench(
                 BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of, Keeping.NOTHING),
-                new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING, MaterialLibrary::named));
+                new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING, MaterialLibrary::named),
+                new PairComputer(Accuracy.standard(), sections, Keeping.NOTHING, MaterialLibrary::named));
     }
 
     static Solution once(Section section, Accuracy accuracy) {
@@ -78,6 +82,14 @@ final class Bench implements Workshop {
                 Keeping.NOTHING);
     }
 
+    static PairComputing pairs(Accuracy accuracy, double wider) {
+        return new PairComputer(
+                accuracy,
+                (section, asked) -> Conduction.solve(section, wider(asked, wider)),
+                Keeping.NOTHING,
+                MaterialLibrary::named);
+    }
+
     static VertexComputing corners(Accuracy accuracy, double wider, BodySolving bodies) {
         return new VertexComputer(
                 accuracy,
@@ -94,9 +106,10 @@ final class Bench implements Workshop {
     }
 
     /** One that computes with these. */
-    Bench(BridgeComputer computer, VertexComputing corners) {
+    Bench(BridgeComputer computer, VertexComputing corners, PairComputing pairs) {
         this.computer = computer;
         this.corners = corners;
+        this.pairs = pairs;
     }
 
     @Override
@@ -112,6 +125,11 @@ final class Bench implements Workshop {
     @Override
     public Optional<VertexComputing> vertices() {
         return Optional.of(corners);
+    }
+
+    @Override
+    public Optional<PairComputing> pairs() {
+        return Optional.of(pairs);
     }
 
     @Override

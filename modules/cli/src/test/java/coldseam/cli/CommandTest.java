@@ -82,9 +82,10 @@ class CommandTest {
         assertTrue(Files.readString(made.resolve("box-points.csv"))
                 .startsWith("points,kind,surface,sheet,detail,number,"));
         assertTrue(Files.readString(made.resolve("box-vertices.csv")).startsWith("corner,"));
+        assertTrue(Files.readString(made.resolve("box-pairs.csv")).startsWith("one,other,surface,distance ft"));
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(7, files.count(), "no temporary file is left");
+            assertEquals(8, files.count(), "no temporary file is left");
         }
     }
 

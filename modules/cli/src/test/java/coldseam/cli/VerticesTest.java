@@ -265,7 +265,7 @@ class VerticesTest {
     /** For what does not hang on the width of intervals. */
     private static Bench wide(BodySolving bodies) {
         Accuracy accuracy = new Accuracy(1e-2, 100_000);
-        return new Bench(Bench.computer(accuracy, 10), Bench.corners(accuracy, 1, bodies));
+        return new Bench(Bench.computer(accuracy, 10), Bench.corners(accuracy, 1, bodies), Bench.pairs(accuracy, 10));
     }
 
     /** Saturation pressure by Magnus' formula with the constants of the WMO's guide to instruments (from memory), Pa; from 0 °C on. */

@@ -3,6 +3,7 @@ package coldseam.options;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.House;
 import coldseam.options.Comparison.Answer;
@@ -43,6 +44,7 @@ final class FrontAnswers {
             .newWith("temperature-factor-under-limit")
             .newWith("mould-by-month")
             .newWith("corner-under-limit")
+            .newWith("pair-under-limit")
             .toImmutable();
 
     private final Variants variants;
@@ -140,12 +142,13 @@ final class FrontAnswers {
     }
 
     /**
-     * The sums leave corners out, the limit does not: so the sets that may keep to it, were their corners those of the house
+     * The sums leave corners and what seams that touch lose more than apart out, the limit does not: so the sets that may keep to it, were their corners those of the house
      * as described, are audited with their own.
      */
     private Answer limited(Asked asked, OptionalDouble told, double wattsPerKelvin) {
         long limit = (long) Math.floor(wattsPerKelvin * Combinations.MICRO);
-        double corners = whole.of(variants.nothing()).heatLoss().vertices().lower();
+        HeatLoss asDescribed = whole.of(variants.nothing()).heatLoss();
+        double corners = asDescribed.vertices().plus(asDescribed.pairs()).lower();
         long perhaps = limit + (long) Math.ceil(Math.max(0, -corners) * Combinations.MICRO);
         int asGood = front.cheapest(limit).map(found -> found.asGood().size()).orElse(0);
         return new Answer(

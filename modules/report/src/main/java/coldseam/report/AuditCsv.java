@@ -7,6 +7,8 @@ import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PairRow;
+import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
@@ -19,6 +21,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.VertexWords;
@@ -35,6 +38,8 @@ public enum AuditCsv {
     HEAT_LOSS("-heat-loss", AuditCsv::heatLoss),
     /** One row for each set of points. */
     POINTS("-points", AuditCsv::points),
+    /** One row for each two seams that touch. */
+    PAIRS("-pairs", AuditCsv::pairs),
     /** One row for each corner where three or more edges meet. */
     VERTICES("-vertices", AuditCsv::vertices),
     /** One row for each assembly: whether water gathers inside it over a year, by diffusion. */
@@ -186,6 +191,41 @@ public enum AuditCsv {
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
                 .text(audit.points());
+    }
+
+    private static String pairs(Audit audit, UnitSystem units) {
+        Csv<PairRow> csv = Csv.<PairRow>in(units)
+                .with("one", row -> row.pair().one().name())
+                .with("other", row -> row.pair().other().name())
+                .with("surface", row -> row.surface().name())
+                .with("distance", Dimension.LENGTH, row -> row.pair().distance())
+                .with("length", Dimension.LENGTH, row -> row.pair().length())
+                .with("sheet", row -> of(row.sheet(), PairSheet::id));
+        for (boolean lower : new boolean[] {true, false}) {
+            csv = csv.with(
+                    csv.head(lower ? "psi of both lower" : "psi of both upper", Dimension.LINEAR_TRANSMITTANCE),
+                    row -> of(row.sheet(), sheet -> {
+                        Interval psi = sheet.psi(audit.heatLoss().system());
+                        return number(units, lower ? psi.lower() : psi.upper(), Dimension.LINEAR_TRANSMITTANCE);
+                    }));
+        }
+        for (boolean lower : new boolean[] {true, false}) {
+            csv = csv.with(
+                    csv.head(
+                            lower ? "more than apart lower" : "more than apart upper", Dimension.HEAT_LOSS_COEFFICIENT),
+                    row -> of(
+                            row.sheet(),
+                            sheet -> number(
+                                    units,
+                                    lower ? row.loss().lower() : row.loss().upper(),
+                                    Dimension.HEAT_LOSS_COEFFICIENT)));
+        }
+        return csv.with("fRsi", row -> of(row.sheet(), sheet -> Csv.plain(sheet.temperatureFactor())))
+                .with(
+                        "mould from indoor humidity %",
+                        row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
+                .with("status", row -> PairWords.status(row, audit.mould(), units))
+                .text(audit.pairs());
     }
 
     private static String vertices(Audit audit, UnitSystem units) {

@@ -11,6 +11,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.Note;
+import coldseam.audit.Sheet;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
 import coldseam.audit.Work;
@@ -23,6 +24,7 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.pair.PairComputing;
 import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexSetup;
 import java.util.Optional;
@@ -44,12 +46,13 @@ public final class Auditor {
      *
      * @param computer of details; asked from several threads at once
      * @param vertices computes vertices, likewise; empty where they are only named
+     * @param pairs computes seams that touch, two in one section, likewise; empty where nobody asks for it
      */
-    public record Solving(BridgeComputer computer, Optional<VertexComputing> vertices) {}
+    public record Solving(BridgeComputer computer, Optional<VertexComputing> vertices, Optional<PairComputing> pairs) {}
 
     /** An auditor that names vertices and computes none; see the other. */
     public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
-        this(catalogue, work -> new Solving(computer, Optional.empty()), false, version);
+        this(catalogue, work -> new Solving(computer, Optional.empty(), Optional.empty()), false, version);
     }
 
     /**
@@ -82,7 +85,8 @@ public final class Auditor {
             SurfaceHeats surfaces,
             ImmutableList<SurfaceHeat> heats,
             ComputedPoints points,
-            ComputedVertices corners) {}
+            ComputedVertices corners,
+            ComputedPairs pairs) {}
 
     private Work work(Asked asked) {
         return new Work(
@@ -125,7 +129,8 @@ public final class Auditor {
                     .map(computing ->
                             ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
                     .orElseGet(() -> ComputedVertices.notAsked(shell));
-            return new Solved(junctions, before, surfaces, heats, points, corners);
+            ComputedPairs pairs = ComputedPairs.of(house, shell, junctions.rows(), solving.pairs(), progress);
+            return new Solved(junctions, before, surfaces, heats, points, corners, pairs);
         }
     }
 
@@ -162,11 +167,16 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = solved.heats;
         ComputedPoints points = solved.points;
         ComputedVertices corners = solved.corners;
-        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
+        ComputedPairs pairs = solved.pairs;
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), pairs.sheets(), points.rows(), corners.rows())
+                .compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
-        Mould mould = moisture.mould(junctions.sheets(), corners.sheets());
+        Mould mould = moisture.mould(Lists.immutable
+                .<Sheet>withAll(junctions.sheets())
+                .newWithAll(pairs.sheets())
+                .newWithAll(corners.sheets()));
         ImmutableList<BridgeSheet<?>> sheets =
                 Lists.immutable.<BridgeSheet<?>>ofAll(junctions.sheets()).newWithAll(points.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
@@ -175,6 +185,7 @@ public final class Auditor {
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
                 sheets,
                 Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
+                pairs.rows(),
                 corners.rows(),
                 assemblies,
                 mould,
@@ -190,6 +201,8 @@ public final class Auditor {
                 junctions.sheets(),
                 junctions.rows(),
                 solved.before,
+                pairs.sheets(),
+                pairs.rows(),
                 points.sheets(),
                 points.rows(),
                 corners.sheets(),

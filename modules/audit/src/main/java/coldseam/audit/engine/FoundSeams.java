@@ -89,6 +89,7 @@ final class FoundSeams {
                         new SurfaceHeats(house, shell, Auditor.rimsComputed(rows)).compute(),
                         rows,
                         Lists.immutable.empty(),
+                        Lists.immutable.empty(),
                         Lists.immutable.empty())
                 .compute();
         return new AsFound(seams(planned, rows.toImmutableMap(JunctionRow::name, row -> row)), rows, loss);

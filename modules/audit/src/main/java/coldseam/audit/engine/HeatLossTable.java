@@ -8,6 +8,7 @@ import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
 import coldseam.audit.VertexRow;
 import coldseam.conduction.Interval;
@@ -36,6 +37,7 @@ final class HeatLossTable {
     private final House house;
     private final ImmutableList<SurfaceHeat> heats;
     private final ImmutableList<JunctionRow> rows;
+    private final ImmutableList<PairSheet> pairs;
     private final ImmutableList<PointRow> points;
     private final ImmutableList<VertexRow> vertices;
     private final DimensionSystem system;
@@ -44,11 +46,13 @@ final class HeatLossTable {
             House house,
             ImmutableList<SurfaceHeat> heats,
             ImmutableList<JunctionRow> rows,
+            ImmutableList<PairSheet> pairs,
             ImmutableList<PointRow> points,
             ImmutableList<VertexRow> vertices) {
         this.house = house;
         this.heats = heats;
         this.rows = rows;
+        this.pairs = pairs;
         this.points = points;
         this.vertices = vertices;
         this.system = house.site().dimensions();
@@ -62,6 +66,7 @@ final class HeatLossTable {
         lines.addAllIterable(surfaceLines(Group.GROUND));
         lines.addAllIterable(surfaceLines(Group.UNHEATED));
         lines.addAllIterable(junctionLines());
+        lines.addAllIterable(pairLines());
         lines.addAllIterable(pointLines());
         lines.addAllIterable(vertexLines());
         ImmutableList<Line> all = lines.toImmutable();
@@ -82,6 +87,7 @@ final class HeatLossTable {
                 exact(all, Group.UNHEATED),
                 positive,
                 negative,
+                sum(all.select(line -> line.group() == Group.PAIRS)),
                 sum(all.select(line -> line.group() == Group.POINTS)),
                 sum(all.select(line -> line.group() == Group.VERTICES)),
                 share(positive.plus(negative), total),
@@ -154,6 +160,16 @@ final class HeatLossTable {
         });
     }
 
+    private ImmutableList<Line> pairLines() {
+        return pairs.collect(sheet -> new Line(
+                Group.PAIRS,
+                new Part.OfPairs(sheet),
+                sheet.length(),
+                sheet.interaction(),
+                1,
+                rounded(sheet.interaction().times(sheet.length()))));
+    }
+
     private ImmutableList<Line> pointLines() {
         return points.collect(row -> new Line(
                 Group.POINTS, new Part.OfPoints(row), row.number(), row.chi(), row.factor(), rounded(row.loss())));
@@ -203,7 +219,10 @@ final class HeatLossTable {
         double planes = heats.sumOfDouble(heat -> heat.loss(asked));
         double openings = openingLines()
                 .sumOfDouble(line -> line.size() * line.transmittance().middle() * line.factor());
-        Interval atPoints = points.injectInto(Interval.of(planes + openings), (sum, row) -> sum.plus(row.loss()));
+        Interval ofPairs = pairs.injectInto(
+                Interval.of(planes + openings),
+                (sum, sheet) -> sum.plus(sheet.interaction().times(sheet.length())));
+        Interval atPoints = points.injectInto(ofPairs, (sum, row) -> sum.plus(row.loss()));
         Interval atVertices = vertices.injectInto(atPoints, (sum, row) -> sum.plus(row.chi(asked)));
         return rows.injectInto(
                 atVertices,

@@ -40,7 +40,7 @@ import java.util.function.ToDoubleFunction;
  * seam: l (E − Σ b l U² R), with E the energy ∫ k |∇u|² of the material in the section for a unit difference of temperature,
  * which is dL2D / d ln k; the legs lose it as their surfaces do, so that what a seam shares with its surfaces counts once. A
  * layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it; of a corner as
- * its chi says. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
+ * its chi says. What two seams in one section lose more than apart is left out, hundredths of what they lose. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
  * difference. A field with a space at b of the difference has b² there where the coupling has b: what its legs lose goes by b²,
  * too, and where all that lies outside has one b, it is taken out of both.
  *

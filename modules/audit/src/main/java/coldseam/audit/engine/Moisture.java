@@ -8,19 +8,15 @@ import coldseam.assemblies.moisture.MonthlyClimate;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.assemblies.moisture.VapourStack;
-import coldseam.audit.BridgeSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
 import coldseam.audit.Sheet;
-import coldseam.audit.VertexSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.House;
 import coldseam.envelope.Site;
-import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Mould on inner surfaces and water inside assemblies (ISO 13788:2012, from memory). */
@@ -34,18 +30,15 @@ final class Moisture {
         this.site = house.site();
     }
 
-    /** What the coldest surfaces of junctions and corners bear. */
-    Mould mould(ImmutableList<BridgeSheet<JunctionResult>> junctions, ImmutableList<VertexSheet> corners) {
+    /** What the coldest surfaces of junctions, pairs of them and corners bear, junctions first. */
+    Mould mould(ImmutableList<Sheet> sheets) {
         double designNeed = SurfaceHumidity.temperatureFactorNeeded(
                 site.indoorTemperature(),
                 site.outdoorTemperature(),
                 site.indoorHumidity(),
                 SurfaceHumidity.MOULD_LIMIT);
         Optional<MonthlyTemperatureFactor> monthly = site.climate().flatMap(this::monthly);
-        ImmutableList<Mould.Surface> surfaces = Lists.immutable
-                .<Sheet>withAll(junctions)
-                .newWithAll(corners)
-                .toSortedListBy(Sheet::temperatureFactor)
+        ImmutableList<Mould.Surface> surfaces = sheets.toSortedListBy(Sheet::temperatureFactor)
                 .collect(sheet -> surface(sheet, monthly))
                 .toImmutable();
         return new Mould(house.limits().temperatureFactor(), designNeed, monthly, Mould.Humid.of(site), surfaces);

@@ -24,7 +24,7 @@ public record Unknown(
 
     /** Of an audit. */
     public static Unknown of(Audit audit) {
-        ImmutableList<Touching> touching = Touching.of(audit.shell(), audit.junctions());
+        ImmutableList<Touching> touching = Touching.unknown(audit.pairs());
         return new Unknown(
                 audit.bridges().select(Unknown::isUnknown), Hole.of(audit.shell()), touching, below(audit, touching));
     }

@@ -17,6 +17,8 @@ import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.pair.PairComputer;
+import coldseam.junctions.pair.PairComputing;
 import coldseam.junctions.path.PathFinding;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.store.BodyStore;
@@ -39,6 +41,7 @@ public final class BuiltInWorkshop implements Workshop {
     private final Optional<KeptFolder> folder;
     private final BridgeComputer computer;
     private final VertexComputing vertices;
+    private final PairComputing pairs;
     private final Keeping results;
 
     /** Keeping what it solves in memory only, within what this JVM's memory allows. */
@@ -68,6 +71,7 @@ public final class BuiltInWorkshop implements Workshop {
                 .orElse(Keeping.NOTHING);
         this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies, ofPaths, results);
         this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, results, MaterialLibrary::named);
+        this.pairs = new PairComputer(Accuracy.standard(), ofSections, results, MaterialLibrary::named);
     }
 
     @Override
@@ -93,6 +97,11 @@ public final class BuiltInWorkshop implements Workshop {
     @Override
     public Optional<VertexComputing> vertices() {
         return Optional.of(vertices);
+    }
+
+    @Override
+    public Optional<PairComputing> pairs() {
+        return Optional.of(pairs);
     }
 
     @Override

@@ -188,7 +188,7 @@ public final class HouseAudit {
                         work.inSections() / Work.SOLVES,
                         Work.SOLVES * work.corners(),
                         work.inBodies()));
-        return new Auditor.Solving(shop.computer(), shop.vertices());
+        return new Auditor.Solving(shop.computer(), shop.vertices(), shop.pairs());
     }
 
     /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */

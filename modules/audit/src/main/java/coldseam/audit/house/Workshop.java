@@ -9,6 +9,7 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.pair.PairComputing;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
@@ -42,6 +43,11 @@ public interface Workshop {
 
     /** Computes vertices; asked from several threads at once. Empty where they are only named. */
     default Optional<VertexComputing> vertices() {
+        return Optional.empty();
+    }
+
+    /** Computes seams that touch, two in one section; asked from several threads at once. Empty where they are only named. */
+    default Optional<PairComputing> pairs() {
         return Optional.empty();
     }
 

@@ -12,6 +12,8 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
+import coldseam.audit.PairRow;
+import coldseam.audit.PairSheet;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Value;
@@ -40,6 +42,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param transmittances W/(m²·K), by the surface's name; of the ground too, where it meets that
  * @param sheets every different bridge, junctions first
  * @param rows every edge, then every set of points
+ * @param pairs every two seams that touch
  * @param corners every corner where three or more edges meet
  * @param assemblies each one that is used
  * @param mould on the junctions' and corners' inner surfaces
@@ -51,6 +54,7 @@ public record Facts(
         ImmutableMap<String, Double> transmittances,
         ImmutableList<BridgeSheet<?>> sheets,
         ImmutableList<BridgeRow> rows,
+        ImmutableList<PairRow> pairs,
         ImmutableList<VertexRow> corners,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
@@ -91,6 +95,7 @@ public record Facts(
                                 line -> line.transmittance().middle()),
                 Lists.immutable.<BridgeSheet<?>>ofAll(audit.sheets()).newWithAll(audit.pointSheets()),
                 Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points()),
+                audit.pairs(),
                 audit.vertices(),
                 audit.assemblies(),
                 audit.mould(),
@@ -106,6 +111,8 @@ public record Facts(
                 transmittances,
                 sheets.select(sheet -> some.anySatisfy(row -> row.isOn(sheet))),
                 some,
+                pairs.select(pair -> some.contains(pair.pair().one())
+                        && some.contains(pair.pair().other())),
                 corners,
                 assemblies,
                 mould,
@@ -131,6 +138,13 @@ public record Facts(
     ImmutableList<VertexRow> judgedCorners() {
         return corners.select(row -> row.sheet().filter(VertexSheet::chosen).isPresent()
                 && keeps(row.corner().surfaces(), Control.HEAT));
+    }
+
+    /** Pairs computed in one section whose details somebody chose and whose surfaces all have the heat layer they need. */
+    ImmutableList<PairRow> judgedPairs() {
+        return pairs.select(row -> row.sheet().filter(PairSheet::chosen).isPresent()
+                && keeps(row.pair().one().surfaces(), Control.HEAT)
+                && keeps(row.pair().other().surfaces(), Control.HEAT));
     }
 
     /** Whether a control layer must pass a bridge: a surface of its first place needs it, and none that does lacks it. */

@@ -24,6 +24,7 @@ public final class Rules {
             new OpenEdgeRule(),
             new OpeningOverLimitRule(),
             new OwnPsiBelowComputedRule(),
+            new PairUnderLimitRule(),
             new RainNotCountedRule(),
             new SeamsTouchRule(),
             new SurfacePiercedRule(),

@@ -3,16 +3,18 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PairRow;
 import coldseam.audit.Subject;
 import coldseam.audit.Touching;
 import coldseam.audit.Touching.Pair;
 import coldseam.audit.Value;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.pair.PairObstacle;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** No two computed seams of one surface touch ({@link Touching}). */
+/** No two computed seams of one surface touch ({@link Touching}) that are not computed in one section. */
 public final class SeamsTouchRule implements Rule {
 
     /**
@@ -23,9 +25,19 @@ public final class SeamsTouchRule implements Rule {
      * @param distance m, the least
      * @param decay m, in which a disturbance falls to 1/e along the surface; zero where no layers say so
      * @param length m, of all pairs
+     * @param obstacles why they are not computed in one section, each once
+     * @param lacking m, by which they would have to be farther apart, where that is why; zero for others
      * @param deckBelowFloor whether a deck before the wall ends just below a floor behind it
      */
-    public record Found(String surface, int pairs, double distance, double decay, double length, boolean deckBelowFloor)
+    public record Found(
+            String surface,
+            int pairs,
+            double distance,
+            double decay,
+            double length,
+            ImmutableList<PairObstacle> obstacles,
+            double lacking,
+            boolean deckBelowFloor)
             implements Evidence {
         @Override
         public ImmutableList<Value> values() {
@@ -43,8 +55,7 @@ public final class SeamsTouchRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return Touching.of(facts.shell(), facts.rows().selectInstancesOf(JunctionRow.class))
-                .collect(this::draft);
+        return Touching.unknown(facts.pairs()).collect(touching -> draft(touching, facts));
     }
 
     private static boolean deckBelowFloor(Pair pair) {
@@ -57,13 +68,18 @@ public final class SeamsTouchRule implements Rule {
                 && deck.edge().from().z() < floor.edge().from().z();
     }
 
-    private Draft draft(Touching touching) {
+    private Draft draft(Touching touching, Facts facts) {
+        ImmutableList<PairRow> rows = facts.pairs()
+                .select(row -> row.unknown()
+                        && row.surface().name().equals(touching.surface().name()));
         Found found = new Found(
                 touching.surface().name(),
                 touching.pairs().size(),
                 touching.pairs().collectDouble(Pair::distance).min(),
                 touching.decay(),
                 touching.pairs().sumOfDouble(Pair::length),
+                rows.collect(row -> row.obstacle().orElseThrow()).distinct(),
+                rows.collectDouble(PairRow::lacking).max(),
                 touching.pairs().anySatisfy(SeamsTouchRule::deckBelowFloor));
         return new Draft(
                 this,

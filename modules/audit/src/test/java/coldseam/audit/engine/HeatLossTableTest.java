@@ -325,6 +325,7 @@ class HeatLossTableTest {
                 case UNHEATED -> garage.unheated();
                 case JUNCTIONS ->
                     garage.positiveJunctions().plus(garage.negativeJunctions()).middle();
+                case PAIRS -> garage.pairs().middle();
                 case POINTS -> garage.points().middle();
                 case VERTICES -> garage.vertices().middle();
             };
@@ -342,7 +343,7 @@ class HeatLossTableTest {
     @Test
     void aGroupsLinesHaveItsDimensions() {
         assertEquals(
-                "[m², m², m², m², m, -, -]",
+                "[m², m², m², m², m, m, -, -]",
                 Lists.immutable
                         .with(Group.values())
                         .collect(group -> group.size()
@@ -356,6 +357,7 @@ class HeatLossTableTest {
                         Dimension.TRANSMITTANCE,
                         Dimension.TRANSMITTANCE,
                         Dimension.LINEAR_TRANSMITTANCE,
+                        Dimension.LINEAR_TRANSMITTANCE,
                         Dimension.POINT_TRANSMITTANCE,
                         Dimension.POINT_TRANSMITTANCE),
                 Lists.immutable.with(Group.values()).collect(Group::transmittance));
@@ -367,14 +369,16 @@ class HeatLossTableTest {
                 new HeatLoss.Part.OfSurface(null),
                 new HeatLoss.Part.OfOpening(null),
                 new HeatLoss.Part.OfJunction(Lists.immutable.empty()),
+                new HeatLoss.Part.OfPairs(null),
                 new HeatLoss.Part.OfPoints(null),
                 new HeatLoss.Part.OfVertices(null));
         assertEquals(
-                Lists.immutable.of("surface", "opening", "junction", "points", "vertices"),
+                Lists.immutable.of("surface", "opening", "junction", "pairs", "points", "vertices"),
                 parts.collect(part -> part.match(
                         plane -> "surface",
                         window -> "opening",
                         junction -> "junction",
+                        pairs -> "pairs",
                         points -> "points",
                         vertices -> "vertices")));
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.PairRow;
 import coldseam.audit.Touching;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
@@ -17,14 +18,20 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
+import coldseam.junctions.pair.PairAnswer;
+import coldseam.junctions.pair.PairComputer;
+import coldseam.junctions.pair.PairComputing;
+import coldseam.junctions.pair.PairObstacle;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -51,6 +58,12 @@ class OpeningBesideEdgeTest {
     private static final double UNDER_ROOF = 2.84;
 
     private static final double UNDER_FLOOR = 2.7;
+
+    /** m, as heads draw it. */
+    private static final double LINTEL = 0.2;
+
+    /** m; what lies on a cut is cut off. */
+    private static final double HAIR = 1e-4;
 
     private static final String WALLS = "    walls: {all: wall}\n";
 
@@ -126,17 +139,27 @@ class OpeningBesideEdgeTest {
     })
     void theTrueLossIsWhatIsSaid(String openingDetail, String edgeDetail, int board, int inside) {
         double clear = inside / 1000.0;
-        Audit audit = audit(detail(openingDetail), detail(edgeDetail), board / 1000.0, clear);
+        Audit audit = audit(
+                detail(openingDetail),
+                detail(edgeDetail),
+                board / 1000.0,
+                clear,
+                none -> PairAnswer.not(PairObstacle.REACHES));
         JunctionResult opening = alone(audit, detail(openingDetail).junction());
         JunctionResult edge = alone(audit, detail(edgeDetail).junction());
         double wall = opening.legs().getFirst().transmittance();
         Section left = alongTheWall(edge);
         Section right = alongTheWall(opening);
-        double cut = clear / 2;
-        Interval truth = Conduction.solve(joined(left, right, cut), ACCURACY).coupling("indoor", "outdoor");
+        // The wall's layers are cut where both show them: over a head past its lintel, where there is room for that.
+        double cut = detail(openingDetail).junction() == JunctionKind.HEAD && clear >= LINTEL
+                ? Math.max(clear / 2, Math.min(LINTEL, clear - HAIR))
+                : clear / 2;
+        double ofEdge = clear - cut;
+        Interval truth =
+                Conduction.solve(joined(left, right, ofEdge, cut), ACCURACY).coupling("indoor", "outdoor");
         double said = edge.coupling().middle()
                 + opening.coupling().middle()
-                - wall * (-lowest(left) - cut - lowest(right) - cut);
+                - wall * (-lowest(left) - ofEdge - lowest(right) - cut);
         double off = truth.middle() - said;
         Unknown unknown = Unknown.of(audit);
         double width =
@@ -147,7 +170,28 @@ class OpeningBesideEdgeTest {
         } else {
             assertEquals(1, unknown.touching().sumOfInt(each -> each.pairs().size()));
             assertTrue(-off < unknown.below() / LENGTH + width, off + " of " + unknown.below() / LENGTH);
+            solvedTogether(
+                    audit(
+                            detail(openingDetail),
+                            detail(edgeDetail),
+                            board / 1000.0,
+                            clear,
+                            new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named)),
+                    off,
+                    width);
         }
+    }
+
+    /** The audit solves both in one section, and has what was drawn here; or one reaches into the other. */
+    private static void solvedTogether(Audit audit, double off, double width) {
+        PairRow row = audit.pairs().getOnly();
+        row.sheet().ifPresent(sheet -> {
+            double middle = sheet.interaction().middle();
+            assertTrue(Math.abs(middle - off) < width + sheet.interaction().width(), middle + ", drawn here " + off);
+        });
+        assertEquals(row.sheet().isPresent(), Unknown.of(audit).touching().isEmpty());
+        assertTrue(
+                row.sheet().isPresent() || row.lacking() > 0 || row.obstacle().orElseThrow() == PairObstacle.NARROW);
     }
 
     private static Detail detail(String id) {
@@ -169,7 +213,7 @@ class OpeningBesideEdgeTest {
                 .result();
     }
 
-    private static Audit audit(Detail opening, Detail edge, double board, double clear) {
+    private static Audit audit(Detail opening, Detail edge, double board, double clear, PairComputing pairs) {
         JunctionKind at = opening.junction();
         double left = at == JunctionKind.JAMB ? clear + THICKNESS + board : 3;
         JunctionKind over = edge.junction();
@@ -202,7 +246,7 @@ class OpeningBesideEdgeTest {
                                 .collect(Sample.Made::detail)
                                 .newWith(opening)
                                 .newWith(edge)),
-                        work -> new Auditor.Solving(computer, Optional.empty()),
+                        work -> new Auditor.Solving(computer, Optional.empty(), Optional.of(pairs)),
                         false,
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
@@ -246,11 +290,13 @@ class OpeningBesideEdgeTest {
     }
 
     /** Both joined where the wall is cut, the edge turned over so that its wall runs to the right. */
-    private static Section joined(Section edge, Section opening, double cut) {
+    private static Section joined(Section edge, Section opening, double ofEdge, double ofOpening) {
         MutableList<Region> regions = Lists.mutable.empty();
         MutableList<Boundary> boundaries = Lists.mutable.empty();
         for (Section each : new Section[] {edge, opening}) {
-            UnaryOperator<Point> place = each == opening ? at -> at : at -> new Point(-at.x() - 2 * cut, at.y());
+            double cut = each == opening ? ofOpening : ofEdge;
+            UnaryOperator<Point> place =
+                    each == opening ? at -> at : at -> new Point(-at.x() - ofEdge - ofOpening, at.y());
             for (Region region : each.regions()) {
                 ImmutableList<Point> kept = TwoJambsTest.clip(region.outline().corners(), true, -cut);
                 if (kept.size() > 2) {

@@ -53,6 +53,7 @@ class OverheadOpeningsTest {
                         new SurfaceHeats(house, shell, true).compute(),
                         Lists.immutable.empty(),
                         Lists.immutable.empty(),
+                        Lists.immutable.empty(),
                         Lists.immutable.empty())
                 .compute()
                 .lines()

@@ -30,6 +30,10 @@ import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
+import coldseam.junctions.pair.PairAnswer;
+import coldseam.junctions.pair.PairComputing;
+import coldseam.junctions.pair.PairObstacle;
+import coldseam.junctions.pair.PairResult;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import coldseam.junctions.vertex.VertexComputing;
@@ -180,11 +184,26 @@ public final class Sample {
                 setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
     }
 
+    /** The same with its seams that touch computed two in one section, which lose a hundredth more than apart. */
+    public static Audit pairs(String yaml, ImmutableList<Made> details, double factor) {
+        return audit(
+                yaml,
+                details,
+                Optional.empty(),
+                setup -> PairAnswer.of(new PairResult(
+                        setup, null, Interval.of(2.01), 0, factor, new Point(0, 0), Lists.immutable.empty())));
+    }
+
     private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {
+        return audit(yaml, details, corners, setup -> PairAnswer.not(PairObstacle.REACHES));
+    }
+
+    private static Audit audit(
+            String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners, PairComputing pairs) {
         House house = house(yaml);
         return new Auditor(
                         catalogue(details),
-                        work -> new Auditor.Solving(computer(), corners),
+                        work -> new Auditor.Solving(computer(), corners, Optional.of(pairs)),
                         corners.isPresent(),
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PairSheet;
 import coldseam.audit.Touching;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
@@ -14,15 +15,22 @@ import coldseam.conduction.Polygon;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.pair.PairAnswer;
+import coldseam.junctions.pair.PairComputer;
+import coldseam.junctions.pair.PairComputing;
+import coldseam.junctions.pair.PairObstacle;
 import coldseam.junctions.section.Composer;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -40,6 +48,12 @@ class TwoJambsTest {
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);
     private static final double FRAME_U = 0.9;
     private static final double HEIGHT = 1.5;
+
+    /** m, of the walls but for their boards. */
+    private static final double THICKNESS = 0.265;
+
+    /** m, of masonry with boards of 200 mm outside; shorter with thinner ones. */
+    private static final double DECAY = 0.23;
 
     /** A frame in the boards, and one in a bare reveal, whose wall carries heat past the boards. */
     @ParameterizedTest
@@ -59,7 +73,7 @@ class TwoJambsTest {
     })
     void theTrueLossLiesInWhatIsSaid(String detail, int board, int apart) {
         double distance = apart / 1000.0;
-        Audit audit = audit(detail, board, distance);
+        Audit audit = audit(detail, board, distance, none -> PairAnswer.not(PairObstacle.REACHES));
         JunctionRow jamb = audit.junctions().detect(row -> row.edge().kind() == JunctionKind.JAMB);
         JunctionResult alone = jamb.sheet().orElseThrow().result();
         double wall = alone.legs().getFirst().transmittance();
@@ -77,8 +91,33 @@ class TwoJambsTest {
             assertTrue(truth.lower() > said.lower() - below, said + " less " + below + " against " + truth);
         }
         assertTrue(truth.lower() < said.upper(), "of two alike the pier takes something away");
+        solvedTogether(detail, board, distance, truth);
         // Without the bound it would not be: this is what the test is about.
         assertTrue(!bare || truth.upper() < said.lower() - 0.1, said + " against " + truth);
+    }
+
+    /** Where they touch, the audit solves both in one section, and has the truth. */
+    private static void solvedTogether(String detail, int board, double distance, Interval truth) {
+        Audit audit = audit(
+                detail,
+                board,
+                distance,
+                new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named));
+        assertTrue(Unknown.of(audit).touching().isEmpty(), "all that touches is solved together");
+        for (PairSheet sheet : audit.pairSheets()) {
+            Interval coupling = sheet.result().coupling();
+            assertTrue(coupling.lower() <= truth.upper() && truth.lower() <= coupling.upper(), coupling + " " + truth);
+            double wall = sheet.one().result().legs().getFirst().transmittance();
+            Interval said =
+                    sheet.psi(DimensionSystem.EXTERNAL).plus(wall * distance + 2 * FRAME_U * Composer.FRAME_WIDTH);
+            assertTrue(said.lower() <= truth.upper() && truth.lower() <= said.upper(), said + " " + truth);
+            assertEquals(HEIGHT, sheet.length(), 1e-9);
+            // Of what each loses over the least that it can, as the bound has it.
+            double least = -(wall * THICKNESS / 2 + FRAME_U * Composer.FRAME_WIDTH);
+            double over = sheet.one().result().psiExternal().upper() - least;
+            double share = Touching.share(distance - THICKNESS - board / 1000.0, DECAY) * 2 * over;
+            assertTrue(-sheet.interaction().lower() < share + truth.width(), "no more than the bound: " + share);
+        }
     }
 
     /** Of a wall 465 mm thick: at 400 mm all that a seam loses more, three quarters of a metre past its thickness hardly any. */
@@ -88,7 +127,7 @@ class TwoJambsTest {
         assertEquals(share, Touching.share(distance - 0.465, 0.2219), 0.05);
     }
 
-    private static Audit audit(String detail, int board, double distance) {
+    private static Audit audit(String detail, int board, double distance, PairComputing pairs) {
         Detail jamb = CatalogueFile.builtIn().find(detail).orElseThrow();
         String yaml = Sample.yaml()
                 .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: " + board + " mm")
@@ -103,7 +142,7 @@ class TwoJambsTest {
                 each.kind() == JunctionKind.JAMB ? inEarnest.compute(each, setup) : made.compute(each, setup));
         return new Auditor(
                         new Catalogue(Sample.good().collect(Sample.Made::detail).newWith(jamb)),
-                        work -> new Auditor.Solving(computer, Optional.empty()),
+                        work -> new Auditor.Solving(computer, Optional.empty(), Optional.of(pairs)),
                         false,
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);

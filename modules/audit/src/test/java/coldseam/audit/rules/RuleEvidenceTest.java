@@ -8,6 +8,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.audit.engine.Sample;
@@ -241,6 +242,32 @@ class RuleEvidenceTest {
         assertTrue(found.decay() > 0.2 && found.decay() < 0.4, () -> "decay " + found.decay());
     }
 
+    /** Two seams of fRsi 0.8 that come to less together: that alone is found, and what both lose more is counted. */
+    @Test
+    void seamsThatAreSolvedTogetherAreHeldToTheLimit() {
+        Audit audit = RuleHouses.breaking().get("pair-under-limit").get();
+        PairUnderLimitRule.Found found = (PairUnderLimitRule.Found)
+                breach(finding(audit, "pair-under-limit"), "pair-under-limit").evidence();
+        assertEquals(0.69, found.worst().temperatureFactor());
+        assertEquals(0.70, found.need());
+        assertTrue(audit.findings().noneSatisfy(each -> each.rule().equals("seams-touch")));
+        // 2.01 of both together, of 1 each, for a metre.
+        assertEquals(0.01, audit.heatLoss().pairs().middle(), 1e-9);
+        assertEquals(1, audit.heatLoss().lines().count(line -> line.group() == HeatLoss.Group.PAIRS));
+        HeatLoss apart = Sample.audit(
+                        RuleHouses.touching("2.1 m"), Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB)))
+                .heatLoss();
+        assertEquals(0.01, audit.heatLoss().total().middle() - apart.total().middle(), 1e-9);
+        assertEquals(
+                0.01,
+                audit.heatLoss().otherSystemTotal().middle()
+                        - apart.otherSystemTotal().middle(),
+                1e-9);
+        Audit warm = Sample.pairs(
+                RuleHouses.touching("2.1 m"), Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB)), 0.71);
+        assertTrue(warm.findings().noneSatisfy(each -> each.rule().equals("pair-under-limit")));
+    }
+
     /** Against the limit, over the area: one square metre of glass, and the walls. */
     @Test
     void whatIsLostAgainstTheLimitIsTold() {
@@ -282,7 +309,7 @@ class RuleEvidenceTest {
                 [weakest-path]
                 [temperature-factor-under-limit]
                 [humidity-over-limit, mould-by-month]
-                [corner-under-limit]
+                [corner-under-limit, pair-under-limit]
                 [surface-pierced]
                 [own-psi-below-computed]
                 [transmittance-over-limit]

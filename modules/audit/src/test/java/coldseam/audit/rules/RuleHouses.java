@@ -26,6 +26,15 @@ public final class RuleHouses {
 
     private RuleHouses() {}
 
+    /** The box with two windows, one 1 m wide from 1 m on. */
+    static String touching(String other) {
+        return Sample.yaml()
+                .replace(
+                        "junctions:\n",
+                        "openings:\n" + window("one", "1 m") + window("other", other)
+                                + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n");
+    }
+
     /** The good box. */
     public static Audit keepingAll() {
         return Sample.audit(Sample.yaml(), Sample.good());
@@ -89,6 +98,10 @@ public final class RuleHouses {
                         "junctions:\n",
                         "own-psi:\n- {kinds: [outside corner], psi: -0.1 W/(m·K), source: made up}\njunctions:\n"));
         houses.put(
+                "pair-under-limit",
+                () -> Sample.pairs(
+                        touching("2.1 m"), Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB)), 0.69));
+        houses.put(
                 "rain-not-counted",
                 () -> changed(
                         "    - {material: polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]}\n"
@@ -99,12 +112,7 @@ public final class RuleHouses {
         houses.put(
                 "seams-touch",
                 () -> Sample.audit(
-                        Sample.yaml()
-                                .replace(
-                                        "junctions:\n",
-                                        "openings:\n" + window("one", "1 m") + window("other", "2.01 m")
-                                                + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n"),
-                        Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB))));
+                        touching("2.01 m"), Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB))));
         houses.put("surface-pierced", () -> Sample.audit(Sample.yaml() + brackets("6 per m²"), Sample.good()));
         houses.put(
                 "surface-poorly-insulated",

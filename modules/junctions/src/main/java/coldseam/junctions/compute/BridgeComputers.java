@@ -181,13 +181,8 @@ public final class BridgeComputers {
             Solution heatFlow,
             Solution surface,
             WeakestPath weakest) {
-        Interval coupling = Interval.of(0);
-        for (Surroundings.Space space : composition.surroundings().spaces()) {
-            if (space.factor() > 0 && faces(heatFlow, space.name())) {
-                coupling = coupling.plus(
-                        heatFlow.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
-            }
-        }
+        Interval coupling =
+                Surroundings.coupling(heatFlow, composition.surroundings().spaces());
         double external = 0;
         double internal = 0;
         for (int i = 0; i < composition.legs().size(); i++) {
@@ -197,7 +192,7 @@ public final class BridgeComputers {
             internal += perMetre * leg.internalLength();
         }
         SurfaceTemperature<Point> coldest = surface.surface(Surroundings.INDOOR);
-        double factor = temperatureFactor(surface, coldest.lowest());
+        double factor = Surroundings.temperatureFactor(surface, coldest.lowest());
         double thinner = composition
                 .legs()
                 .zip(composition.factors())
@@ -227,22 +222,5 @@ public final class BridgeComputers {
                 ControlLines.of(composition, detail, penLine),
                 composition.frameSetBack(),
                 notes.distinct().toImmutable());
-    }
-
-    /** Between the coldest environment that is outdoors in full, and indoors; 1 where all air is as warm as the rooms. */
-    private static double temperatureFactor(Solution surface, double lowest) {
-        double indoor = surface.section()
-                .environments()
-                .detect(each -> each.name().equals(Surroundings.INDOOR))
-                .temperature();
-        double outdoor = surface.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .min();
-        return indoor > outdoor ? (lowest - outdoor) / (indoor - outdoor) : 1;
-    }
-
-    private static boolean faces(Solution solution, String environment) {
-        return solution.section().environments().anySatisfy(each -> each.name().equals(environment));
     }
 }

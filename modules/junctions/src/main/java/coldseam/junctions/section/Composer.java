@@ -218,7 +218,7 @@ public final class Composer {
 
     // 2. What is seen of each piece.
 
-    private Composition composed() {
+    Composition composed() {
         ImmutableList<Geometry> areas = pieces.collect(each -> Shapes.of(outline(each.solved(), 0)));
         ImmutableList<Composition.Face> faces = faces(0);
         if (faces.isEmpty()) {

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -127,6 +128,21 @@ public final class Shapes {
         MutableList<Polygon> outlines = Lists.mutable.empty();
         collect(area, outlines);
         return outlines.toImmutable();
+    }
+
+    /** What of an outline lies within an area; the outline itself where all of it does. */
+    public static ImmutableList<Polygon> within(Polygon outline, Geometry area) {
+        Geometry whole = of(outline.corners());
+        Geometry kept = intersection(whole, area);
+        return whole.getArea() - kept.getArea() < STEP * STEP ? Lists.immutable.of(outline) : outlines(kept);
+    }
+
+    /** What of a way lies within an area. */
+    public static ImmutableList<ImmutableList<Point>> within(ImmutableList<Point> way, Geometry area) {
+        Coordinate[] path = way.collect(Shapes::coordinate).toArray(new Coordinate[0]);
+        return parts(overlay(FACTORY.createLineString(path), area, OverlayNG.INTERSECTION))
+                .select(each -> each instanceof LineString)
+                .collect(each -> Lists.immutable.of(each.getCoordinates()).collect(Shapes::point));
     }
 
     private static void collect(Geometry area, MutableList<Polygon> into) {

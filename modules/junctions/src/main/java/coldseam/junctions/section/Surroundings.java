@@ -1,6 +1,8 @@
 package coldseam.junctions.section;
 
 import coldseam.conduction.Environment;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
 import coldseam.envelope.Exposure;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -59,6 +61,37 @@ public record Surroundings(Space first, Space second) {
             all.add(second);
         }
         return all.toImmutable();
+    }
+
+    /** W/(m·K), of the rooms with each of some spaces that a solved section faces, by its temperature factor. */
+    public static Interval coupling(Solution heatFlow, ImmutableList<Space> spaces) {
+        Interval coupling = Interval.of(0);
+        for (Space space : spaces) {
+            if (space.factor() > 0 && faces(heatFlow, space.name())) {
+                coupling = coupling.plus(heatFlow.coupling(INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        return coupling;
+    }
+
+    /**
+     * fRsi of a solved section's lowest surface temperature, °C: between the coldest environment that is outdoors in full, and
+     * indoors; 1 where all air is as warm as the rooms.
+     */
+    public static double temperatureFactor(Solution surface, double lowest) {
+        double indoor = surface.section()
+                .environments()
+                .detect(each -> each.name().equals(INDOOR))
+                .temperature();
+        double outdoor = surface.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return indoor > outdoor ? (lowest - outdoor) / (indoor - outdoor) : 1;
+    }
+
+    private static boolean faces(Solution solution, String environment) {
+        return solution.section().environments().anySatisfy(each -> each.name().equals(environment));
     }
 
     /** The environments at these temperatures, °C. */

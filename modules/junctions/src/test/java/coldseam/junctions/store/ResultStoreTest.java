@@ -13,6 +13,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.DetailDoesNotFit;
@@ -26,6 +27,10 @@ import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.PointDrawing;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.pair.PairAnswer;
+import coldseam.junctions.pair.PairComputer;
+import coldseam.junctions.pair.PairSetup;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.section.Composer;
 import java.io.IOException;
@@ -94,6 +99,34 @@ class ResultStoreTest {
             assertEquals(before, solved.get(), detail.id());
             same(cold, kept);
         }
+    }
+
+    /** Two in one section, and that they cannot be one. */
+    @Test
+    void pairsAreKeptToo() {
+        Detail jamb = CatalogueFile.builtIn().find("jamb-middle-lapped").orElseThrow();
+        PairSetup.End end = new PairSetup.End(jamb, Samples.setup(jamb), Chart.Cut.FIRST_AWAY);
+        for (double distance : new double[] {0.2, 3}) {
+            PairSetup setup = new PairSetup(end, end, distance);
+            PairAnswer cold = pairs().compute(setup);
+            int before = solved.get();
+            PairAnswer kept = pairs().compute(setup);
+            assertEquals(before, solved.get());
+            assertArrayEquals(RecordBytes.inFull(cold), RecordBytes.inFull(kept));
+            assertEquals(distance < 1, kept.result().isPresent());
+        }
+        assertEquals(2, solved.get());
+    }
+
+    private PairComputer pairs() {
+        return new PairComputer(
+                ACCURACY,
+                (section, accuracy) -> {
+                    solved.incrementAndGet();
+                    return Conduction.solve(section, accuracy);
+                },
+                new ResultStore(KeptFolder.in(folder), "build", fields, BodySolver::solve),
+                MaterialLibrary::named);
     }
 
     @Test

@@ -21,6 +21,9 @@ record HouseData(
         @Says("of it in corners where edges meet; left out where it is without them")
         Optional<BoundsData> corners_W_per_K,
 
+        @Says("of it in seams that touch, more than each loses alone; left out likewise")
+        Optional<BoundsData> pairs_W_per_K,
+
         @Says("what has no value, so that it is a least value only; left out where nothing has none")
         Optional<String> notKnown,
 
@@ -33,18 +36,22 @@ record HouseData(
 
     /** With its corners. */
     static HouseData whole(Audit audit) {
-        return of(audit, Optional.of(BoundsData.of(audit.heatLoss().vertices())));
+        return of(
+                audit,
+                Optional.of(BoundsData.of(audit.heatLoss().vertices())),
+                Optional.of(BoundsData.of(audit.heatLoss().pairs())));
     }
 
     /** Of surfaces, seams and points. */
     static HouseData withoutCorners(Audit audit) {
-        return of(audit, Optional.empty());
+        return of(audit, Optional.empty(), Optional.empty());
     }
 
-    private static HouseData of(Audit audit, Optional<BoundsData> corners) {
+    private static HouseData of(Audit audit, Optional<BoundsData> corners, Optional<BoundsData> pairs) {
         return new HouseData(
                 BoundsData.of(audit.heatLoss().total()),
                 corners,
+                pairs,
                 new HonestWords(audit, UnitSystem.SI).unknown(),
                 audit.heatLoss().annualLoss(),
                 audit.verdict().unbroken(),

@@ -63,7 +63,7 @@ public final class RenovationLines {
                     + renovation.idle().makeString(", "));
         }
         lines.add(
-                "the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet add "
+                "the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet, and seams that touch beyond what each loses alone, add "
                         + words.corners(renovation.before()) + " before and " + words.corners(renovation.after())
                         + " after ("
                         + VertexWords.count(renovation.after()) + " after)");

@@ -42,6 +42,12 @@ record AuditData(
         ImmutableList<AssemblyData> assemblies,
         @Says("one for each different junction") ImmutableList<SheetData> junctionSheets,
         @Says("one for each edge of the shell") ImmutableList<EdgeData> edges,
+
+        @Says("one for each different two seams that touch and are computed in one section")
+        ImmutableList<PairSheetData> pairSheets,
+
+        @Says("one for each two seams that touch") ImmutableList<PairData> pairs,
+
         @Says("one for each different point") ImmutableList<PointSheetData> pointSheets,
 
         @Says("one for each set of points of the house file")

@@ -22,6 +22,10 @@ record HeatLossData(
         double unheated_W_per_K,
         BoundsData positiveJunctions_W_per_K,
         BoundsData negativeJunctions_W_per_K,
+
+        @Says("what seams that touch lose more than each alone, as far as they are computed in one section")
+        BoundsData pairs_W_per_K,
+
         BoundsData points_W_per_K,
 
         @Says("corners where three or more edges meet, as far as they are computed")

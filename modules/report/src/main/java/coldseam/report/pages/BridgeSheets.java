@@ -4,6 +4,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
+import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
@@ -52,6 +53,7 @@ public final class BridgeSheets {
             Register.points(page);
             page.audit().pointSheets().forEach(sheet -> new BridgeSheets(page, sheet).write());
         }
+        PairPages.write(page);
         VertexPages.write(page);
     }
 
@@ -109,6 +111,10 @@ public final class BridgeSheets {
                         + ".",
                 Style.BODY));
         own(out);
+        page.audit()
+                .pairSheets()
+                .select(pair -> pair.isOf(sheet))
+                .forEach(pair -> out.add(Blocks.text(beside(pair), Style.BODY)));
         sheet.best()
                 .ifPresent(best -> out.add(Blocks.text(
                         Rich.marked("The best option of the catalogue for " + (point ? "this surface" : "these layers")
@@ -123,6 +129,17 @@ public final class BridgeSheets {
                                         : ". H_{T} does not show as much, so it is not drawn.")),
                         Style.BODY)));
         return Blocks.stack(out.toImmutable(), 4);
+    }
+
+    /** That another seam runs beside it, and what both come to. */
+    private String beside(PairSheet pair) {
+        BridgeSheet<?> other = pair.one().id().equals(sheet.id()) ? pair.other() : pair.one();
+        return "Over " + print.length(pair.length()) + " " + (other == sheet ? "another one of it" : other.id())
+                + " runs beside it, "
+                + print.length(pair.result().setup().distance())
+                + " away: solved in one section (" + pair.id() + ") both together have ψ "
+                + print.of(pair.psi(page.audit().heatLoss().system()), Dimension.LINEAR_TRANSMITTANCE)
+                + " and fRsi " + Print.factor(pair.temperatureFactor()) + ".";
     }
 
     /** What the house's own humidity means for it. */

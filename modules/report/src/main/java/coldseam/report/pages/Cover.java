@@ -27,6 +27,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
@@ -35,6 +36,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The first page: the verdict and the few numbers that matter. */
@@ -210,10 +212,13 @@ public final class Cover {
                                                 + ", at the design temperatures; ")
                                         .plus(own(page)))
                                 .orElse(Rich.of("nothing computed"))));
-        return audit.vertices().isEmpty()
-                ? Blocks.stack(12, first, second)
-                : Blocks.stack(
-                        12, first, second, Blocks.text(Phrases.capital(VertexWords.count(audit)) + ".", Style.SMALL));
+        MutableList<Block> blocks = Lists.mutable.of(first, second);
+        if (audit.vertices().notEmpty()) {
+            blocks.add(Blocks.text(Phrases.capital(VertexWords.count(audit)) + ".", Style.SMALL));
+        }
+        PairWords.count(audit, print.units())
+                .ifPresent(count -> blocks.add(Blocks.text(Rich.trade(Phrases.capital(count) + "."), Style.SMALL)));
+        return Blocks.stack(blocks.toImmutable(), 12);
     }
 
     /** The house's own humidity, marked where it is enough for mould. */

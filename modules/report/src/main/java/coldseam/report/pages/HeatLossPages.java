@@ -155,6 +155,7 @@ public final class HeatLossPages {
             case GROUND -> "Ground";
             case UNHEATED -> "Unheated spaces";
             case JUNCTIONS -> "Junctions";
+            case PAIRS -> "Seams beside each other";
             case POINTS -> "Points";
             case VERTICES -> "Corners where edges meet";
         };
@@ -183,6 +184,11 @@ public final class HeatLossPages {
         table = table.fact(Rich.marked("H_{T}, rounded once, after adding"), print.of(loss.total(), d));
         table = table.fact(Rich.of("junctions with psi above zero"), print.of(loss.positiveJunctions(), d));
         table = table.fact(Rich.of("junctions with psi below zero"), print.of(loss.negativeJunctions(), d));
+        if (page.audit().pairSheets().notEmpty()) {
+            table = table.fact(
+                    Rich.of("seams beside each other, solved in one section: more than apart"),
+                    print.of(loss.pairs(), d));
+        }
         if (loss.points().upper() != 0) {
             table = table.fact(Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
         }

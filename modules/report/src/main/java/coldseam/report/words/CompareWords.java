@@ -70,9 +70,9 @@ public record CompareWords(UnitSystem units) {
                 : print().of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
-    /** What the corners of a house lose where edges meet. */
+    /** What the corners of a house lose where edges meet, and seams that touch beyond what each loses alone. */
     public String corners(Audit audit) {
-        return print().of(audit.heatLoss().vertices(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return print().of(audit.heatLoss().vertices().plus(audit.heatLoss().pairs()), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** ", 12 % of the whole": how much of the change a stage makes; empty where that cannot be said. */

@@ -85,8 +85,8 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
     public String corners() {
         CompareWords words = new CompareWords(units);
         Audit described = comparison.corners().described();
-        return "H is of surfaces, seams and points. Corners where edges meet are not in it, since what one loses hangs on the"
-                + " details of all its edges: they add " + words.corners(described)
+        return "H is of surfaces, seams and points. Corners where edges meet, and what seams that touch lose more than apart, are not in it, since that hangs on the"
+                + " details of all edges there: they add " + words.corners(described)
                 + " to the house as described"
                 + comparison
                         .corners()

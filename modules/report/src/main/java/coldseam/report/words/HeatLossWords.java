@@ -23,6 +23,7 @@ public final class HeatLossWords {
                 plane -> plane.surface().name(),
                 window -> window.opening().name(),
                 junction -> name(junction.edges().getFirst()),
+                pairs -> PairWords.name(pairs.sheet()),
                 points -> name(points.points()),
                 vertices -> VertexWords.name(vertices.sheet()));
     }

@@ -30,6 +30,7 @@ import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
 import coldseam.audit.rules.OpeningOverLimitRule;
 import coldseam.audit.rules.OwnPsiBelowComputedRule;
+import coldseam.audit.rules.PairUnderLimitRule;
 import coldseam.audit.rules.RainNotCountedRule;
 import coldseam.audit.rules.SeamsTouchRule;
 import coldseam.audit.rules.SurfacePiercedRule;
@@ -271,6 +272,21 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
                     (found, say) -> "leave the own psi out, or name the detail it was computed for"),
             new RuleWords<>(
+                    PairUnderLimitRule.Found.class,
+                    (found, say) -> "cold between " + found.worst().one().kind() + " and "
+                            + found.worst().other().kind(),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "%s and %s run beside each other, %s apart; solved in one section fRsi is %.2f, and %.2f is needed,"
+                                    + " though each by itself has it; mould may grow from %.0f %% indoor humidity on",
+                            found.worst().one().id(),
+                            found.worst().other().id(),
+                            say.say(found.worst().result().setup().distance(), Dimension.LENGTH),
+                            found.worst().temperatureFactor(),
+                            found.need(),
+                            100 * found.worst().mouldHumidity()),
+                    (found, say) -> "move them apart, choose better details of both, or keep the rooms drier"),
+            new RuleWords<>(
                     RainNotCountedRule.Found.class,
                     (found, say) -> "rain under the insulation of \"" + found.assembly() + "\" not counted",
                     (found, say) ->
@@ -284,18 +300,24 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     (found, say) -> String.format(
                             Locale.ROOT,
                             "%s beside each other, %s apart at the least, for %s; each disturbs the other's heat flow%s."
-                                    + " Each is computed as if it were alone: its interval and fRsi do not hold there,"
+                                    + " They are not solved in one section, since %s. Each is computed as if it were alone: its interval and fRsi do not hold there,"
                                     + " so H_T is a least value, with no psi of theirs above what the surfaces lose",
                             found.pairs() == 1 ? "two seams run" : found.pairs() + " pairs of seams run",
                             say.say(found.distance(), Dimension.LENGTH),
                             say.say(found.length(), Dimension.LENGTH),
                             found.decay() > 0
                                     ? ", a third of it still " + say.say(found.decay(), Dimension.LENGTH) + " away"
-                                    : ""),
+                                    : "",
+                            found.obstacles().collect(PairWords::why).makeString(", or ")),
                     (found, say) -> found.deckBelowFloor()
                             ? "let the deck's layers end at the floor's height or above it, which makes the two one seam, move them"
                                     + " apart, or draw both in one section by hand"
-                            : "move them apart, make them one, or draw both in one section by hand"),
+                            : (found.lacking() > 0
+                                            ? "move them " + say.say(found.lacking(), Dimension.LENGTH)
+                                                    + " farther apart, or make what they draw so much shorter, and they are solved in"
+                                                    + " one section; or "
+                                            : "move them apart, ")
+                                    + "make them one, or draw both in one section by hand"),
             new RuleWords<>(
                     SurfacePiercedRule.Found.class,
                     (found, say) -> "insulation of \"" + found.surface() + "\" pierced by "

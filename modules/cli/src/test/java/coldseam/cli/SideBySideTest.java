@@ -1,0 +1,89 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.PairRow;
+import coldseam.audit.PairSheet;
+import coldseam.audit.engine.Unknown;
+import coldseam.audit.house.HouseAudit;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.AuditCsv;
+import coldseam.report.words.PairWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house whose windows stand close under a floor and close together: every two seams that touch are solved in one section. */
+@Tag("slow")
+class SideBySideTest {
+
+    private static final Path HOUSE =
+            Path.of(System.getProperty("coldseam.root"), "fixtures/houses/side-by-side/alder-eaves.yaml");
+
+    private static Audit audit(Path file) {
+        return HouseAudit.of(file, Bench.SHARED).compute();
+    }
+
+    @Test
+    void itIsUnbrokenAndKnownThroughThem(@TempDir Path folder) throws IOException {
+        Audit external = audit(HOUSE);
+        assertEquals(Lists.immutable.empty(), external.findings());
+        assertTrue(external.verdict().unbroken());
+        assertTrue(Unknown.of(external).none());
+        assertEquals(4, external.pairs().size());
+        assertTrue(external.pairs().allSatisfy(row -> row.sheet().isPresent()));
+        assertEquals(
+                Lists.immutable.of("head beside wall under an overhang", "jamb beside jamb"),
+                external.pairSheets().collect(PairSheet::kind).toSortedList().toImmutable());
+        // Three windows 1.2 m wide under the floor, and two beside each other 1.4 m high.
+        assertEquals(
+                3 * 1.2 + 1.4, external.pairs().sumOfDouble(row -> row.pair().length()), 1e-9);
+        assertTrue(
+                PairWords.count(external, UnitSystem.SI).orElseThrow().startsWith("4 of 4 pairs of seams that touch"));
+        assertEquals(
+                5, AuditCsv.PAIRS.text(external, UnitSystem.SI).lines().count(), "a head and a line for each pair");
+
+        Path file = folder.resolve("internal.yaml");
+        Files.writeString(file, Files.readString(HOUSE).replace("dimensions: external", "dimensions: internal"));
+        Audit internal = audit(file);
+        assertEquals(
+                external.heatLoss().pairs(), internal.heatLoss().pairs(), "what both lose more than apart is the same");
+        // Lines are rounded to a thousandth, some forty of them.
+        assertEquals(
+                external.heatLoss().otherSystemTotal().middle(),
+                internal.heatLoss().total().middle(),
+                0.02);
+        for (PairSheet sheet : external.pairSheets()) {
+            double shift = sheet.psi(DimensionSystem.INTERNAL).middle()
+                    - sheet.psi(DimensionSystem.EXTERNAL).middle();
+            double alone = Lists.immutable
+                    .of(sheet.one(), sheet.other())
+                    .collect(BridgeSheet::result)
+                    .sumOfDouble(each ->
+                            each.psiInternal().middle() - each.psiExternal().middle());
+            assertEquals(alone, shift, 1e-9);
+        }
+    }
+
+    /** Two windows 1 m apart, and heads that are not under the floor, disturb nothing. */
+    @Test
+    void fartherApartNothingIsSolvedTogether(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("apart.yaml");
+        Files.writeString(
+                file,
+                Files.readString(HOUSE)
+                        .replace("spacing: 120 mm", "spacing: 1 m")
+                        .replace("sill: 0.9 m", "sill: 0.3 m"));
+        Audit apart = audit(file);
+        assertEquals(Lists.immutable.<PairRow>empty(), apart.pairs());
+        assertEquals(0, apart.heatLoss().pairs().upper());
+    }
+}

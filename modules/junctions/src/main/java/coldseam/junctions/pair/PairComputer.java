@@ -1,0 +1,109 @@
+package coldseam.junctions.pair;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.conduction.SectionException;
+import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
+import coldseam.envelope.Material;
+import coldseam.junctions.Keeping;
+import coldseam.junctions.Once;
+import coldseam.junctions.SectionSolving;
+import coldseam.junctions.hand.HandDrawing;
+import coldseam.junctions.section.SeamRun;
+import coldseam.junctions.section.Surroundings;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Computes pairs of seams and remembers what it has computed. */
+public final class PairComputer implements PairComputing {
+
+    private final Accuracy accuracy;
+    private final SectionSolving sections;
+    private final Keeping keeping;
+    private final Function<String, Optional<Material>> library;
+    private final Once<PairSetup, PairAnswer> answers = new Once<>(this::kept);
+
+    /**
+     * @param accuracy of the coupling
+     * @param sections solves sections
+     * @param keeping of whole answers
+     * @param library the built-in materials by name
+     */
+    public PairComputer(
+            Accuracy accuracy, SectionSolving sections, Keeping keeping, Function<String, Optional<Material>> library) {
+        this.accuracy = accuracy;
+        this.sections = sections;
+        this.keeping = keeping;
+        this.library = library;
+    }
+
+    @Override
+    public PairAnswer compute(PairSetup setup) {
+        return answers.answer(setup);
+    }
+
+    private PairAnswer kept(PairSetup setup) {
+        return keeping.answer(Lists.immutable.of(setup, accuracy), () -> computed(setup));
+    }
+
+    private SeamRun run(PairSetup.End end) {
+        return SeamRun.of(end.detail(), end.setup(), end.cut(), library);
+    }
+
+    private PairAnswer computed(PairSetup setup) {
+        if (byHand(setup.one()) || byHand(setup.other())) {
+            return PairAnswer.not(PairObstacle.BY_HAND);
+        }
+        SeamRun one = run(setup.one());
+        SeamRun other = run(setup.other());
+        if (!JoinedSections.alike(one, other)) {
+            return PairAnswer.not(PairObstacle.OTHER_LAYERS);
+        }
+        if (setup.distance() > one.end() + other.end()) {
+            return PairAnswer.not(PairObstacle.FAR);
+        }
+        JoinedSections joined = new JoinedSections(one, other, setup.distance());
+        if (joined.lacking() > 0) {
+            return PairAnswer.reaches(joined.lacking());
+        }
+        try {
+            return PairAnswer.of(solved(setup, one, other, joined));
+        } catch (SectionException unsolvable) {
+            return PairAnswer.not(PairObstacle.UNSOLVABLE);
+        }
+    }
+
+    private static boolean byHand(PairSetup.End end) {
+        return end.detail().drawing() instanceof HandDrawing;
+    }
+
+    private PairResult solved(PairSetup setup, SeamRun one, SeamRun other, JoinedSections joined) {
+        Solution heatFlow = sections.solve(joined.heatFlow(), accuracy);
+        double indoor = setup.one().setup().indoorTemperature();
+        double outdoor = setup.one().setup().outdoorTemperature();
+        Solution surface = sections.solve(
+                joined.surfaceTemperature(),
+                SectionSolving.aimed(accuracy, Surroundings.INDOOR, Math.abs(indoor - outdoor)));
+        SurfaceTemperature<Point> coldest = surface.surface(Surroundings.INDOOR);
+        double more = one.end() + other.end() - setup.distance();
+        return new PairResult(
+                setup,
+                heatFlow,
+                coupling(heatFlow, one.surroundings(), other.surroundings()),
+                one.surface().transmittance() * one.surface().exposure().factor() * more,
+                Surroundings.temperatureFactor(surface, coldest.lowest()),
+                coldest.at(),
+                heatFlow.notes().newWithAll(surface.notes()).distinct());
+    }
+
+    /** W/(m·K), of the rooms with each space outside, by its temperature factor. */
+    private static Interval coupling(Solution heatFlow, Surroundings one, Surroundings other) {
+        ImmutableList<Surroundings.Space> spaces =
+                one.spaces().newWithAll(other.spaces()).distinctBy(Surroundings.Space::name);
+        return Surroundings.coupling(heatFlow, spaces);
+    }
+}

@@ -1,0 +1,69 @@
+package coldseam.report.pages;
+
+import coldseam.audit.Audit;
+import coldseam.audit.PairRow;
+import coldseam.audit.PairSheet;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.words.PairWords;
+import coldseam.report.words.Phrases;
+import coldseam.report.words.Print;
+
+/** The seams that touch: every two of them, and what they come to in one section. */
+final class PairPages {
+
+    private PairPages() {}
+
+    static void write(Page page) {
+        Audit audit = page.audit();
+        if (audit.pairs().isEmpty()) {
+            return;
+        }
+        Print print = page.print();
+        Flow flow = page.flow();
+        DimensionSystem system = audit.heatLoss().system();
+        flow.section("Seams beside each other");
+        flow.add(Blocks.text(
+                Rich.trade(PairWords.count(audit, print.units())
+                                .map(count -> Phrases.capital(count) + ". ")
+                                .orElse("")
+                        + "The two sections are cut where both show the undisturbed layers of their common surface, and put"
+                        + " together there; what both then lose more than the sum of their ψ, below zero for less, is a line"
+                        + " of H_T. Weakest paths and control layers are those of each by itself."),
+                Style.BODY));
+        flow.space(6);
+        Table table = Table.of(
+                Table.Column.share("seams", 1),
+                Table.Column.fixed("sheet", 32),
+                Table.Column.number("apart", 50),
+                Table.Column.number("length", 50),
+                Table.Column.number("ψ of both, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 96),
+                Table.Column.number("fRsi", 34),
+                Table.Column.share("", 0.6));
+        for (PairRow row : audit.pairs()) {
+            table = table.row(
+                    Phrases.capital(row.pair().one().edge().place()) + "; "
+                            + row.pair().other().edge().place(),
+                    row.sheet()
+                            .map(sheet -> sheet.id() + ": " + sheet.one().id() + ", "
+                                    + sheet.other().id())
+                            .orElse("–"),
+                    print.length(row.pair().distance()),
+                    print.length(row.pair().length()),
+                    row.sheet()
+                            .map(sheet -> print.number(sheet.psi(system), Dimension.LINEAR_TRANSMITTANCE))
+                            .orElse("–"),
+                    row.sheet()
+                            .map(PairSheet::temperatureFactor)
+                            .map(Print::factor)
+                            .orElse("–"),
+                    PairWords.status(row, audit.mould(), print.units()));
+        }
+        flow.add(table);
+    }
+}

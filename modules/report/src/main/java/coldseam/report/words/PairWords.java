@@ -1,0 +1,83 @@
+package coldseam.report.words;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Mould;
+import coldseam.audit.PairRow;
+import coldseam.audit.PairSheet;
+import coldseam.conduction.Interval;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.pair.PairObstacle;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What is said of two seams that touch. */
+public final class PairWords {
+
+    private PairWords() {}
+
+    /** The name of a sheet: both seams, and how far apart. */
+    public static String name(PairSheet sheet) {
+        return sheet.id() + " " + sheet.one().id() + " beside " + sheet.other().id()
+                + ": what both lose more than apart" + (sheet.chosen() ? "" : ", not all chosen");
+    }
+
+    /** Whether two are computed in one section, and if not, why; and whether they are warm enough. */
+    public static String status(PairRow row, Mould mould, UnitSystem units) {
+        return row.sheet()
+                .map(sheet -> sheet.temperatureFactor() < mould.need() ? "computed, too cold" : "computed")
+                .orElseGet(() -> "not computed: " + why(row.obstacle().orElseThrow()) + lacking(row.lacking(), units));
+    }
+
+    /** Why two are not computed in one section. */
+    static String why(PairObstacle obstacle) {
+        return switch (obstacle) {
+            case ASLANT -> "they are aslant to each other";
+            case PLACE -> "where one of them lies is not known";
+            case GROUND -> "the surface is in the ground";
+            case NARROW -> "so little lies between them that neither can be built as it is drawn";
+            case NOT_BETWEEN -> "the surface does not go on between them";
+            case THRESHOLD -> "a door stands on one of them";
+            case THREE -> "a third seam touches one of them at the same place";
+            case BY_HAND -> "one of them is drawn by hand";
+            case REACHES -> "what one draws reaches into what the other does";
+            case FAR -> "they are farther apart than their sections reach";
+            case OTHER_LAYERS -> "their sections show other layers of the surface, or other air before it";
+            case UNSOLVABLE -> "the section of both cannot be solved";
+            case NOT_ASKED -> "pairs of seams were not asked for";
+        };
+    }
+
+    private static String lacking(double metres, UnitSystem units) {
+        return metres > 0 ? ", by " + units.format(metres, Dimension.LENGTH) : "";
+    }
+
+    /** How many pairs are solved together, and what they come to; empty where none touches, or nobody asked. */
+    public static Optional<String> count(Audit audit, UnitSystem units) {
+        ImmutableList<PairRow> rows = audit.pairs()
+                .reject(row -> row.obstacle()
+                        .filter(each -> each == PairObstacle.NOT_ASKED)
+                        .isPresent());
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        int computed = rows.count(row -> row.sheet().isPresent());
+        Interval more = audit.heatLoss().pairs();
+        ImmutableList<String> others = Lists.immutable
+                .with(PairObstacle.values())
+                .select(obstacle -> rows.anySatisfy(
+                        row -> row.obstacle().filter(obstacle::equals).isPresent()))
+                .collect(obstacle -> rows.count(
+                                row -> row.obstacle().filter(obstacle::equals).isPresent())
+                        + ", since " + why(obstacle));
+        return Optional.of(computed + " of "
+                + Phrases.count(rows.size(), "pair of seams that touches", "pairs of seams that touch")
+                + (computed == 1 ? " is" : " are") + " solved in one section"
+                + (computed == 0
+                        ? ""
+                        : ", which adds " + units.readable(more.lower(), more.upper(), Dimension.HEAT_LOSS_COEFFICIENT)
+                                + " to H_T")
+                + (others.isEmpty() ? "" : "; not: " + others.makeString("; ")));
+    }
+}
