@@ -2,6 +2,8 @@ package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.detail.Detail;
 import java.util.function.DoubleUnaryOperator;
@@ -36,6 +38,12 @@ public record TypicalSetups(double board) {
     /** Whether a detail is for the typical junctions of its kind, and not for walls insulated inside alone. */
     public static boolean usual(Detail detail) {
         return detail.drawing().forAnyBuild();
+    }
+
+    /** The same layer of another material. */
+    public static Layer of(Layer layer, Material other) {
+        return new Layer(
+                other, layer.thickness(), layer.role(), layer.framing(), layer.air(), layer.taper(), layer.controls());
     }
 
     private static JunctionSetup with(JunctionSetup typical, DoubleUnaryOperator boards) {

@@ -17,6 +17,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
@@ -127,14 +128,7 @@ final class DrainedWallTest {
                 drained,
                 drained.layers()
                         .collect(layer -> layer.role() == Role.INSULATION
-                                ? new Layer(
-                                        fibres.orElseThrow(),
-                                        layer.thickness(),
-                                        layer.role(),
-                                        layer.framing(),
-                                        layer.air(),
-                                        layer.taper(),
-                                        layer.controls())
+                                ? TypicalSetups.of(layer, fibres.orElseThrow())
                                 : layer));
         assertFalse(ofFibres.keepsWaterOutBehindBoards(), "of what no source says may get wet");
     }

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composer;
@@ -33,16 +33,7 @@ final class SolidTimberTest {
         return new Assembly(
                 assembly.name(),
                 assembly.layers()
-                        .collect(layer -> layer.role() == Role.STRUCTURE
-                                ? new Layer(
-                                        PANEL,
-                                        layer.thickness(),
-                                        layer.role(),
-                                        layer.framing(),
-                                        layer.air(),
-                                        layer.taper(),
-                                        layer.controls())
-                                : layer),
+                        .collect(layer -> layer.role() == Role.STRUCTURE ? TypicalSetups.of(layer, PANEL) : layer),
                 assembly.fasteners(),
                 assembly.gaps(),
                 assembly.rain());
