@@ -45,7 +45,7 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
     public static final double LIMIT = 0.05;
 
     /** m; seams that run beside each other for less only meet at their ends. */
-    private static final double BESIDE = 0.05;
+    public static final double BESIDE = 0.05;
 
     private static final double PARALLEL = 1e-3;
 

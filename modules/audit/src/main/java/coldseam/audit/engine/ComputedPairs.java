@@ -39,12 +39,6 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> rows) {
 
-    /** m, to which distances are kept, as places are. */
-    private static final double PARTS_OF_A_METRE = 1e6;
-
-    /** m; two that share less of a third only meet at its ends. */
-    private static final double BESIDE = 0.05;
-
     /** m beside an edge, where it is looked whether the surface is there. */
     private static final double HAIR = 1e-3;
 
@@ -199,9 +193,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
                     pair,
                     turned,
                     Optional.of(new PairSetup(
-                            turned ? second : first,
-                            turned ? first : second,
-                            Math.rint(distance() * PARTS_OF_A_METRE) / PARTS_OF_A_METRE)),
+                            turned ? second : first, turned ? first : second, JunctionPlan.rounded(distance()))),
                     Optional.empty());
         }
 
@@ -279,7 +271,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             ImmutableList<String> mine = Lists.immutable.of(one.name(), other.name());
             boolean first = mine.contains(another.one().name());
             boolean second = mine.contains(another.other().name());
-            return first != second && shared((first ? another.other() : another.one()).edge()) > BESIDE;
+            return first != second && shared((first ? another.other() : another.one()).edge()) > Touching.BESIDE;
         }
 
         /** Whether a door's threshold stands on a seam where the two run beside each other. */
@@ -289,7 +281,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             }
             Point3 between = Vectors.minus(threshold.from(), seam.from());
             double apart = Vectors.length(Vectors.minus(between, Vectors.times(along, Vectors.dot(between, along))));
-            return apart < A_FLOOR && shared(threshold) > BESIDE;
+            return apart < A_FLOOR && shared(threshold) > Touching.BESIDE;
         }
 
         /** Whether the surface goes on from an edge that way: not the opening of which it is a side, nor what lies past its rim. */

@@ -206,7 +206,7 @@ final class JunctionPlan {
     }
 
     /** To the lattice of places, so that round-off does not make two setups of one. */
-    private static double rounded(double metres) {
+    static double rounded(double metres) {
         return Math.rint(metres * PARTS_OF_A_METRE) / PARTS_OF_A_METRE;
     }
 }
