@@ -197,7 +197,6 @@ public final class TriangleField implements TemperatureField {
         int o = 6 * t;
         double gx = 0;
         double gy = 0;
-        double area2 = 0;
         for (int i = 0; i < 3; i++) {
             int j = (i + 1) % 3;
             int k = (i + 2) % 3;
@@ -208,9 +207,19 @@ public final class TriangleField implements TemperatureField {
                     + 4 * l[j] * temperature[mesh.node[o + 3 + k]];
             gx += c * (mesh.y[a] - mesh.y[b]);
             gy += c * (mesh.x[b] - mesh.x[a]);
-            area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
         }
-        return new double[] {gx, gy, area2};
+        return new double[] {gx, gy, twiceArea(o)};
+    }
+
+    /** Steps², of the triangle whose nodes begin there: by its sides, since products of coordinates are too large to keep a foil's. */
+    private double twiceArea(int o) {
+        double x = mesh.x[mesh.node[o]];
+        double y = mesh.y[mesh.node[o]];
+        double x1 = mesh.x[mesh.node[o + 1]] - x;
+        double y1 = mesh.y[mesh.node[o + 1]] - y;
+        double x2 = mesh.x[mesh.node[o + 2]] - x;
+        double y2 = mesh.y[mesh.node[o + 2]] - y;
+        return x1 * y2 - x2 * y1;
     }
 
     @Override

@@ -12,10 +12,12 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
+import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
@@ -54,6 +56,18 @@ public class PsiTest {
                 setup.ground(),
                 setup.indoorTemperature(),
                 setup.outdoorTemperature());
+    }
+
+    /** Slivers beside its slit, whose coordinates multiplied say that they have no area, once lost heat without end. */
+    @Test
+    void whatMaterialsConductIsNoMoreThanWhatTheSectionLoses() {
+        Detail detail = builtIn("inside-corner-in-blocks-round-a-post");
+        JunctionResult result = BridgeComputers.computer(new Accuracy(1e-5, 200_000))
+                .compute(detail, TypicalBuild.MASONRY.setup(detail));
+        JunctionSetup setup = result.setup();
+        double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        double conducted = DoubleStream.of(result.solution().field().energies()).sum() / (difference * difference);
+        assertTrue(conducted <= result.coupling().upper(), conducted + " of " + result.coupling());
     }
 
     @Test
