@@ -281,7 +281,8 @@ public record Unlikely(
     /** What rests on a wall at an edge along its top. */
     private static Optional<Surface> above(Edge edge, Surface wall) {
         return edge.second()
-                .filter(other -> edge.opening().isEmpty())
+                .filter(other -> edge.opening().isEmpty()
+                        && Math.abs(edge.from().z() - edge.to().z()) < LEVEL)
                 .map(other -> edge.first().equals(wall) ? other : edge.first())
                 .filter(other ->
                         (edge.first().equals(wall) || edge.second().get().equals(wall))

@@ -127,9 +127,9 @@ final class ShellAssembler {
     private String instead(Surface surface) {
         if (house.body() instanceof Body.Storeys storeys) {
             boolean upright = surface.use() == Body.Use.WALL;
-            if (upright && storeys.wings().notEmpty() && Math.abs(surface.internalArea()) <= NOTHING) {
-                return "Indoors the floors or roofs beside it are one plane, outdoors they are not: build both equally thick,"
-                        + " or set one of them higher or lower.";
+            if (upright && storeys.wings().notEmpty()) {
+                return "Where two roofs beside it are one plane indoors, or step the other way than outdoors, build both equally"
+                        + " thick, or set one of them higher or lower; else make it larger, or the build-ups beside it thinner.";
             }
             if (!upright
                     && (storeys.otherBases().notEmpty()

@@ -92,7 +92,8 @@ public final class StoreyFacets {
         }
         cutOpen();
         facets.addAllIterable(faces.base());
-        StoreyWalls walls = new StoreyWalls(house, plan, stacks, levels, heated, forms, roofs, ground, this::base);
+        StoreyWalls walls =
+                new StoreyWalls(house, plan, stacks, laid.given(), levels, heated, forms, roofs, ground, this::base);
         facets.addAllIterable(walls.facets());
         facets.addAllIterable(faces.between());
         facets.addAllIterable(walls.gables());
@@ -105,7 +106,7 @@ public final class StoreyFacets {
                 facets.toImmutable(),
                 above(),
                 laid.floorArea(),
-                Math.max(laid.widestStep(), faces.widestJog()),
+                Math.max(laid.widestStep(), Math.max(faces.widestJog(), walls.widestJog())),
                 false));
     }
 

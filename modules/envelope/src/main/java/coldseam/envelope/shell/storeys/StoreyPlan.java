@@ -36,6 +36,7 @@ final class StoreyPlan implements PlanRegions.Areas {
     private final Stacks stacks;
     private final int count;
     private final ShellFaults faults;
+    private final GivenSides given;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
     private final MutableList<Optional<RoofForm>> forms = Lists.mutable.empty();
     private double floorArea;
@@ -48,6 +49,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         this.stacks = stacks;
         this.count = stacks.count();
         this.faults = faults;
+        this.given = new GivenSides(house, line, stacks);
     }
 
     /** The plan, or none where faults were added. */
@@ -66,6 +68,10 @@ final class StoreyPlan implements PlanRegions.Areas {
     /** Outer footprints, moved. */
     public ImmutableList<Footprint> moved() {
         return outers.toImmutable();
+    }
+
+    GivenSides given() {
+        return given;
     }
 
     /** m², of all storeys between inner faces. */
@@ -370,9 +376,10 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     private Footprint footprint(int storey, boolean outer) {
         Body.Storey s = stacks.storey(storey);
-        return Footprint.of(s.outlines()).moved(s.walls().collect(wall -> {
+        return Footprint.of(s.outlines()).moved(s.walls().collectWithIndex((wall, side) -> {
+            Optional<Double> against = outer ? given.outward(storey, side) : given.inward(storey, side);
             double outward = Footprint.outward(line, house.assembly(wall.assembly()));
-            return outer ? outward : outward - Footprint.thickness(house.assembly(wall.assembly()));
+            return against.orElse(outer ? outward : outward - Footprint.thickness(house.assembly(wall.assembly())));
         }));
     }
 

@@ -29,12 +29,14 @@ final class StoreyWalls {
     private final House house;
     private final Plan plan;
     private final Stacks stacks;
+    private final GivenSides given;
     private final StoreyLevels levels;
     private final Heated heated;
     private final ImmutableList<Optional<RoofForm>> forms;
     private final ImmutableMap<Integer, StoreyRoof> roofs;
     private final StoreyGround ground;
     private final Standing standing;
+    private double widestJog;
     private final MutableList<Facet> facets = Lists.mutable.empty();
     private final MutableList<Facet> gables = Lists.mutable.empty();
 
@@ -46,6 +48,7 @@ final class StoreyWalls {
             House house,
             Plan plan,
             Stacks stacks,
+            GivenSides given,
             StoreyLevels levels,
             Heated heated,
             ImmutableList<Optional<RoofForm>> forms,
@@ -55,6 +58,7 @@ final class StoreyWalls {
         this.house = house;
         this.plan = plan;
         this.stacks = stacks;
+        this.given = given;
         this.levels = levels;
         this.heated = heated;
         this.forms = forms;
@@ -74,9 +78,15 @@ final class StoreyWalls {
         return gables.toImmutable();
     }
 
+    /** m, of the widest jog between two stacks; zero without. */
+    double widestJog() {
+        return widestJog;
+    }
+
     private void build() {
-        WallPieces pieces = new WallPieces(plan, stacks, levels, heated, forms, beside());
+        WallPieces pieces = new WallPieces(plan, stacks, given, levels, heated, forms, beside());
         Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines();
+        widestJog = pieces.widestJog();
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
             if (owner.part() == WallPieces.Part.GABLE) {

@@ -26,7 +26,7 @@ final class WallPieces {
     /** What part of a storey's wall a face is. */
     public enum Part {
         BELOW_GROUND,
-        /** Under a floor on the ground beside it. */
+        /** Under a floor on the ground beside it; where no step leads down to it indoors, the jog between their undersides. */
         UNDER_FLOOR,
         WALL,
         /** Over the eaves of a roof whose slopes rise beside it. */
@@ -58,7 +58,12 @@ final class WallPieces {
     private record Stretch(Vertex a, Vertex b, Reach ground) {}
 
     /** A part of an upright face: from {@code a} on the left to {@code b} on the right, seen from outdoors. */
-    private record Piece(Vertex a, Vertex b, Reach reach) {}
+    record Piece(Vertex a, Vertex b, Reach reach) {
+
+        Piece with(Reach other) {
+            return new Piece(a, b, other);
+        }
+    }
 
     /** What stands beside a wall. */
     interface Beside {
@@ -85,12 +90,14 @@ final class WallPieces {
 
     private final Plan plan;
     private final Stacks stacks;
+    private final GivenSides given;
     private final StoreyLevels levels;
     private final Heated heated;
     private final RoofField roof;
     private final ImmutableList<Optional<RoofForm>> forms;
     private final Beside beside;
     private final Map<Owner, MutableList<Piece>> pieces = new TreeMap<>();
+    private double widestJog;
 
     /**
      * @param heated over each cell of the plan
@@ -100,12 +107,14 @@ final class WallPieces {
     WallPieces(
             Plan plan,
             Stacks stacks,
+            GivenSides given,
             StoreyLevels levels,
             Heated heated,
             ImmutableList<Optional<RoofForm>> forms,
             Beside beside) {
         this.plan = plan;
         this.stacks = stacks;
+        this.given = given;
         this.levels = levels;
         this.heated = heated;
         this.roof = heated.roof();
@@ -119,9 +128,17 @@ final class WallPieces {
             assign(bound, true);
             assign(bound, false);
         }
+        if (stacks.all().size() > 1) {
+            widestJog = Math.max(widestJog, Jogs.take(given, pieces));
+        }
         Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines = new TreeMap<>();
         pieces.forEach((owner, list) -> outlines.put(owner, join(list)));
         return outlines;
+    }
+
+    /** m, of the widest jog between two stacks: of walls in plan, of floors in height; zero without. */
+    double widestJog() {
+        return widestJog;
     }
 
     /** What is heated over the ends of a bound on one hand of it. */
@@ -276,10 +293,16 @@ final class WallPieces {
             int storey = here.get(i);
             long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
             Reach part = reach.between(from, to);
-            boolean under = taken.anySatisfy(over -> over.isOver(part) && beside.closedBelow(over.first(), empty));
             Owner owner = owner(bound, fullOnLeft, storey);
-            if (under) {
-                add(new Owner(storey, owner.line(), Part.UNDER_FLOOR), stretch.a(), stretch.b(), part);
+            Optional<Reach> over = taken.detectOptional(each -> each.isOver(part)
+                    && beside.closedBelow(each.first(), empty)
+                    && given.alongRooms(storey, owner.line().number(), stretch.a(), stretch.b(), each.first()));
+            if (over.isPresent()) {
+                add(
+                        new Owner(storey, underFloor(owner, over.get(), part), Part.UNDER_FLOOR),
+                        stretch.a(),
+                        stretch.b(),
+                        part);
             } else {
                 boolean other = i == 0
                         && !stacks.owners()
@@ -289,6 +312,17 @@ final class WallPieces {
             }
             from = to;
         }
+    }
+
+    /** The line of what stands under the floor beside it: a side's wall where indoors a step leads down to its own floor. */
+    private Plan.Tag underFloor(Owner owner, Reach over, Reach part) {
+        Plan.Tag line = owner.line();
+        if (levels.floors().get(owner.storey()) < levels.floors().get(over.first())) {
+            return line;
+        }
+        widestJog = Math.max(
+                widestJog, Vertex.metres(Math.max(part.topA() - part.bottomA(), part.topB() - part.bottomB())));
+        return new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number());
     }
 
     /** Heated to different heights on both hands of a line that merely cuts: under a gable, or at a step. */
@@ -355,25 +389,45 @@ final class WallPieces {
                 list.toSortedListBy(piece -> (double) piece.reach().bottomA());
         MutableList<ImmutableList<Vertex>> outlines = Lists.mutable.empty();
         while (waiting.notEmpty()) {
-            MutableList<Piece> chain = Lists.mutable.of(waiting.remove(0));
-            boolean grown = true;
-            while (grown) {
-                Piece last = chain.getLast();
-                Piece first = chain.getFirst();
-                Piece after = waiting.detect(piece -> follows(last, piece));
-                Piece before = waiting.detect(piece -> follows(piece, first));
-                if (after != null) {
-                    waiting.remove(after);
-                    chain.add(after);
-                } else if (before != null) {
-                    waiting.remove(before);
-                    chain.add(0, before);
-                }
-                grown = after != null || before != null;
+            MutableList<Piece> touching = Lists.mutable.of(waiting.getFirst());
+            for (int i = 0; i < touching.size(); i++) {
+                Piece piece = touching.get(i);
+                touching.addAllIterable(waiting.select(
+                        each -> !touching.contains(each) && (follows(piece, each) || follows(each, piece))));
             }
-            outlines.add(outline(chain));
+            MutableList<Piece> chain = chain(waiting);
+            boolean whole = chain.size() == touching.size();
+            // Where two touch one side of a third, one over the other, they are no chain; round a hole they are no
+            // ring.
+            Optional<ImmutableList<Vertex>> around =
+                    whole ? Optional.empty() : PieceRing.around(touching.toImmutable());
+            if (around.isPresent()) {
+                waiting.removeAllIterable(touching);
+            }
+            outlines.add(around.orElseGet(() -> outline(chain)));
         }
         return outlines.toImmutable();
+    }
+
+    /** Takes out the first and all that run on from it to both sides. */
+    private static MutableList<Piece> chain(MutableList<Piece> waiting) {
+        MutableList<Piece> chain = Lists.mutable.of(waiting.remove(0));
+        boolean grown = true;
+        while (grown) {
+            Piece last = chain.getLast();
+            Piece first = chain.getFirst();
+            Piece after = waiting.detect(piece -> follows(last, piece));
+            Piece before = waiting.detect(piece -> follows(piece, first));
+            if (after != null) {
+                waiting.remove(after);
+                chain.add(after);
+            } else if (before != null) {
+                waiting.remove(before);
+                chain.add(0, before);
+            }
+            grown = after != null || before != null;
+        }
+        return chain;
     }
 
     private static boolean follows(Piece left, Piece right) {

@@ -1,0 +1,159 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.StepZones;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+
+/**
+ * The sides of storeys as the house file gives them, before they are moved out to the faces of their walls, and how those of
+ * one stack stand to another stack.
+ *
+ * <p>Where a wing's side stands along a wall of the house over its whole length no wall is built: the wing begins at the outer
+ * face of the house's wall. Moved out by a wall's thickness, as other sides are, it would reach into the house's wall, and its
+ * ends would come out beside that as surfaces some centimetres wide.
+ */
+final class GivenSides {
+
+    private final House house;
+    private final Body.FootprintLine drawn;
+    private final Stacks stacks;
+
+    GivenSides(House house, Body.FootprintLine line, Stacks stacks) {
+        this.house = house;
+        this.drawn = line;
+        this.stacks = stacks;
+    }
+
+    /**
+     * m, from the line of a side that stands along a wall of the house outwards to the outer face of that: never positive; empty
+     * for any other side.
+     */
+    Optional<Double> outward(int storey, int side) {
+        int own = stacks.owners().get(storey);
+        return IntStream.range(0, own)
+                .mapToObj(stack -> against(stack, storey, side))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** m, from the line of such a side to where its room begins. */
+    Optional<Double> inward(int storey, int side) {
+        return outward(storey, side).map(outward -> 0.0);
+    }
+
+    /** Whether a stretch of a moved side, in lattice units, lies past the ends of the given one. */
+    boolean past(int storey, int side, Vertex a, Vertex b) {
+        return within(storey, side, a, b).isEmpty();
+    }
+
+    /** Whether a stretch of a moved side stands along or in the rooms of another storey, and not along its walls' thickness alone. */
+    boolean alongRooms(int storey, int side, Vertex a, Vertex b, int other) {
+        Geometry rooms = Footprint.of(stacks.storey(other).outlines()).polygon().buffer(StepZones.HAIR);
+        return within(storey, side, a, b)
+                .map(line ->
+                        line.toGeometry(rooms.getFactory()).intersection(rooms).getLength() > StepZones.HAIR)
+                .orElse(false);
+    }
+
+    /** m, what of the given side lies beside a stretch of the moved one. */
+    private Optional<LineSegment> within(int storey, int side, Vertex a, Vertex b) {
+        LineSegment line = line(storey, side);
+        ImmutableDoubleList places = Lists.immutable
+                .of(a, b)
+                .collect(Vertex::point)
+                .collectDouble(p -> line.projectionFactor(new Coordinate(p.x(), p.y())) * line.getLength());
+        double from = Math.max(0, places.min());
+        double to = Math.min(line.getLength(), places.max());
+        return to - from > StepZones.HAIR
+                ? Optional.of(new LineSegment(
+                        line.pointAlong(from / line.getLength()), line.pointAlong(to / line.getLength())))
+                : Optional.empty();
+    }
+
+    /** m, in plan. */
+    private LineSegment line(int storey, int side) {
+        Footprint given = Footprint.of(stacks.storey(storey).outlines());
+        return new LineSegment(place(given.corners().get(side)), place(given.end(side)));
+    }
+
+    private static Coordinate place(Point2 point) {
+        return new Coordinate(point.x(), point.y());
+    }
+
+    private Optional<Double> against(int stack, int storey, int side) {
+        double floor = floor(storey);
+        double top = top(storey);
+        ImmutableList<Integer> beside = Lists.immutable
+                .fromStream(IntStream.range(0, stacks.count()).boxed())
+                .select(k -> stacks.owners().get(k) == stack && floor(k) < top && ends(k) > floor);
+        if (beside.isEmpty()
+                || floor(beside.getFirst()) > (floor + top) / 2
+                || ends(beside.getLast()) < top
+                || slopes(storey)) {
+            return Optional.empty();
+        }
+        ImmutableList<Optional<Double>> outwards = beside.collect(k -> along(k, storey, side));
+        return outwards.allSatisfy(Optional::isPresent)
+                ? outwards.collect(Optional::orElseThrow).minOptional().map(outward -> -outward)
+                : Optional.empty();
+    }
+
+    /** Whether a roof that slopes rises over a storey: its gable may come out over the house. */
+    private boolean slopes(int storey) {
+        return stacks.top(storey) && !level(stacks.stack(storey).roof());
+    }
+
+    private static boolean level(Body.Roof roof) {
+        return roof.form().isLevel() || roof.insulatedAtCeiling();
+    }
+
+    private double floor(int storey) {
+        Body.Stack stack = stacks.stack(storey);
+        return StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(storey)));
+    }
+
+    private double ends(int storey) {
+        return floor(storey) + stacks.storey(storey).height();
+    }
+
+    /** m, z of the outer face of what lies flat over a storey. */
+    private double top(int storey) {
+        return ends(storey)
+                + (stacks.top(storey)
+                        ? Footprint.beyondStructure(
+                                house.assembly(stacks.stack(storey).roof().assembly()))
+                        : 0);
+    }
+
+    /** m, from its line outwards to the outer face of that side of another storey along which a side runs. */
+    private Optional<Double> along(int other, int storey, int side) {
+        LineSegment own = line(storey, side);
+        return Footprint.of(stacks.storey(other).outlines())
+                .sides()
+                .detectOptional(i -> runs(own, line(other, i)))
+                .map(i -> Footprint.outward(
+                        drawn,
+                        house.assembly(stacks.storey(other).walls().get(i).assembly())));
+    }
+
+    /** Whether a side lies on another, which runs the other way. */
+    private static boolean runs(LineSegment side, LineSegment other) {
+        double start = other.projectionFactor(side.p0) * other.getLength();
+        double end = other.projectionFactor(side.p1) * other.getLength();
+        return Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR
+                && start > end
+                && end >= -StepZones.HAIR
+                && start <= other.getLength() + StepZones.HAIR;
+    }
+}

@@ -1,0 +1,135 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A wing of one storey on a slab along the wall of an old house over a crawl space, whose floor lies 0.5 m up, drawn to the
+ * structure's outer face: "wall" has 0.3 m outside of that, "thin" 0.2 m, "thick" 0.8 m.
+ */
+class WingAlongTheHouseTest {
+
+    private static final double UP = 0.5;
+    private static final double HOUSE = 0.3;
+
+    /** m³, by which snapping may move what some ten faces of 30 m² enclose. */
+    private static final double NODES = 0.05;
+
+    private static Shell shell(double x, double width, String wall, String floor, double level, double height) {
+        Body.Stack house = new Body.Stack(
+                "",
+                Lists.immutable.of(
+                        Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 6), 3, "wall"),
+                        Houses.storey("upper floor", Houses.rectangle(0, 0, 8, 6), 2.8, "wall")),
+                Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1, "")),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Body.Stack wing = new Body.Stack(
+                "kitchen",
+                Lists.immutable.of(Houses.storey("kitchen", Houses.rectangle(x, 6, width, 3), height, wall)),
+                new Body.Base(
+                        Body.Base.Kind.SLAB_ON_GROUND,
+                        Optional.of(floor),
+                        Optional.empty(),
+                        0,
+                        level,
+                        Optional.empty(),
+                        Exposure.ground()),
+                Houses.roof(Body.Roof.Form.TERRACE, 0, 0, false),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        return ShellBuilder.build(
+                Houses.house(Houses.body(Body.FootprintLine.STRUCTURE, house, Lists.immutable.of(wing))));
+    }
+
+    private static double volume(double width, double out, double thickness, double height) {
+        double house = (8 + 2 * HOUSE) * (6 + 2 * HOUSE) * (0.5 + 3 + 2.8 + 0.35);
+        // From the house's outer face on.
+        return house + (width + 2 * out) * (3 - HOUSE + out) * (thickness + height + 0.35);
+    }
+
+    private static ImmutableList<Edge> edges(Shell shell, JunctionKind kind) {
+        return shell.edges().select(edge -> edge.kind().equals(kind));
+    }
+
+    /** One floor indoors on two of unequal thickness: the seam under it, and no wall between. */
+    @ParameterizedTest
+    @CsvSource({"2, wall, 0.3", "2, thin, 0.2", "2, thick, 0.8", "0, wall, 0.3", "0, thin, 0.2", "0, thick, 0.8"})
+    void oneFloorOnTwoBuildUps(double x, String wall, double out) {
+        Shell shell = shell(x, 4, wall, "deck", UP, 2.5);
+        assertEquals(volume(4, out, 0.35, 2.5), shell.externalVolume(), NODES);
+        assertEquals(
+                Lists.immutable.of("kitchen wall 1", "kitchen wall 2", "kitchen wall 3"),
+                shell.surfaces().collect(Surface::name).select(name -> name.startsWith("kitchen")));
+        ImmutableList<Edge> floors = edges(shell, JunctionKind.FLOOR_CHANGE);
+        assertEquals(1, floors.size());
+        // Where the walls jog, the seam ends at the one or the other.
+        double jog = x == 0 ? Math.abs(out - HOUSE) : 0;
+        assertEquals(4 + 2 * out, floors.getOnly().externalLength(), jog + 0.01);
+        // Flush with the house's side a wall of another thickness is a change of wall, not two corners side by side.
+        assertEquals(
+                x == 0 && out != HOUSE ? 1 : 0,
+                edges(shell, JunctionKind.WALL_THICKNESS_CHANGE).size());
+        assertEquals(x == 0 ? 1 : 2, edges(shell, JunctionKind.INSIDE_CORNER).size());
+    }
+
+    /** Lower than the house's floor it has a wall under that, over its whole width. */
+    @ParameterizedTest
+    @CsvSource({"2, wall, 0.3, 0", "2, thin, 0.2, 0.1", "2, thick, 0.8, 0", "0, wall, 0.3, 0.3", "2, thin, 0.2, 0.4"})
+    void lowerThanTheHouse(double x, String wall, double out, double level) {
+        Shell shell = shell(x, 4, wall, "slab", level, 2.5);
+        assertEquals(volume(4, out, 0.5, 2.5), shell.externalVolume(), NODES);
+        Surface under =
+                shell.surfaces().detect(surface -> surface.name().equals("kitchen wall 0, under the floor beside it"));
+        assertEquals(Exposure.Kind.CRAWL_SPACE, under.exposure().kind());
+        assertEquals((4 + 2 * out) * (UP - level), under.externalArea(), 0.01);
+        assertTrue(edges(shell, JunctionKind.FLOOR_CHANGE).isEmpty());
+    }
+
+    /** A floor that lies higher indoors and reaches lower outdoors has no wall between, either. */
+    @Test
+    void higherIndoorsAndLowerOutdoors() {
+        Shell shell = shell(2, 4, "wall", "thick", UP + 0.15, 2.2);
+        assertEquals(volume(4, 0.3, 0.9, 2.2), shell.externalVolume(), NODES);
+        assertEquals(1, edges(shell, JunctionKind.FLOOR_CHANGE).size());
+    }
+
+    /** Wider than the house, its side is a wall where it stands free, and so is what of that runs into the house's wall. */
+    @Test
+    void widerThanTheHouse() {
+        for (double level : new double[] {0, UP}) {
+            Shell shell = shell(-1, 6, "wall", "deck", level, 2.5);
+            double back = 0.3 + HOUSE;
+            double free = 1 * back * (0.35 + 2.5 + 0.35);
+            // The house's floor ends at 0 m.
+            double under = (6 + 2 * 0.3 - 1) * back * Math.max(0, 0.35 - level);
+            assertEquals(volume(6, 0.3, 0.35, 2.5) + free + under, shell.externalVolume(), NODES);
+            assertEquals(
+                    1 * (0.35 + 2.5 + 0.35),
+                    shell.surfaces()
+                            .detect(surface -> surface.name().equals("kitchen wall 0"))
+                            .externalArea(),
+                    0.01);
+        }
+    }
+
+    /** Over the house's roof a taller wing has a wall of its own, as thick as it is. */
+    @Test
+    void tallerThanTheHouse() {
+        Shell shell = shell(2, 4, "wall", "slab", UP, 6.5);
+        double over = 6.5 - 5.8;
+        double back = 0.3 + HOUSE;
+        assertEquals(volume(4, 0.3, 0.5, 6.5) + (4 + 2 * 0.3) * back * over, shell.externalVolume(), NODES);
+    }
+}
