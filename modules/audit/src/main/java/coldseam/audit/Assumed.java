@@ -17,6 +17,7 @@ import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
@@ -33,6 +34,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param sheltered m², of walls beside unheated spaces, where those are more than half of all; nobody asks them to keep out rain
  * @param shut unheated spaces that no door or hatch is listed to, by name; empty for a loft
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
+ * @param unparted m, of seams where two floors meet, with hardly a wall listed that goes down through the insulation of either
  * @param leaves of masonry outside the insulation of walls, and what is listed that bears them
  * @param notThere kinds of opening of which the house has none, of doors those that one walks through: who leaves them out has
  *     less to lose and fewer seams
@@ -56,6 +58,7 @@ public record Assumed(
         double sheltered,
         ImmutableList<String> shut,
         double nothingMeets,
+        double unparted,
         ImmutableList<Leaf> leaves,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
@@ -88,6 +91,8 @@ public record Assumed(
     private static final double STANDS = 0.05;
 
     private static final PointKind ANGLE = PointKind.of("angle");
+
+    private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
 
     private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
 
@@ -152,6 +157,7 @@ public record Assumed(
                 sheltered(audit),
                 shut(audit),
                 area(audit, surface -> nothingMeets(house, surface)),
+                unparted(audit),
                 leaves(audit),
                 Lists.immutable
                         .with(Opening.Kind.values())
@@ -228,6 +234,23 @@ public record Assumed(
                                         && seam.surface().equals(surface.name()))
                                 .sumOfDouble(Seam::length)
                         < LEAST_MET;
+    }
+
+    private static double unparted(Audit audit) {
+        return audit.shell()
+                .edges()
+                .select(edge -> edge.kind() == JunctionKind.FLOOR_CHANGE)
+                .select(edge -> audit.house()
+                                .seams()
+                                .select(seam -> seam.kind() == BEARING_WALL
+                                        && (seam.surface().equals(edge.first().name())
+                                                || seam.surface()
+                                                        .equals(edge.second()
+                                                                .orElseThrow()
+                                                                .name())))
+                                .sumOfDouble(Seam::length)
+                        < LEAST_MET)
+                .sumOfDouble(Edge::externalLength);
     }
 
     private static ImmutableList<Leaf> leaves(Audit audit) {

@@ -185,6 +185,22 @@ class AssumedTest {
                 1e-3);
     }
 
+    /** Where two floors meet a wall may go down between them; in an old house with a wing one stands there. */
+    @Test
+    void floorsThatMeetWithoutAWallAreTold() {
+        String thinner = Sample.yaml()
+                .replace(
+                        "  roof: {",
+                        "  other-bases:\n  - {kind: slab on ground, assembly: roof, area: {rectangle: [4 m, 8 m], at: [-1 m,"
+                                + " -1 m]}}\n  roof: {");
+        assertEquals(6, of(thinner).unparted(), 1e-3);
+        String wall = "seams:\n  old wall: {kind: bearing wall through the slab's insulation, surface: lowest floor,"
+                + " length: 6 m}\n";
+        assertEquals(0, of(thinner + wall).unparted());
+        assertEquals(
+                6, of(thinner + wall.replace("length: 6 m", "length: 0.9 m")).unparted(), 1e-3);
+    }
+
     @Test
     void openingsThatAreThereAreNotMissed() {
         String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: 1 m, height: 2 m,"

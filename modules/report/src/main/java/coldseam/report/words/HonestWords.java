@@ -64,6 +64,10 @@ public final class HonestWords {
             parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)
                     + " of walls insulated inside (hardly any is listed under seams)");
         }
+        if (assumed.unparted() > 0) {
+            parts.add("that no wall goes down between floors where they meet, "
+                    + say(assumed.unparted(), Dimension.LENGTH) + " (hardly any is listed under seams)");
+        }
         assumed.leaves()
                 .forEach(leaf -> parts.add("that the " + say(leaf.layer().thickness(), Dimension.THICKNESS) + " of "
                         + leaf.layer().material().name() + " outside the insulation of \""
