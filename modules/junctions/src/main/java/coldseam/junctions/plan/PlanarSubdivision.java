@@ -14,10 +14,10 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snap.SnappingNoder;
 
 /**
  * What is seen of polygons painted one over another: faces that do not overlap, and the edges between them.
@@ -237,7 +237,7 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
                     strings.add(new NodedSegmentString(ring, i));
                 }
             });
-            SnappingNoder noder = new SnappingNoder(TOUCHING);
+            SnapNoder noder = new SnapNoder(TOUCHING);
             noder.computeNodes(strings);
             List<SegmentString> noded = new ArrayList<>();
             for (Object each : noder.getNodedSubstrings()) {
@@ -263,8 +263,13 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         private void pieces(int from, int to, int outline, int turn) {
             LineSegment segment = new LineSegment(vertices.get(from), vertices.get(to));
             List<Integer> on = new ArrayList<>();
+            Envelope near = new Envelope(segment.p0, segment.p1);
+            near.expandBy(TOUCHING);
             for (int v = 0; v < vertices.size(); v++) {
                 Coordinate at = vertices.get(v);
+                if (!near.contains(at)) {
+                    continue;
+                }
                 double share = segment.projectionFactor(at);
                 if (v != from && v != to && share > 0 && share < 1 && segment.distance(at) < TOUCHING) {
                     on.add(v);

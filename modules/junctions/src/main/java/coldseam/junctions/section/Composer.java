@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -219,8 +220,8 @@ public final class Composer {
     // 2. What is seen of each piece.
 
     Composition composed() {
-        ImmutableList<Geometry> areas = pieces.collect(each -> Shapes.of(outline(each.solved(), 0)));
-        ImmutableList<Composition.Face> faces = faces(0);
+        ImmutableList<Geometry> areas = areas(pieces, 0);
+        ImmutableList<Composition.Face> faces = faces(pieces, areas, each -> true);
         if (faces.isEmpty()) {
             throw DetailDoesNotFit.of("\"" + detail.name() + "\" (" + detail.id()
                     + ") draws nothing that conducts with these layers. Choose another detail.");
@@ -241,8 +242,8 @@ public final class Composer {
                     + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")
                     + ", which itself has 0.13 m²·K/W indoors; the edge of the glass is not computed.");
         }
-        SectionPlan plan =
-                SectionPlan.of(drawn(), conducting.collect(each -> each.piece().fill()), outline.ends(main));
+        SectionPlan plan = SectionPlan.of(
+                drawn(areas), conducting.collect(each -> each.piece().fill()), outline.ends(main));
         refuseFloating(plan);
         refuseOverhang(plan);
         Legs legs = new Legs(scene, cuts);
@@ -351,22 +352,30 @@ public final class Composer {
         return best;
     }
 
-    /** The arrangement, with the cuts moved outwards by {@code more}. */
-    private ImmutableList<Composition.Face> faces(double more) {
+    /** Where pieces are solved, with the cuts moved outwards by {@code more}. */
+    private ImmutableList<Geometry> areas(ImmutableList<Painted> some, double more) {
+        return some.collect(each -> Shapes.of(outline(each.solved(), more)));
+    }
+
+    /** What is seen of those that conduct and are wanted, of pieces that are painted one over another. */
+    private static ImmutableList<Composition.Face> faces(
+            ImmutableList<Painted> pieces, ImmutableList<Geometry> areas, Predicate<Painted> wanted) {
         MutableList<Composition.Face> faces = Lists.mutable.empty();
         Geometry covered = Shapes.nothing();
-        for (Painted piece : pieces.toReversed()) {
+        for (int i = pieces.size() - 1; i >= 0; i--) {
+            Painted piece = pieces.get(i);
             if (piece.effect() == Painted.Effect.DRAWN) {
                 continue;
             }
-            Geometry area = Shapes.of(outline(piece.solved(), more));
-            if (piece.effect() == Painted.Effect.CONDUCTS) {
-                Geometry seen = Shapes.difference(area, covered);
+            if (piece.effect() == Painted.Effect.CONDUCTS && wanted.test(piece)) {
+                Geometry seen = Shapes.difference(areas.get(i), covered);
                 if (!seen.isEmpty()) {
                     faces.add(new Composition.Face(seen, piece.conductivity(), piece.insulates()));
                 }
             }
-            covered = Shapes.union(Lists.immutable.of(covered, area));
+            if (i > 0) {
+                covered = Shapes.union(Lists.immutable.of(covered, areas.get(i)));
+            }
         }
         return faces.reverseThis().toImmutable();
     }
@@ -406,7 +415,7 @@ public final class Composer {
         return piece.effect() == Painted.Effect.REPLACES_BY_AIR || piece.effect() == Painted.Effect.CLEARS;
     }
 
-    private ImmutableList<SectionPlan.Piece> drawn() {
+    private ImmutableList<SectionPlan.Piece> drawn(ImmutableList<Geometry> areas) {
         MutableList<SectionPlan.Piece> drawn = Lists.mutable.empty();
         for (int i = 0; i < pieces.size(); i++) {
             Painted piece = pieces.get(i);
@@ -422,9 +431,8 @@ public final class Composer {
             boolean whole = true;
             for (int j = i + 1; j < pieces.size(); j++) {
                 if (pieces.get(j).effect() == Painted.Effect.CLEARS) {
-                    Geometry hole = Shapes.of(outline(pieces.get(j).solved(), 0));
-                    if (hole.intersects(kept)) {
-                        kept = Shapes.difference(kept, hole);
+                    if (areas.get(j).intersects(kept)) {
+                        kept = Shapes.difference(kept, areas.get(j));
                         whole = false;
                     }
                 }
@@ -447,8 +455,9 @@ public final class Composer {
     }
 
     private Geometry insulation(PenEnds ends) {
+        ImmutableList<Painted> over = pieces.drop(Math.max(0, pieces.detectIndex(each -> each.insulates())));
         MutableList<Geometry> parts = Lists.mutable.withAll(
-                faces(PAST_THE_CUT).select(Composition.Face::insulates).collect(Composition.Face::area));
+                faces(over, areas(over, PAST_THE_CUT), Painted::insulates).collect(Composition.Face::area));
         ends.arrivesIn().ifPresent(parts::add);
         return Shapes.union(parts);
     }

@@ -3,6 +3,7 @@ package coldseam.junctions.section;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
@@ -51,6 +52,9 @@ public final class FloatingStructure {
     static int bodies(SectionPlan plan, boolean parapet) {
         double first = thickest(plan, true);
         double second = thickest(plan, false);
+        if (sideBySide(plan, parapet, first, second)) {
+            return 1;
+        }
         MutableList<Geometry> bearing = Lists.mutable.empty();
         MutableList<Geometry> leaves = Lists.mutable.empty();
         MutableList<Geometry> soft = Lists.mutable.empty();
@@ -60,14 +64,12 @@ public final class FloatingStructure {
                 continue;
             }
             Geometry area = Shapes.of(piece.outline().corners());
-            boolean heavy = parapet && piece.origin() instanceof Origin.OfDetail && isHeavy(piece, area);
+            boolean heavy = parapet && isHeavy(piece);
             if (heavy || bears(piece, plan)) {
                 Geometry seen = Shapes.difference(area, covered);
                 if (!seen.isEmpty()) {
                     bearing.add(seen.buffer(BED / 2));
-                    if (heavy
-                            || piece.origin() instanceof Origin.OfLayer of
-                                    && of.layer().thickness() == (of.first() ? first : second)) {
+                    if (heavy || isLeaf(piece, first, second)) {
                         leaves.add(seen);
                     }
                 }
@@ -128,8 +130,48 @@ public final class FloatingStructure {
         return Shapes.intersection(seen, above).getArea() > PARAPET * (top - from);
     }
 
-    private static boolean isHeavy(Piece piece, Geometry area) {
-        return !piece.material().insulates() && area.getArea() > WEIGHT;
+    private static boolean isHeavy(Piece piece) {
+        return piece.origin() instanceof Origin.OfDetail
+                && !piece.material().insulates()
+                && Shapes.of(piece.outline().corners()).getArea() > WEIGHT;
+    }
+
+    private static boolean isLeaf(Piece piece, double first, double second) {
+        return piece.origin() instanceof Origin.OfLayer of && of.layer().thickness() == (of.first() ? first : second);
+    }
+
+    /** Whether all leaves are joined where sides of what bears lie on one another; most are, and need no bed between them. */
+    private static boolean sideBySide(SectionPlan plan, boolean parapet, double first, double second) {
+        PlanarSubdivision seen = plan.seen();
+        ImmutableList<Piece> pieces = seen.faces().collect(face -> plan.pieces().get(face.painted()));
+        ImmutableList<Boolean> heavy = pieces.collect(piece -> parapet && isHeavy(piece));
+        int[] joined = new int[pieces.size()];
+        for (int face = 0; face < joined.length; face++) {
+            joined[face] = heavy.get(face) || bears(pieces.get(face), plan) ? face : PlanarSubdivision.NOTHING;
+        }
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (PlanarSubdivision.Edge edge : seen.edges()) {
+                int left = edge.left() < 0 ? PlanarSubdivision.NOTHING : joined[edge.left()];
+                int right = edge.right() < 0 ? PlanarSubdivision.NOTHING : joined[edge.right()];
+                if (left >= 0 && right >= 0 && left != right && edge.length() > BED) {
+                    joined[edge.left()] = Math.min(left, right);
+                    joined[edge.right()] = Math.min(left, right);
+                    more = true;
+                }
+            }
+        }
+        int body = PlanarSubdivision.NOTHING;
+        for (int face = 0; face < joined.length; face++) {
+            if (joined[face] >= 0 && (heavy.get(face) || isLeaf(pieces.get(face), first, second))) {
+                if (body >= 0 && body != joined[face]) {
+                    return false;
+                }
+                body = joined[face];
+            }
+        }
+        return true;
     }
 
     private static double thickest(SectionPlan plan, boolean first) {

@@ -2,16 +2,17 @@ package coldseam.junctions.section;
 
 import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
+import coldseam.junctions.plan.SnapNoder;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -38,7 +39,16 @@ public final class Shapes {
             ring[i] = coordinate(corners.get(i % corners.size()));
         }
         Geometry area = FACTORY.createPolygon(ring);
-        return area.isValid() ? area : area.buffer(0);
+        return corners.size() == 4 && isConvex(ring) || area.isValid() ? area : area.buffer(0);
+    }
+
+    /** Whether four corners turn all one way, as those of most pieces do: a ring that does so crosses itself nowhere. */
+    private static boolean isConvex(Coordinate[] ring) {
+        int turn = Orientation.index(ring[3], ring[0], ring[1]);
+        return turn != 0
+                && Orientation.index(ring[0], ring[1], ring[2]) == turn
+                && Orientation.index(ring[1], ring[2], ring[3]) == turn
+                && Orientation.index(ring[2], ring[3], ring[0]) == turn;
     }
 
     public static Coordinate coordinate(Point point) {
@@ -99,7 +109,7 @@ public final class Shapes {
 
     private static Geometry overlay(Geometry a, Geometry b, int operation) {
         try {
-            return OverlayNG.overlay(a, b, operation, new SnappingNoder(TOUCHING));
+            return OverlayNG.overlay(a, b, operation, new SnapNoder(TOUCHING));
         } catch (RuntimeException robust) {
             return OverlayNGRobust.overlay(a, b, operation);
         }
