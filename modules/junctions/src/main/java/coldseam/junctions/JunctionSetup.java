@@ -25,6 +25,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param secondExposure what the second faces, or the frame; the first's where nothing else does
  * @param opening for heads, sills, jambs and thresholds
  * @param floorThickness m, of an internal floor that meets the junction; zero where none does
+ * @param floorRise m, by which that floor's underside lies above the first band's inner face, where a deck or a roof lies before it;
+ *     zero where what carries the deck goes on as the floor
  * @param upstand m, height of a parapet above the roof's outer face; zero without
  * @param sill m, of a door's sill above the outer face of the deck before it; empty elsewhere, and where no house says
  * @param ground what lies under a floor on the ground
@@ -41,6 +43,7 @@ public record JunctionSetup(
         Exposure secondExposure,
         Optional<Opening> opening,
         double floorThickness,
+        double floorRise,
         double upstand,
         OptionalDouble sill,
         Optional<GroundBlock> ground,
@@ -72,6 +75,7 @@ public record JunctionSetup(
                 secondExposure,
                 opening,
                 floorThickness,
+                0,
                 upstand,
                 OptionalDouble.empty(),
                 ground,
@@ -86,26 +90,20 @@ public record JunctionSetup(
 
     /** The same junction at another angle, degrees. */
     public JunctionSetup at(double degrees) {
-        return with(first, second, degrees, innerStep, sill);
+        return with(first, second, degrees, innerStep);
     }
 
     /** The same junction with the second's inner face so much farther out than the first's, m. */
     public JunctionSetup stepped(double metres) {
-        return with(first, second, angle, metres, sill);
+        return with(first, second, angle, metres);
     }
 
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
-        return with(newFirst, newSecond, angle, innerStep, sill);
+        return with(newFirst, newSecond, angle, innerStep);
     }
 
-    /** The same threshold with the door's sill so far above the deck, m. */
-    public JunctionSetup sillAt(double metres) {
-        return with(first, second, angle, innerStep, OptionalDouble.of(metres));
-    }
-
-    private JunctionSetup with(
-            Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep, OptionalDouble newSill) {
+    private JunctionSetup with(Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep) {
         return new JunctionSetup(
                 kind,
                 newFirst,
@@ -116,8 +114,9 @@ public record JunctionSetup(
                 secondExposure,
                 opening,
                 floorThickness,
+                floorRise,
                 upstand,
-                newSill,
+                sill,
                 ground,
                 indoorTemperature,
                 outdoorTemperature);

@@ -656,6 +656,7 @@ final class SampleAudit {
                 0.4,
                 "",
                 0,
+                0,
                 "where the " + first.name() + " meets the " + second.name());
     }
 }

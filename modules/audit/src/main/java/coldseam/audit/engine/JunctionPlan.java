@@ -147,6 +147,7 @@ final class JunctionPlan {
                 secondExposure,
                 edge.opening().map(JunctionPlan::frameOnly),
                 edge.floorThickness(),
+                rounded(edge.floorRise()),
                 upstand(edge),
                 sill(edge),
                 ground(edge, firstExposure, secondExposure),

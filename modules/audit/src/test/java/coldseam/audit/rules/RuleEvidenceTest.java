@@ -202,27 +202,34 @@ class RuleEvidenceTest {
         assertTrue(RuleHouses.windows("jamb-frame-in", "head-good").findings().isEmpty());
     }
 
-    /** A deck that ends below the floor behind it is told where to end instead. */
+    /** A deck that ends below the floor behind it is one seam with it; where the wall below is another one, it is told what would be. */
     @Test
     void aDeckBelowTheFloorIsToldApart() throws IOException {
         String house = Files.readString(
                 Path.of(System.getProperty("coldseam.root"), "fixtures/houses/shapes/deck-on-a-wing.yaml"));
-        for (boolean below : new boolean[] {false, true}) {
-            // Its U is not asked here, and known by hand for roofs alone.
-            String known = house.replace("assembly: deck", "assembly: roof").replace("sill: 150 mm", "sill: 90 mm");
-            Audit audit = Sample.audit(
-                    below ? known.replace("height: 2.658 m", "height: 2.55 m").replace(", sill: 90 mm", "") : known,
-                    Lists.immutable.of(
-                            Made.good("wall-to-terrace-kerb", JunctionKind.WALL_TO_TERRACE),
-                            Made.good("intermediate-floor-board-passes", JunctionKind.INTERMEDIATE_FLOOR)));
-            assertEquals(
-                    below,
-                    audit.findings()
-                            .flatCollect(Finding::breaches)
-                            .collect(Breach::evidence)
-                            .selectInstancesOf(SeamsTouchRule.Found.class)
-                            .anySatisfy(SeamsTouchRule.Found::deckBelowFloor));
-        }
+        // Its U is not asked here, and known by hand for roofs alone.
+        String above = house.replace("assembly: deck", "assembly: roof").replace("sill: 150 mm", "sill: 90 mm");
+        String below = above.replace("height: 2.658 m", "height: 2.55 m").replace(", sill: 90 mm", "");
+        // Built like the one above, but another build-up to the file.
+        String layers = below.substring(below.indexOf("  wall:\n"), below.indexOf("  slab:\n"));
+        String otherWall = below.replace("height: 2.8 m, walls: wall", "height: 2.8 m, walls: bare wall")
+                .replace("  slab:\n", layers.replace("  wall:", "  bare wall:") + "  slab:\n");
+        assertEquals(
+                Lists.immutable.of(false, false, true),
+                Lists.immutable.of(above, below, otherWall).collect(RuleEvidenceTest::isToldOfADeckBelowAFloor));
+    }
+
+    private static boolean isToldOfADeckBelowAFloor(String house) {
+        return Sample.audit(
+                        house,
+                        Lists.immutable.of(
+                                Made.good("wall-to-terrace-kerb", JunctionKind.WALL_TO_TERRACE),
+                                Made.good("intermediate-floor-board-passes", JunctionKind.INTERMEDIATE_FLOOR)))
+                .findings()
+                .flatCollect(Finding::breaches)
+                .collect(Breach::evidence)
+                .selectInstancesOf(SeamsTouchRule.Found.class)
+                .anySatisfy(SeamsTouchRule.Found::deckBelowFloor);
     }
 
     @Test

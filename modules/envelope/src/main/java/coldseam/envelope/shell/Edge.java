@@ -29,6 +29,8 @@ import org.eclipse.collections.api.set.MutableSet;
  * @param secondSetBack m, the same for the second surface
  * @param upperStorey name of the storey above an intermediate floor; empty for others
  * @param floorThickness m, of the internal floor that meets this edge; zero where none does
+ * @param floorRise m, by which the underside of a floor behind a deck or a step lies above the first surface's inner face; zero
+ *     where what carries the deck goes on as that floor
  * @param place where a person finds it, in words, without its length
  */
 public record Edge(
@@ -46,6 +48,7 @@ public record Edge(
         double secondSetBack,
         String upperStorey,
         double floorThickness,
+        double floorRise,
         String place) {
 
     /** m, by which inner faces may be out of line and still be drawn in one plane: what leaves no step outside, either. */
@@ -88,6 +91,7 @@ public record Edge(
                 secondSetBack,
                 upperStorey,
                 floorThickness,
+                floorRise,
                 place.replace(kind.label(), other.label()));
     }
 

@@ -403,6 +403,7 @@ final class Openings {
                 0,
                 "",
                 0,
+                0,
                 Places.of(p.opening(), wall, part));
     }
 
@@ -451,25 +452,26 @@ final class Openings {
                 joint.kind() == JunctionKind.SLAB_EDGE && wall.exposure().kind() == Exposure.Kind.UNHEATED;
         JunctionKind kind =
                 garage ? GARAGE_SLAB : FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
-        boolean storeys = kind == JunctionKind.HEATED_THRESHOLD;
+        boolean overRooms = kind == JunctionKind.HEATED_THRESHOLD;
+        BodyFacets.Floor floor = ShellAssembler.floorBehind(joint, mesh, storeys);
         return new Edge(
                 "threshold: " + p.opening().name(),
                 kind,
                 // Between storeys the wall goes on below; where the ground covers that, or the walls' faces are not in
-                // one
-                // plane, it is as if the door's own did.
-                storeys && !(below.exposure().kind() == wall.exposure().kind() && flush(joint)) ? wall : below,
-                storeys ? Optional.empty() : Optional.of(wall),
+                // one plane, it is as if the door's own did.
+                overRooms && !(below.exposure().kind() == wall.exposure().kind() && flush(joint)) ? wall : below,
+                overRooms ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
                 from,
                 to,
                 width,
                 width,
                 joint.angle(),
-                storeys ? 0 : joint.firstSetBack(),
-                storeys ? 0 : joint.secondSetBack(),
+                overRooms ? 0 : joint.firstSetBack(),
+                overRooms ? 0 : joint.secondSetBack(),
                 "",
-                0,
+                floor.thickness(),
+                floor.rise(),
                 Places.of(p.opening(), wall, "threshold"));
     }
 }

@@ -106,6 +106,7 @@ final class Porches {
                 joint.secondSetBack(),
                 "",
                 0,
+                0,
                 Places.word(wall) + " side, " + wall.storey() + ", "
                         + seam.kind().label() + " \"" + seam.name() + "\" at " + wall.name());
     }

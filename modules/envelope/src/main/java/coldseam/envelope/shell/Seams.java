@@ -115,6 +115,7 @@ final class Seams {
                 0,
                 "",
                 0,
+                0,
                 Places.word(surface) + " side, " + surface.storey() + ", "
                         + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name());
     }

@@ -37,6 +37,9 @@ final class ShellAssembler {
     /** m² and m³, up to which there is nothing but round-off: corners lie on a lattice of a micrometre. */
     private static final double NOTHING = 1e-6;
 
+    /** z of a unit normal, from which on a deck or roof lies flat beside a floor. */
+    private static final double LYING = 0.999;
+
     private final House house;
     private final BodyFacets body;
     private final ShellFaults faults;
@@ -192,6 +195,7 @@ final class ShellAssembler {
                 e.secondSetBack(),
                 e.upperStorey(),
                 e.floorThickness(),
+                e.floorRise(),
                 e.place());
     }
 
@@ -330,6 +334,9 @@ final class ShellAssembler {
                 && joint.kind() != JunctionKind.OUTSIDE_CORNER
                 && joint.kind() != JunctionKind.INSIDE_CORNER;
         int upper = Math.max(a.traits().level(), b.traits().level());
+        BodyFacets.Floor floor = stacked
+                ? new BodyFacets.Floor(storeys.get(upper).floorThickness(), 0)
+                : floorBehind(joint, mesh, storeys);
         return new Edge(
                 Places.name(joint.kind(), first, second.orElse(first)),
                 joint.kind(),
@@ -344,7 +351,18 @@ final class ShellAssembler {
                 joint.firstSetBack(),
                 joint.secondSetBack(),
                 stacked ? storeys.get(upper).name() : "",
-                stacked ? storeys.get(upper).floorThickness() : 0,
+                floor.thickness(),
+                floor.rise(),
                 Places.of(joint.kind(), first, second.orElse(first)));
+    }
+
+    /** A storey's floor behind a deck or a flat roof from which its wall rises. */
+    static BodyFacets.Floor floorBehind(Joint joint, FacetMesh mesh, ImmutableList<BodyFacets.Above> storeys) {
+        Facet flat = mesh.facets().get(joint.first());
+        int level = mesh.facets().get(joint.second()).traits().level();
+        boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE || joint.kind() == JunctionKind.ROOF_STEP;
+        return deck && flat.normal().z() > LYING && level >= 0
+                ? storeys.get(level).behind(joint.from().point().z() - flat.inset(), flat.inset())
+                : BodyFacets.Floor.NONE;
     }
 }

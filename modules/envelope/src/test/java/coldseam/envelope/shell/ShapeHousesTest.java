@@ -56,6 +56,40 @@ class ShapeHousesTest {
         return ShellBuilderTest.surface(shell, name).externalArea();
     }
 
+    /** The deck ends 150 mm under the upper floor, which is 300 mm thick; outer faces lie 230 mm outside the structure's line. */
+    @Test
+    void deckUnderTheFloor() throws IOException {
+        Shell shell = shell("deck-under-the-floor");
+        double floor = 2.8;
+        // The height runs to the top of the deck's concrete; 192 mm lie over that, 387 mm in all.
+        double deck = 2.458 + 0.192;
+        assertEquals(150e-3, floor - deck, NODES);
+        double added = 5 + 0.46;
+        double front = 10.46 - added;
+        assertEquals(added * 4, area(shell, "terrace of added room"), NODES);
+        assertEquals(
+                area(shell, "upper floor north wall") + added * (floor - deck),
+                area(shell, "upper floor south wall"),
+                NODES);
+        assertEquals(
+                front * (floor + 0.4002),
+                area(shell, "ground floor south wall (1)") + area(shell, "ground floor south wall (2)"),
+                NODES);
+        assertEquals(front + 10.46 + 2 * 7.46, length(shell, JunctionKind.INTERMEDIATE_FLOOR), NODES);
+        assertEquals(added - 1.8, length(shell, JunctionKind.WALL_TO_TERRACE), NODES);
+        assertEquals(1.8, length(shell, JunctionKind.TERRACE_THRESHOLD), NODES);
+        // The floor's underside lies at 2.5 m, the deck's inner face 387 mm under its outer one.
+        for (JunctionKind kind : Lists.immutable.of(JunctionKind.WALL_TO_TERRACE, JunctionKind.TERRACE_THRESHOLD)) {
+            Edge edge = shell.edges().detect(each -> each.kind() == kind);
+            assertEquals(0.3, edge.floorThickness(), NODES);
+            assertEquals(2.5 - (deck - 0.387), edge.floorRise(), NODES);
+        }
+    }
+
+    private static double length(Shell shell, JunctionKind kind) {
+        return shell.edges().select(edge -> edge.kind() == kind).sumOfDouble(Edge::externalLength);
+    }
+
     @Test
     void ellRoof() throws IOException {
         Shell shell = shell("ell-roof");

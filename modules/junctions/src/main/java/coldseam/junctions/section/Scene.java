@@ -137,9 +137,9 @@ record Scene(
         second.ifPresent(band -> band.nameLines(kind.second(), scope));
         scope.put(DrawingNames.UPSTAND, setup.upstand());
         // End to end the upper band begins on the floor.
-        double top = form.meeting() == KindForm.Meeting.END_TO_END ? 0 : setup.floorThickness();
-        scope.put(DrawingNames.STOREY_FLOOR + ".near", top - setup.floorThickness());
-        scope.put(DrawingNames.STOREY_FLOOR + ".far", top);
+        double underside = form.meeting() == KindForm.Meeting.END_TO_END ? -setup.floorThickness() : setup.floorRise();
+        scope.put(DrawingNames.STOREY_FLOOR + ".near", underside);
+        scope.put(DrawingNames.STOREY_FLOOR + ".far", underside + setup.floorThickness());
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
         drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));
@@ -203,7 +203,7 @@ record Scene(
                 .selectInstancesOf(Statement.Frame.class)
                 .getFirstOptional()
                 .flatMap(Statement.Frame::sill);
-        double floor = form.floorLines() ? setup.floorThickness() : 0;
+        double floor = form.floorLines() ? scope.get(DrawingNames.STOREY_FLOOR + ".far") : 0;
         scope.put("door.sill", sill.map(each -> each.value(scope.toImmutable())).orElse(floor));
         scope.put("frame.edge", 0.0);
         scope.put("frame.glass", Composer.FRAME_WIDTH);

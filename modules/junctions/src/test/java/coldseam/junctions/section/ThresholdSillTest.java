@@ -28,10 +28,10 @@ final class ThresholdSillTest {
 
     private static final double MILLIMETRES = 1e-3;
 
-    /** Without an internal floor behind it, so that nothing but the house's own height lifts the sill. */
-    private static final JunctionSetup TYPICAL = onDeck(TypicalBuild.MASONRY.setup(THRESHOLD));
+    private static final JunctionSetup TYPICAL = TypicalBuild.MASONRY.setup(THRESHOLD);
 
-    private static JunctionSetup onDeck(JunctionSetup of) {
+    /** With the sill so far above the deck, m. */
+    private static JunctionSetup sillAt(JunctionSetup of, double metres) {
         return new JunctionSetup(
                 of.kind(),
                 of.first(),
@@ -43,7 +43,8 @@ final class ThresholdSillTest {
                 of.opening(),
                 0,
                 0,
-                OptionalDouble.empty(),
+                0,
+                OptionalDouble.of(metres),
                 of.ground(),
                 of.indoorTemperature(),
                 of.outdoorTemperature());
@@ -71,7 +72,7 @@ final class ThresholdSillTest {
             strings = {"terrace-threshold-on-block", "terrace-threshold-timber-on-kerb", "terrace-threshold-on-deck"})
     void theSillIsDrawnWhereTheHouseHasIt(String id) {
         for (double high : new double[] {23, 56, 150, 290}) {
-            assertEquals(high * MILLIMETRES, drawn(builtIn(id), TYPICAL.sillAt(high * MILLIMETRES)), 1e-9, id);
+            assertEquals(high * MILLIMETRES, drawn(builtIn(id), sillAt(TYPICAL, high * MILLIMETRES)), 1e-9, id);
         }
         double own = builtIn(id)
                 .parameters()
@@ -91,19 +92,19 @@ final class ThresholdSillTest {
     @Test
     void aSillBelowTheWaterLayerIsRefused() {
         Detail block = builtIn("terrace-threshold-on-block");
-        String low = refused(block, TYPICAL.sillAt(-40 * MILLIMETRES));
+        String low = refused(block, sillAt(TYPICAL, -40 * MILLIMETRES));
         assertTrue(
                 low.contains("needs door.sill >= deck.water.outside + 20 mm")
                         && low.endsWith("Raise the opening's sill, lay less on the deck, or choose another detail."),
                 low);
-        assertEquals(-30 * MILLIMETRES, drawn(block, TYPICAL.sillAt(-30 * MILLIMETRES)), 1e-9);
+        assertEquals(-30 * MILLIMETRES, drawn(block, sillAt(TYPICAL, -30 * MILLIMETRES)), 1e-9);
     }
 
     @Test
     void aHeightThatWasSetIsNotPassedOver() {
         String contradicted = refused(
                 builtIn("terrace-threshold-on-block").with(Maps.immutable.of("upturn", 0.15)),
-                TYPICAL.sillAt(23 * MILLIMETRES));
+                sillAt(TYPICAL, 23 * MILLIMETRES));
         assertTrue(contradicted.contains("was given upturn 150 mm, but the house itself says 23 mm"), contradicted);
     }
 
@@ -129,10 +130,10 @@ final class ThresholdSillTest {
                 photographs: [The sill.]
                 """;
         Detail flat = DetailFile.read("flat-sill.yaml", text);
-        assertEquals(60 * MILLIMETRES, drawn(flat, TYPICAL.sillAt(60 * MILLIMETRES)), 1e-9);
+        assertEquals(60 * MILLIMETRES, drawn(flat, sillAt(TYPICAL, 60 * MILLIMETRES)), 1e-9);
         assertEquals(
                 "\"A sill on the deck\" (flat-sill) draws the door's sill 60 mm above the deck; the house has it 23 mm above"
                         + " it. Draw the sill on deck.outside + upturn, or give the opening a sill that lies so.",
-                refused(flat, TYPICAL.sillAt(23 * MILLIMETRES)));
+                refused(flat, sillAt(TYPICAL, 23 * MILLIMETRES)));
     }
 }

@@ -310,8 +310,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     : "",
                             found.obstacles().collect(PairWords::why).makeString(", or ")),
                     (found, say) -> found.deckBelowFloor()
-                            ? "let the deck's layers end at the floor's height or above it, which makes the two one seam, move them"
-                                    + " apart, or draw both in one section by hand"
+                            ? "let the deck's layers end at the floor's height or above it, or give the walls under and over that floor"
+                                    + " one build-up, which makes the two one seam, move them apart, or draw both in one section by hand"
                             : (found.lacking() > 0
                                             ? "move them " + say.say(found.lacking(), Dimension.LENGTH)
                                                     + " farther apart, or make what they draw so much shorter, and they are solved in"

@@ -2,6 +2,7 @@ package coldseam.envelope.shell.storeys;
 
 import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.roof.RoofField;
 import coldseam.envelope.shell.roof.RoofForm;
@@ -291,7 +292,7 @@ final class WallPieces {
         long from = Long.MIN_VALUE;
         for (int i = 0; i < here.size(); i++) {
             int storey = here.get(i);
-            long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
+            long to = i + 1 < here.size() ? takeOver(bound, fullOnLeft, reach, storey, here.get(i + 1)) : ROOF;
             Reach part = reach.between(from, to);
             Owner owner = owner(bound, fullOnLeft, storey);
             Optional<Reach> over = taken.detectOptional(each -> each.isOver(part)
@@ -323,6 +324,36 @@ final class WallPieces {
         widestJog = Math.max(
                 widestJog, Vertex.metres(Math.max(part.topA() - part.bottomA(), part.topB() - part.bottomB())));
         return new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number());
+    }
+
+    /**
+     * Where the walls of one storey take over from those of another. Before a deck or flat roof that ends just under the upper one's
+     * floor they do at its outer face: what is left of the lower wall is too low to be one.
+     */
+    private long takeOver(Plan.Bound bound, boolean fullOnLeft, Reach reach, int lower, int upper) {
+        long usual = levels.takeOver().get(upper - 1);
+        long foot = reach.bottomA();
+        BodyFacets.Above floor = new BodyFacets.Above(
+                "",
+                Vertex.metres(levels.floors().get(upper)),
+                stacks.storey(upper).floorThickness(),
+                0);
+        boolean before = foot < usual
+                && reach.bottomB() == foot
+                && floor.isJustOver(Vertex.metres(foot))
+                && endsFlat(fullOnLeft ? bound.right() : bound.left(), foot)
+                && beside.alike(owner(bound, fullOnLeft, lower), owner(bound, fullOnLeft, upper));
+        return before ? foot : usual;
+    }
+
+    /** Whether what is heated over a cell ends there, level all over it. */
+    private boolean endsFlat(int cell, long height) {
+        return cell != Plan.OUTSIDE
+                && heated.spans()
+                        .get(cell)
+                        .anySatisfy(span -> plan.beside(cell)
+                                .flatCollect(bound -> Lists.immutable.of(bound.from(), bound.to()))
+                                .allSatisfy(node -> heated.top(span, cell, node) == height));
     }
 
     /** Heated to different heights on both hands of a line that merely cuts: under a gable, or at a step. */
