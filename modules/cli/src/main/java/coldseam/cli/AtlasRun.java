@@ -62,7 +62,7 @@ final class AtlasRun {
                     sweeps,
                     Sweep.thicknesses(units),
                     setup -> layers.options(setup.kind(), setup),
-                    BridgeComputers.computer(accuracy, KeptFolder.in(folder.resolve(SOLVED))),
+                    BridgeComputers.measuring(accuracy, KeptFolder.in(folder.resolve(SOLVED))),
                     bar::at);
         } finally {
             bar.close();

@@ -3,9 +3,9 @@ package coldseam.junctions.atlas;
 import coldseam.conduction.AllCores;
 import coldseam.conduction.SectionException;
 import coldseam.files.quantity.Phrase;
-import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Measuring;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,7 +15,7 @@ import org.eclipse.collections.impl.factory.Lists;
 /**
  * Sweeps options over thicknesses, on all cores.
  *
- * <p>The order in which threads finish changes nothing. Resuming is the computer's matter: one that keeps its solved
+ * <p>The order in which threads finish changes nothing. Resuming is a matter of who measures: one that keeps its solved
  * sections on disk answers at once what it has solved before.
  */
 public final class Atlas {
@@ -42,12 +42,12 @@ public final class Atlas {
             ImmutableList<Sweep> sweeps,
             ImmutableList<Double> thicknesses,
             Function<JunctionSetup, ImmutableList<Detail>> options,
-            BridgeComputer computer,
+            Measuring measuring,
             Progress progress) {
         ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> options.apply(sweep.setup())
                 .flatCollect(detail -> thicknesses.collect(each -> new Task(sweep, detail, each))));
         ImmutableList<AtlasCurve.AtlasPoint> points =
-                AllCores.collect(tasks, task -> point(task, computer), done -> progress.at(done, tasks.size()));
+                AllCores.collect(tasks, task -> point(task, measuring), done -> progress.at(done, tasks.size()));
         int each = thicknesses.size();
         return Lists.immutable.fromStream(java.util.stream.IntStream.range(0, tasks.size() / each)
                 .mapToObj(i -> new AtlasCurve(
@@ -56,7 +56,7 @@ public final class Atlas {
                         points.drop(i * each).take(each))));
     }
 
-    private static AtlasCurve.AtlasPoint point(Task task, BridgeComputer computer) {
+    private static AtlasCurve.AtlasPoint point(Task task, Measuring measuring) {
         Optional<JunctionSetup> setup = task.sweep().at(task.thickness());
         if (setup.isEmpty()) {
             return AtlasCurve.AtlasPoint.misfit(
@@ -65,7 +65,7 @@ public final class Atlas {
                             Phrase.of("nothing is left of the " + task.sweep().surface() + " without insulation")));
         }
         try {
-            return AtlasCurve.AtlasPoint.of(task.thickness(), computer.compute(task.detail(), setup.get()));
+            return AtlasCurve.AtlasPoint.of(task.thickness(), measuring.measure(task.detail(), setup.get()));
         } catch (DetailDoesNotFit misfit) {
             return AtlasCurve.AtlasPoint.misfit(task.thickness(), misfit.reasons());
         } catch (SectionException undrawable) {

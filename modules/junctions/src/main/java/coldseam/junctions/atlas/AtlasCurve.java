@@ -2,7 +2,7 @@ package coldseam.junctions.atlas;
 
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Phrase;
-import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionMeasures;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -26,7 +26,7 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
      */
     public record AtlasPoint(double thickness, Optional<Measures> measures, ImmutableList<Phrase> reasons) {
 
-        static AtlasPoint of(double thickness, JunctionResult result) {
+        static AtlasPoint of(double thickness, JunctionMeasures result) {
             return new AtlasPoint(
                     thickness,
                     Optional.of(new Measures(
@@ -36,8 +36,7 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
                             result.penLine().unbroken(),
                             result.penLine().neck(),
                             result.weakestPath().ratio(),
-                            result.solution().outcome().got()
-                                    <= result.solution().outcome().asked())),
+                            result.outcome().got() <= result.outcome().asked())),
                     Lists.immutable.empty());
         }
 

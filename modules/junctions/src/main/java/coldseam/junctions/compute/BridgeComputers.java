@@ -14,9 +14,12 @@ import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionMeasures;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Keeping;
+import coldseam.junctions.Measuring;
+import coldseam.junctions.Once;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
@@ -41,7 +44,6 @@ import coldseam.junctions.store.PathStore;
 import coldseam.junctions.store.SolutionStore;
 import java.util.Optional;
 import java.util.function.Function;
-import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -81,6 +83,21 @@ public final class BridgeComputers {
                 new BodyStore(folder, BodySolver::solve),
                 new PathStore(folder, WeakestPaths::of),
                 Keeping.NOTHING);
+    }
+
+    /** Measures, and keeps the numbers of what it has solved in a folder, for later runs. */
+    public static Measuring measuring(Accuracy accuracy, KeptFolder folder) {
+        return measuring(
+                accuracy, SolutionStore.ofNumbers(folder, Conduction::solve), new PathStore(folder, WeakestPaths::of));
+    }
+
+    /** Measures with a solver and a search. */
+    public static Measuring measuring(Accuracy accuracy, SectionSolving sections, PathFinding paths) {
+        record Question(Detail detail, JunctionSetup setup) {}
+        Once<Question, JunctionMeasures> answers = new Once<>(
+                question -> measured(question.detail, question.setup, accuracy, sections, paths, MaterialLibrary::named)
+                        .measures());
+        return (detail, setup) -> answers.answer(new Question(detail, setup));
     }
 
     /** A computer that remembers what some solvers have solved and a search has found, and what was kept of both together. */
@@ -146,6 +163,16 @@ public final class BridgeComputers {
             SectionSolving solving,
             PathFinding paths,
             Function<String, Optional<Material>> library) {
+        return measured(detail, setup, accuracy, solving, paths, library).result(detail, setup);
+    }
+
+    private static Measured measured(
+            Detail detail,
+            JunctionSetup setup,
+            Accuracy accuracy,
+            SectionSolving solving,
+            PathFinding paths,
+            Function<String, Optional<Material>> library) {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition(detail.who(), setup)
                 : Composer.compose(detail, setup, library);
@@ -153,7 +180,7 @@ public final class BridgeComputers {
             Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
             Solution surface = surfaceTemperature(composition, accuracy, solving);
             WeakestPath weakest = paths.find(PathQuestion.of(composition));
-            return result(detail, setup, composition, heatFlow.with(surface.outcome()), surface, weakest);
+            return measured(detail, composition, heatFlow.with(surface.outcome()), surface, weakest);
         } catch (SectionException unsolvable) {
             // Layers in an order that the detail does not reckon with can leave a piece without a way to any air.
             throw cannotBeDrawn(detail, unsolvable);
@@ -174,13 +201,8 @@ public final class BridgeComputers {
         return solving.solve(section, SectionSolving.aimed(accuracy, Surroundings.INDOOR, highest - lowest));
     }
 
-    private static JunctionResult result(
-            Detail detail,
-            JunctionSetup setup,
-            Composition composition,
-            Solution heatFlow,
-            Solution surface,
-            WeakestPath weakest) {
+    private static Measured measured(
+            Detail detail, Composition composition, Solution heatFlow, Solution surface, WeakestPath weakest) {
         Interval coupling =
                 Surroundings.coupling(heatFlow, composition.surroundings().spaces());
         double external = 0;
@@ -192,7 +214,6 @@ public final class BridgeComputers {
             internal += perMetre * leg.internalLength();
         }
         SurfaceTemperature<Point> coldest = surface.surface(Surroundings.INDOOR);
-        double factor = Surroundings.temperatureFactor(surface, coldest.lowest());
         double thinner = composition
                 .legs()
                 .zip(composition.factors())
@@ -204,23 +225,42 @@ public final class BridgeComputers {
                 composition.ends().getFirst(),
                 composition.ends().getLast(),
                 thinner);
-        MutableList<String> notes = Lists.mutable.withAll(composition.notes());
-        notes.addAllIterable(heatFlow.notes());
-        return new JunctionResult(
-                detail,
-                setup,
+        return new Measured(
+                composition,
                 heatFlow,
-                composition.plan(),
-                composition.legs(),
                 coupling,
-                coupling.plus(-external),
-                coupling.plus(-internal),
-                factor,
-                coldest.at(),
-                penLine,
-                weakest,
-                ControlLines.of(composition, detail, penLine),
-                composition.frameSetBack(),
-                notes.distinct().toImmutable());
+                new JunctionMeasures(
+                        detail.id(),
+                        coupling.plus(-external),
+                        coupling.plus(-internal),
+                        Surroundings.temperatureFactor(surface, coldest.lowest()),
+                        penLine,
+                        weakest,
+                        heatFlow.outcome()),
+                coldest.at());
+    }
+
+    /** What was measured, with all that its drawing is made of. */
+    private record Measured(
+            Composition composition, Solution heatFlow, Interval coupling, JunctionMeasures measures, Point coldest) {
+
+        JunctionResult result(Detail detail, JunctionSetup setup) {
+            return new JunctionResult(
+                    detail,
+                    setup,
+                    heatFlow,
+                    composition.plan(),
+                    composition.legs(),
+                    coupling,
+                    measures.psiExternal(),
+                    measures.psiInternal(),
+                    measures.temperatureFactor(),
+                    coldest,
+                    measures.penLine(),
+                    measures.weakestPath(),
+                    ControlLines.of(composition, detail, measures.penLine()),
+                    composition.frameSetBack(),
+                    composition.notes().newWithAll(heatFlow.notes()).distinct());
+        }
     }
 }

@@ -60,6 +60,8 @@ public final class ControlLines {
     private final boolean secondIsBand;
     private final boolean framed;
     private final ImmutableList<Geometry> faces;
+    /** What is drawn beside strips, and a strip's width around it; null before it is asked for. */
+    private Geometry beside;
 
     private ControlLines(Composition composition, Detail detail, PenLine penLine) {
         this.plan = composition.plan();
@@ -239,9 +241,12 @@ public final class ControlLines {
 
     /** Whether a strip lies in or on what is drawn, over its whole length: one that hangs in the air is fixed to nothing. */
     private boolean held(int face) {
-        Geometry rest = Shapes.union(indices(other -> !(piece(other).origin() instanceof Origin.OfStrip))
-                .collect(faces::get));
-        return rest.buffer(2 * Composer.STRIP).covers(faces.get(face));
+        if (beside == null) {
+            beside = Shapes.union(indices(other -> !(piece(other).origin() instanceof Origin.OfStrip))
+                            .collect(faces::get))
+                    .buffer(2 * Composer.STRIP);
+        }
+        return beside.covers(faces.get(face));
     }
 
     private boolean able(int face, Control control) {
@@ -317,7 +322,9 @@ public final class ControlLines {
     }
 
     private static boolean along(SectionEnd end, Point point) {
-        return line(end.from(), end.to()).distance(point(point)) < TOUCHING;
+        return new LineSegment(Shapes.coordinate(end.from()), Shapes.coordinate(end.to()))
+                        .distance(Shapes.coordinate(point))
+                < TOUCHING;
     }
 
     private static Geometry area(PlanarSubdivision.Face face) {

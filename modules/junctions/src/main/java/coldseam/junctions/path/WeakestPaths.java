@@ -6,16 +6,16 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.function.Predicate;
+import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.list.primitive.MutableIntList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.DoubleLists;
 import org.eclipse.collections.impl.factory.primitive.IntLists;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.LineSegment;
  * Finds the way from indoors to outdoors along which the integral of ds/λ is least.
  *
  * <p>In a piecewise constant section the way is a chain of straight pieces that bend where they pass from one conductivity to
- * another, as light does (Snell). It is sought on points along the triangles' edges, from indoors and from outdoors (Dijkstra),
+ * another, as light does (Snell). It is sought on points along the triangles' edges, from indoors and from outdoors ({@link LeastWays}),
  * which tells for each point the least of the ways that lead over it. The points are coarse, so the least of those ways need
  * not be the least of all: others that come near it, each away from those before, are starts too. Along each start points are
  * added closer and closer to where it crosses, until its resistance changes by less than a millionth; the least counts. What is
@@ -109,7 +109,7 @@ public final class WeakestPaths {
             edge.lasting = edge.on.size();
         }
         lasting = nodes.size();
-        around = around(cells);
+        around = around();
     }
 
     private static Edge edge(Map<Ends, Edge> known, Coordinate a, Coordinate b) {
@@ -169,42 +169,24 @@ public final class WeakestPaths {
 
     private record Way(ImmutableList<Integer> nodes, ImmutableList<Coordinate> places, double resistance) {}
 
-    private record Step(int node, double resistance) {}
-
-    /**
-     * The least ways to every node.
-     *
-     * @param least their resistances; not the least yet, or infinite, where it costs too much or none leads
-     * @param before the node before each; negative at a beginning
-     * @param end where the least of all ways arrives; negative where none does
-     */
-    private record Reach(double[] least, int[] before, int end) {
-
-        /** From its beginning to a node. */
-        MutableList<Integer> to(int node) {
-            MutableList<Integer> chain = Lists.mutable.empty();
-            for (int at = node; at >= 0; at = before[at]) {
-                chain.add(at);
-            }
-            return chain.reverseThis();
-        }
-    }
-
     /** The least way on the coarse points, then those that come near it, each away from the ones before. */
     private ImmutableList<Way> starts() {
-        Reach in = reach(around, cells, edge -> edge.indoor, edge -> edge.outdoor, NEARLY);
+        LeastWays ways = ways(cells);
+        boolean[] indoor = on(cells, edge -> edge.indoor);
+        boolean[] outdoor = on(cells, edge -> edge.outdoor);
+        LeastWays.Reach in = ways.reach(indoor, outdoor, NEARLY);
         if (in.end() < 0) {
             throw DetailDoesNotFit.of("no way leads from indoors to outdoors through what is drawn;"
                     + " join its parts, or give outdoors a boundary");
         }
-        Reach out = reach(around, cells, edge -> edge.outdoor, edge -> edge.indoor, NEARLY);
+        LeastWays.Reach out = ways.reach(outdoor, indoor, NEARLY);
         double most = NEARLY * in.least()[in.end()];
         boolean[] passed = new boolean[nodes.size()];
         MutableList<Way> starts = Lists.mutable.empty();
         for (int node = in.end(); node >= 0 && starts.size() < MOST_STARTS; node = next(in, out, passed, most)) {
-            MutableList<Integer> chain =
-                    in.to(node).withAll(out.to(node).reverseThis().drop(1));
-            starts.add(way(chain.toImmutable(), in.least()[node] + out.least()[node]));
+            ImmutableList<Integer> chain =
+                    in.to(node).newWithAll(out.to(node).toReversed().drop(1));
+            starts.add(way(chain, in.least()[node] + out.least()[node]));
             chain.flatCollect(around::get)
                     .forEach(cell -> cell.edges().forEach(edge -> edge.on.each(each -> passed[each] = true)));
         }
@@ -212,7 +194,7 @@ public final class WeakestPaths {
     }
 
     /** The node that the least way leads over, of those no start has come by; negative where it costs too much. */
-    private static int next(Reach in, Reach out, boolean[] passed, double most) {
+    private static int next(LeastWays.Reach in, LeastWays.Reach out, boolean[] passed, double most) {
         int found = -1;
         double least = most;
         for (int node = 0; node < passed.length; node++) {
@@ -240,8 +222,9 @@ public final class WeakestPaths {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double last = way.resistance();
             closer(way, touched);
-            Reach reach = reach(around(beside), beside, edge -> edge.indoor, edge -> edge.outdoor, 1);
-            way = way(reach.to(reach.end()).toImmutable(), reach.least()[reach.end()]);
+            LeastWays.Reach reach =
+                    ways(beside).reach(on(beside, edge -> edge.indoor), on(beside, edge -> edge.outdoor), 1);
+            way = way(reach.to(reach.end()), reach.least()[reach.end()]);
             if (round > 1 && last - way.resistance() < SETTLED * last) {
                 break;
             }
@@ -251,11 +234,11 @@ public final class WeakestPaths {
         return way;
     }
 
-    /** The cells of some that each node lies on. */
-    private MutableList<MutableList<Cell>> around(Iterable<Cell> some) {
+    /** The cells that each node lies on. */
+    private MutableList<MutableList<Cell>> around() {
         MutableList<MutableList<Cell>> around = Lists.mutable.empty();
         nodes.each(each -> around.add(Lists.mutable.empty()));
-        for (Cell cell : some) {
+        for (Cell cell : cells) {
             for (Edge edge : cell.edges()) {
                 for (int i = 0; i < edge.on.size(); i++) {
                     MutableList<Cell> on = around.get(edge.on.get(i));
@@ -268,76 +251,28 @@ public final class WeakestPaths {
         return around;
     }
 
-    /**
-     * The least ways through some cells.
-     *
-     * @param from edges they begin on
-     * @param to edges they end on, beyond which none goes
-     * @param far those that cost more than so many times the least are not followed to their ends
-     */
-    private Reach reach(
-            MutableList<MutableList<Cell>> around,
-            Iterable<Cell> some,
-            Predicate<Edge> from,
-            Predicate<Edge> to,
-            double far) {
-        boolean[] ends = new boolean[nodes.size()];
-        double[] least = new double[nodes.size()];
-        int[] before = new int[nodes.size()];
-        Arrays.fill(least, Double.POSITIVE_INFINITY);
-        Arrays.fill(before, -1);
-        PriorityQueue<Step> queue = new PriorityQueue<>((a, b) -> a.resistance() != b.resistance()
-                ? Double.compare(a.resistance(), b.resistance())
-                : Integer.compare(a.node(), b.node()));
-        for (Cell cell : some) {
-            for (Edge edge : cell.edges()) {
-                boolean begins = from.test(edge);
-                boolean arrives = to.test(edge);
-                for (int i = 0; i < edge.on.size(); i++) {
-                    int node = edge.on.get(i);
-                    ends[node] |= arrives;
-                    if (begins && least[node] > 0) {
-                        least[node] = 0;
-                        queue.add(new Step(node, 0));
-                    }
-                }
-            }
-        }
-        int end = -1;
-        while (!queue.isEmpty()) {
-            Step here = queue.poll();
-            if (end >= 0 && here.resistance() > far * least[end]) {
-                break;
-            }
-            if (here.resistance() > least[here.node()]) {
-                continue;
-            }
-            if (ends[here.node()]) {
-                end = end < 0 ? here.node() : end;
-                continue;
-            }
-            Coordinate at = nodes.get(here.node());
-            for (Cell cell : around.get(here.node())) {
-                for (Edge edge : cell.edges()) {
-                    for (int i = 0; i < edge.on.size(); i++) {
-                        int next = edge.on.get(i);
-                        double total = here.resistance() + distance(at, nodes.get(next)) / cell.conductivity();
-                        if (total < least[next]) {
-                            least[next] = total;
-                            before[next] = here.node();
-                            queue.add(new Step(next, total));
-                        }
-                    }
-                }
-            }
-        }
-        return new Reach(least, before, end);
+    /** The ways through some cells. */
+    private LeastWays ways(RichIterable<Cell> some) {
+        return new LeastWays(
+                nodes.toImmutable(),
+                some.collect(WeakestPaths::on, Lists.mutable.empty()).toImmutable(),
+                some.collectDouble(Cell::conductivity, DoubleLists.mutable.empty())
+                        .toImmutable());
     }
 
-    private static double distance(Coordinate a, Coordinate b) {
-        double dx = a.x - b.x;
-        double dy = a.y - b.y;
-        return Math.sqrt(dx * dx + dy * dy);
+    private static int[] on(Cell cell) {
+        MutableIntList on = IntLists.mutable.empty();
+        cell.edges().each(edge -> on.addAll(edge.on));
+        return on.distinct().toArray();
+    }
+
+    /** Which nodes lie on edges of some cells. */
+    private boolean[] on(Iterable<Cell> some, Predicate<Edge> which) {
+        boolean[] on = new boolean[nodes.size()];
+        for (Cell cell : some) {
+            cell.edges().select(which::test).each(edge -> edge.on.each(node -> on[node] = true));
+        }
+        return on;
     }
 
     private Way way(ImmutableList<Integer> chain, double resistance) {

@@ -30,25 +30,43 @@ public final class SolutionStore implements SectionSolving {
     private final KeptFolder folder;
     private final SectionSolving solver;
     private final byte[] core;
+    private final boolean fields;
 
     public SolutionStore(KeptFolder folder, SectionSolving solver) {
         this(folder, solver, HASH);
     }
 
     public SolutionStore(KeptFolder folder, SectionSolving solver, byte[] core) {
+        this(folder, solver, core, true);
+    }
+
+    private SolutionStore(KeptFolder folder, SectionSolving solver, byte[] core, boolean fields) {
         this.folder = folder;
         this.solver = solver;
         this.core = core.clone();
+        this.fields = fields;
+    }
+
+    /** One that keeps no fields, which are nearly all of an answer: what asks for one nevertheless has it solved again. */
+    public static SolutionStore ofNumbers(KeptFolder folder, SectionSolving solver) {
+        return new SolutionStore(folder, solver, Seal.digest(HASH, new byte[] {1}), false);
     }
 
     @Override
     public Solution solve(Section section, Accuracy accuracy) {
         return folder.answer(
                 name(section, accuracy),
-                content -> SolutionBytes.read(content, section, accuracy),
+                content -> fields
+                        ? SolutionBytes.read(content, section, accuracy)
+                        : SolutionBytes.read(
+                                content,
+                                section,
+                                accuracy,
+                                none -> solver.solve(section, accuracy).field()),
                 () -> solver.solve(section, accuracy),
-                solution ->
-                        solution.outcome().byMemory() ? Optional.empty() : Optional.of(SolutionBytes.write(solution)));
+                solution -> solution.outcome().byMemory()
+                        ? Optional.empty()
+                        : Optional.of(fields ? SolutionBytes.write(solution) : SolutionBytes.numbers(solution)));
     }
 
     /** The hash of a question. */

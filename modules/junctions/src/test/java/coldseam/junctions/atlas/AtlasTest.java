@@ -5,18 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.JunctionMeasures;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Measuring;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -58,13 +64,13 @@ class AtlasTest {
     @Test
     void everyThicknessIsComputedOrSaysWhyNot(@TempDir Path folder) throws Exception {
         Catalogue catalogue = CatalogueFile.builtIn();
-        BridgeComputer computer = BridgeComputers.computer(COARSE, KeptFolder.in(folder));
+        Measuring measuring = BridgeComputers.measuring(COARSE, KeptFolder.in(folder));
         MutableList<String> heard = Lists.mutable.empty();
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
                 setup -> usual(setup.kind()),
-                computer,
+                measuring,
                 (done, of) -> heard.add(done + "/" + of));
         assertEquals(usual(JunctionKind.INTERMEDIATE_FLOOR), curves.collect(AtlasCurve::detail));
         int points = curves.size() * METRIC.size();
@@ -92,12 +98,51 @@ class AtlasTest {
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
                 setup -> usual(setup.kind()),
-                BridgeComputers.computer(COARSE, KeptFolder.in(folder)),
+                BridgeComputers.measuring(COARSE, KeptFolder.in(folder)),
                 (done, of) -> {});
         assertEquals(AtlasCsv.write(curves, UnitSystem.SI), AtlasCsv.write(again, UnitSystem.SI));
         assertTrue(before > 0);
         assertEquals(before, files(folder));
         assertEquals(points + 2, AtlasCsv.write(curves, UnitSystem.SI).split("\r\n", -1).length);
+    }
+
+    /** What is left out of measuring changes none of it; the whole result is worked out beside it. */
+    @Test
+    void measuresAreThoseOfTheWholeResult() {
+        Detail detail = usual(JunctionKind.INTERMEDIATE_FLOOR).getFirst();
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(detail);
+        JunctionResult whole = BridgeComputers.computer(COARSE).compute(detail, setup);
+        JunctionMeasures measures = BridgeComputers.measuring(COARSE, Conduction::solve, WeakestPaths::of)
+                .measure(detail, setup);
+        assertEquals(
+                new JunctionMeasures(
+                        detail.id(),
+                        whole.psiExternal(),
+                        whole.psiInternal(),
+                        whole.temperatureFactor(),
+                        whole.penLine(),
+                        whole.weakestPath(),
+                        whole.solution().outcome()),
+                measures);
+    }
+
+    /** Both sweeps of a junction come by the thicknesses that it has: what is equal is measured once. */
+    @Test
+    void equalQuestionsAreMeasuredOnce() {
+        Detail detail = usual(JunctionKind.INTERMEDIATE_FLOOR).getFirst();
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(detail);
+        AtomicInteger solved = new AtomicInteger();
+        Measuring measuring = BridgeComputers.measuring(
+                COARSE,
+                (section, accuracy) -> {
+                    solved.incrementAndGet();
+                    return Conduction.solve(section, accuracy);
+                },
+                WeakestPaths::of);
+        assertEquals(
+                measuring.measure(detail, setup),
+                measuring.measure(detail, setup.between(setup.first(), setup.second())));
+        assertEquals(2, solved.get());
     }
 
     @Test
@@ -115,7 +160,7 @@ class AtlasTest {
                 sweeps(JunctionKind.OUTSIDE_CORNER),
                 Sweep.thicknesses(UnitSystem.US),
                 setup -> usual(setup.kind()),
-                BridgeComputers.computer(COARSE),
+                BridgeComputers.measuring(COARSE, Conduction::solve, WeakestPaths::of),
                 (done, of) -> {});
         String[] inches = AtlasCsv.write(curves, UnitSystem.US).split("\r\n");
         String[] metric = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");
@@ -141,7 +186,7 @@ class AtlasTest {
                 sweeps(JunctionKind.OUTSIDE_CORNER),
                 METRIC.take(4),
                 setup -> usual(setup.kind()),
-                BridgeComputers.computer(COARSE),
+                BridgeComputers.measuring(COARSE, Conduction::solve, WeakestPaths::of),
                 (done, of) -> {});
         String[] rows = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");
         int row = 1;

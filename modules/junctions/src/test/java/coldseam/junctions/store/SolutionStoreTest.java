@@ -152,6 +152,27 @@ class SolutionStoreTest {
         }
     }
 
+    /** An atlas asks no field, and 275 MB of them were kept for one. */
+    @Test
+    void whereNumbersAloneAreKeptAFieldIsSolvedAgain() throws IOException {
+        Solution whole = store.solve(SECTION, ACCURACY);
+        long fields = Files.size(entries().getOnly());
+        SolutionStore.ofNumbers(KeptFolder.in(folder), this::counted).solve(SECTION, ACCURACY);
+        assertEquals(2, solved.get(), "what keeps fields keeps them under another name");
+        assertEquals(2, entries().size());
+        assertTrue(entries().sumOfLong(each -> each.toFile().length()) - fields < fields / 10);
+        Solution again =
+                SolutionStore.ofNumbers(KeptFolder.in(folder), this::counted).solve(SECTION, ACCURACY);
+        assertEquals(2, solved.get());
+        assertEquals(whole.couplings(), again.couplings());
+        assertEquals(whole.surfaces(), again.surfaces());
+        assertEquals(whole.outcome(), again.outcome());
+        assertArrayEquals(whole.field().energies(), again.field().energies());
+        assertEquals(2, solved.get());
+        assertEquals(whole.field().cells(), again.field().cells());
+        assertEquals(3, solved.get());
+    }
+
     @Test
     void everyPartOfTheQuestionCounts() {
         String asked = store.name(SECTION, ACCURACY);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.TypicalBuild;
@@ -13,6 +14,7 @@ import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.path.WeakestPaths;
 import coldseam.report.pdf.Paper;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -33,7 +35,7 @@ class AtlasPdfTest {
                 setup -> CatalogueFile.builtIn()
                         .options(setup.kind())
                         .select(detail -> TypicalBuild.MASONRY.setup(detail).equals(setup)),
-                BridgeComputers.computer(new Accuracy(1e-2, 20_000)),
+                BridgeComputers.measuring(new Accuracy(1e-2, 20_000), Conduction::solve, WeakestPaths::of),
                 (done, of) -> {});
         byte[] bytes = AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test");
         assertArrayEquals(bytes, AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test"));
