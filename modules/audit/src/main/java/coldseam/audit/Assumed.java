@@ -35,6 +35,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param shut unheated spaces that no door or hatch is listed to, by name; empty for a loft
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
  * @param unparted m, of seams where two floors meet, with hardly a wall listed that goes down through the insulation of either
+ * @param cavities air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by
  * @param leaves of masonry outside the insulation of walls, and what is listed that bears them
  * @param notThere kinds of opening of which the house has none, of doors those that one walks through: who leaves them out has
  *     less to lose and fewer seams
@@ -59,6 +60,7 @@ public record Assumed(
         ImmutableList<String> shut,
         double nothingMeets,
         double unparted,
+        ImmutableList<Cavity> cavities,
         ImmutableList<Leaf> leaves,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
@@ -104,6 +106,9 @@ public record Assumed(
      * @param angles how many are listed there
      */
     public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
+
+    /** Air between the leaves of a wall that carries. */
+    public record Cavity(Assembly assembly, Layer air) {}
 
     /** Where things go through: pipes and masts through roofs, services and anchors through walls, drains through floors. */
     public enum Side {
@@ -158,6 +163,7 @@ public record Assumed(
                 shut(audit),
                 area(audit, surface -> nothingMeets(house, surface)),
                 unparted(audit),
+                cavities(audit),
                 leaves(audit),
                 Lists.immutable
                         .with(Opening.Kind.values())
@@ -251,6 +257,24 @@ public record Assumed(
                                 .sumOfDouble(Seam::length)
                         < LEAST_MET)
                 .sumOfDouble(Edge::externalLength);
+    }
+
+    private static ImmutableList<Cavity> cavities(Audit audit) {
+        return audit.shell()
+                .surfaces()
+                .flatCollect(surface -> surface.assembly().stream().toList())
+                .distinct()
+                .flatCollect(assembly -> {
+                    ImmutableList<Layer> layers = assembly.layers();
+                    int from = layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
+                    int to = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+                    return from < 0 || !layers.drop(to).anySatisfy(Layer::insulates)
+                            ? Lists.immutable.<Cavity>empty()
+                            : layers.take(to)
+                                    .drop(from)
+                                    .select(layer -> layer.air().isPresent())
+                                    .collect(air -> new Cavity(assembly, air));
+                });
     }
 
     private static ImmutableList<Leaf> leaves(Audit audit) {

@@ -52,9 +52,20 @@ public record Layer(
                 .isPresent();
     }
 
-    /** Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. */
+    /** W/(m·K); what conducts less and has no members carries nothing: straw bales conduct more (judgement). */
+    public static final double CARRIES_NOTHING = 0.05;
+
+    /**
+     * Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. What fills the cavity between
+     * two leaves that carry is none: floors and lintels go through it.
+     */
     public boolean insulates() {
-        return air.isEmpty() && role != Role.MEMBRANE && material.insulates();
+        return air.isEmpty() && role != Role.MEMBRANE && material.insulates() && !fillsCavity();
+    }
+
+    /** Whether it lies between two leaves that carry, and is of the structure without carrying. */
+    public boolean fillsCavity() {
+        return role == Role.STRUCTURE && framing.isEmpty() && material.conductivity() <= CARRIES_NOTHING;
     }
 
     /**

@@ -25,6 +25,9 @@ public final class DrawingNames {
     public static final String STOREY_FLOOR = "storey floor";
     public static final String UPSTAND = "upstand";
 
+    /** What floors bear on: a band's structure, of a cavity wall its inner leaf. */
+    public static final String BEARING = "bearing";
+
     /** What the drawing of a point calls the surface it goes through. */
     public static final String SURFACE = "surface";
 
@@ -123,6 +126,7 @@ public final class DrawingNames {
     private static void band(MutableMap<String, Measured> names, String band, Measured axis) {
         names.put(band + ".inside", axis);
         names.put(band + ".outside", axis);
+        names.put(band + "." + BEARING + ".outside", axis);
         for (Role role : Role.values()) {
             names.put(band + "." + word(role) + ".inside", axis);
             names.put(band + "." + word(role) + ".outside", axis);

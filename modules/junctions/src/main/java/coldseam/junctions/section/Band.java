@@ -98,6 +98,7 @@ public record Band(
             names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
         }
+        names.put(word + "." + DrawingNames.BEARING + ".outside", bearing());
         for (Control control : DrawingNames.CONTROLS) {
             Optional<Stratum> layer = strata.detectOptional(each -> controls(each, control));
             double usual = control == Control.WATER ? outside : inside(Role.STRUCTURE);
@@ -179,7 +180,8 @@ public record Band(
      */
     private static boolean insulates(EquivalentLayer layer, boolean unbridged) {
         boolean insulating = layer.part() == EquivalentLayer.Part.CARRIES_HEAT
-                && layer.layer().material().insulates();
+                && layer.layer().material().insulates()
+                && !layer.layer().fillsCavity();
         return layer.layer().framing().isEmpty()
                 ? insulating
                 : insulating && !unbridged && layer.conductivity() <= Material.INSULATES_UP_TO;
@@ -232,6 +234,17 @@ public record Band(
     /** The outermost face of a role's layers; where the band has none, the face where they would lie. */
     public double outside(Role role) {
         return outside(usual(role)).orElseGet(() -> place(role));
+    }
+
+    /** m, the outer face of what floors bear on: of the structure, or of the inner leaf where a cavity parts that. */
+    private double bearing() {
+        ImmutableList<Stratum> structure = usual(Role.STRUCTURE);
+        int cavity = strata.detectIndex(each -> structure.notEmpty()
+                && each.inside() > structure.getFirst().inside()
+                && (each.layer().layer().fillsCavity() || each.role() == Role.AIR_LAYER));
+        double parted =
+                cavity < 0 ? Double.POSITIVE_INFINITY : strata.get(cavity).inside();
+        return Math.min(outside(Role.STRUCTURE), parted);
     }
 
     private static Optional<Double> inside(ImmutableList<Stratum> of) {

@@ -45,13 +45,13 @@ public final class FloatingStructure {
 
     /**
      * How many bodies that hold what carries a surface do not touch one another; one or none is as it should be. Of a surface
-     * with two leaves the thicker one carries.
+     * with two leaves the thicker one carries, of two alike the inner one.
      *
      * @param parapet whether one stands on the roof: then whatever heavy the detail adds must bear on the rest, too
      */
     static int bodies(SectionPlan plan, boolean parapet) {
-        double first = thickest(plan, true);
-        double second = thickest(plan, false);
+        int first = carrying(plan, true);
+        int second = carrying(plan, false);
         if (sideBySide(plan, parapet, first, second)) {
             return 1;
         }
@@ -136,12 +136,12 @@ public final class FloatingStructure {
                 && Shapes.of(piece.outline().corners()).getArea() > WEIGHT;
     }
 
-    private static boolean isLeaf(Piece piece, double first, double second) {
-        return piece.origin() instanceof Origin.OfLayer of && of.layer().thickness() == (of.first() ? first : second);
+    private static boolean isLeaf(Piece piece, int first, int second) {
+        return piece.origin() instanceof Origin.OfLayer of && of.index() == (of.first() ? first : second);
     }
 
     /** Whether all leaves are joined where sides of what bears lie on one another; most are, and need no bed between them. */
-    private static boolean sideBySide(SectionPlan plan, boolean parapet, double first, double second) {
+    private static boolean sideBySide(SectionPlan plan, boolean parapet, int first, int second) {
         PlanarSubdivision seen = plan.seen();
         ImmutableList<Piece> pieces = seen.faces().collect(face -> plan.pieces().get(face.painted()));
         ImmutableList<Boolean> heavy = pieces.collect(piece -> parapet && isHeavy(piece));
@@ -174,14 +174,17 @@ public final class FloatingStructure {
         return true;
     }
 
-    private static double thickest(SectionPlan plan, boolean first) {
+    /** The index of a surface's thickest layer that carries, the innermost of those alike; -1 without. */
+    private static int carrying(SectionPlan plan, boolean first) {
         return plan.pieces()
                 .select(piece -> piece.role() == Role.STRUCTURE)
                 .collect(Piece::origin)
                 .selectInstancesOf(Origin.OfLayer.class)
                 .select(of -> of.first() == first)
-                .collectDouble(of -> of.layer().thickness())
-                .maxIfEmpty(0);
+                .toSortedListBy(Origin.OfLayer::index)
+                .maxByOptional(of -> of.layer().thickness())
+                .map(Origin.OfLayer::index)
+                .orElse(-1);
     }
 
     private static int bodies(Geometry bearing, ImmutableList<Geometry> leaves) {
@@ -199,14 +202,16 @@ public final class FloatingStructure {
     private static boolean bears(Piece piece, SectionPlan plan) {
         return piece.origin() instanceof Origin.OfGround
                 || piece.role() == Role.STRUCTURE && (!piece.material().insulates() || isALeafs(piece.material(), plan))
+                || piece.origin() instanceof Origin.OfLayer of && of.layer().fillsCavity()
                 || piece.origin() instanceof Origin.OfDetail && piece.material().canBear(Duty.LOAD);
     }
 
     /** What is between the studs of a frame. */
     private static boolean isALeafs(Material material, SectionPlan plan) {
         return plan.pieces()
-                .anySatisfy(each -> each.origin() instanceof Origin.OfLayer
+                .anySatisfy(each -> each.origin() instanceof Origin.OfLayer of
                         && each.role() == Role.STRUCTURE
+                        && !of.layer().fillsCavity()
                         && each.material().equals(material));
     }
 }

@@ -68,6 +68,10 @@ public final class HonestWords {
             parts.add("that no wall goes down between floors where they meet, "
                     + say(assumed.unparted(), Dimension.LENGTH) + " (hardly any is listed under seams)");
         }
+        assumed.cavities()
+                .forEach(cavity -> parts.add("that no outdoor air gets into the "
+                        + say(cavity.air().thickness(), Dimension.THICKNESS) + " of air in \""
+                        + cavity.assembly().name() + "\", which lie inside its insulation"));
         assumed.leaves()
                 .forEach(leaf -> parts.add("that the " + say(leaf.layer().thickness(), Dimension.THICKNESS) + " of "
                         + leaf.layer().material().name() + " outside the insulation of \""

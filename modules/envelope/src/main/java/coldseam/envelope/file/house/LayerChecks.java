@@ -25,9 +25,6 @@ final class LayerChecks {
     /** m²·K/W: 0.7 m of good board; no house is known to have more (judgement). */
     private static final double MOST = 20;
 
-    /** W/(m·K); what conducts less and carries nothing with it is no structure: straw bales conduct more (judgement). */
-    private static final double NO_STRUCTURE = 0.05;
-
     /** W/(m·K); members that conduct more are of metal, whose share is that of thin sheets. */
     private static final double METAL = 10;
 
@@ -113,7 +110,7 @@ final class LayerChecks {
             } else {
                 materials.thickness(layer.material(), layer.role(), layer.thickness(), layer.place());
                 layer.resistance().ifPresent(declared -> resistance(layer, filling, declared));
-                structure(layer, filling);
+                cavity(layers, i, filling);
                 vapour(layer, filling);
             }
             layer.framing()
@@ -197,15 +194,48 @@ final class LayerChecks {
         });
     }
 
-    private void structure(FileLayer layer, Material filling) {
-        if (layer.role() == Role.STRUCTURE && layer.framing().isEmpty() && filling.conductivity() <= NO_STRUCTURE) {
+    /** What fills the cavity of masonry is of the structure, for floors and lintels may bear on both leaves; other filling carries nothing. */
+    private void cavity(ImmutableList<FileLayer> layers, int i, Material filling) {
+        FileLayer layer = layers.get(i);
+        boolean fills = i > 0
+                && i + 1 < layers.size()
+                && isLeaf(layers.get(i - 1))
+                && isLeaf(layers.get(i + 1))
+                && layer.framing().isEmpty();
+        if (layer.role() == Role.STRUCTURE
+                && !fills
+                && layer.framing().isEmpty()
+                && filling.conductivity() <= Layer.CARRIES_NOTHING) {
             faults.add(
                     layer.place(),
                     "a structure carries, and insulation alone does not",
                     "structure of " + layer.material(),
-                    "",
+                    "between two leaves of masonry",
                     "write what stands in it as framing, or give it the role insulation");
         }
+        if (layer.role() == Role.INSULATION
+                && fills
+                && layers.anySatisfy(other -> other != layer && other.role() == Role.INSULATION)) {
+            faults.add(
+                    layer.place(),
+                    "what fills the cavity between two leaves that carry is of the structure, where other insulation runs past both",
+                    Phrase.of("role: insulation for ")
+                            .and(layer.thickness(), Dimension.THICKNESS)
+                            .and(" of " + layer.material() + " between "
+                                    + layers.get(i - 1).material() + " and "
+                                    + layers.get(i + 1).material()),
+                    Phrase.of("role: structure"),
+                    "write role: structure here; or give a leaf that carries nothing the role cladding");
+        }
+    }
+
+    private boolean isLeaf(FileLayer layer) {
+        return layer.role() == Role.STRUCTURE
+                && layer.framing().isEmpty()
+                && layer.thickness() >= THINNEST_THAT_CARRIES
+                && material(layer.material())
+                        .filter(material -> !material.isAir() && material.conductivity() > Layer.CARRIES_NOTHING)
+                        .isPresent();
     }
 
     /** Studs called insulation between sheets called structure: sections would take the sheets for what carries. */
