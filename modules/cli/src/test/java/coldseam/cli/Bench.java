@@ -90,11 +90,14 @@ final class Bench implements Workshop {
                 MaterialLibrary::named);
     }
 
+    /** Corners and, as much coarser as they are, the planes they are cut at; their surface temperatures so many times as wide. */
     static VertexComputing corners(Accuracy accuracy, double wider, BodySolving bodies) {
+        double coarser = Math.max(1, accuracy.relativeWidth() / BodySolver.STANDARD.relativeWidth());
         return new VertexComputer(
                 accuracy,
                 (body, asked) -> bodies.solve(body, wider(asked, wider)),
-                Conduction::solve,
+                (section, asked) -> Conduction.solve(
+                        section, new Accuracy(coarser * asked.relativeWidth(), asked.maximumUnknowns(), asked.aim())),
                 Keeping.NOTHING,
                 MaterialLibrary::named);
     }

@@ -2,7 +2,12 @@ package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
@@ -15,6 +20,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -22,10 +28,18 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
-/** Every option at every thickness of the atlas: it is drawn, or says why it does not fit; nothing is solved. */
+/**
+ * Every option at every thickness of the atlas, in both builds: it is drawn, or refused with its reason; without insulation and
+ * with the most it is solved, too.
+ */
+@Timeout(600)
 @Tag("slow")
 class SweepBreadthTest {
+
+    /** Coarse: that a section can be solved shows at any width, and a thousand are solved. */
+    private static final Accuracy SKETCH = new Accuracy(0.05, 20_000);
 
     /** Of kinds whose floor has no board by its nature. */
     private static final Set<JunctionKind> WITHOUT_BOARD = Set.of(JunctionKind.of("existing slab edge"));
@@ -40,6 +54,8 @@ class SweepBreadthTest {
         int drawn = 0;
         int misfits = 0;
         int lines = 0;
+        int solved = 0;
+        ImmutableList<Double> thicknesses = Sweep.thicknesses(UnitSystem.SI);
         for (TypicalBuild build : TypicalBuild.values()) {
             for (JunctionKind kind : JunctionKind.all()) {
                 ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
@@ -50,7 +66,7 @@ class SweepBreadthTest {
                             options.select(each -> build.setup(each).equals(sweep.setup()))) {
                         boolean held = usual && detail == best && !WITHOUT_BOARD.contains(kind);
                         int fitting = 0;
-                        for (double thickness : Sweep.thicknesses(UnitSystem.SI)) {
+                        for (double thickness : thicknesses) {
                             Optional<JunctionSetup> setup = sweep.at(thickness);
                             if (setup.isEmpty()) {
                                 continue;
@@ -66,8 +82,20 @@ class SweepBreadthTest {
                                         faults.add(which + ": its pen line breaks");
                                     }
                                 }
+                                if (thickness == thicknesses.getFirst() || thickness == thicknesses.getLast()) {
+                                    solved++;
+                                    solve(composition, which, faults);
+                                }
                             } catch (DetailDoesNotFit misfit) {
                                 misfits++;
+                                ImmutableList<String> reasons = misfit.reasons().collect(Phrase::toString);
+                                if (reasons.isEmpty() || reasons.anySatisfy(String::isBlank)) {
+                                    faults.add(which + ": refused without a reason");
+                                }
+                                // Most options are about insulation and do not fit where there is none.
+                                if (thickness == thicknesses.getLast()) {
+                                    faults.add(which + ": refused at the thick end");
+                                }
                             } catch (RuntimeException fault) {
                                 faults.add(which + ": " + fault);
                             }
@@ -84,6 +112,21 @@ class SweepBreadthTest {
         assertTrue(faults.isEmpty(), faults.makeString("\n"));
         assertTrue(drawn > 1000 && misfits > 50, drawn + " drawn, " + misfits + " do not fit");
         assertTrue(lines > 500, lines + " pen lines");
+        assertTrue(solved > 400, solved + " solved");
+    }
+
+    private static void solve(Composition composition, String which, MutableList<String> faults) {
+        Solution solution = Conduction.solve(composition.heatFlow(), SKETCH);
+        Interval flow = solution.coupling(
+                Surroundings.INDOOR,
+                solution.section()
+                        .environments()
+                        .detect(each -> !each.name().equals(Surroundings.INDOOR))
+                        .name());
+        // Written so that NaN fails.
+        if (!(solution.met() && flow.lower() <= flow.upper() && flow.upper() > 0)) {
+            faults.add(which + ": " + flow + (solution.met() ? "" : ", wider than asked"));
+        }
     }
 
     private static PenLine line(Composition composition, double thickness) {
