@@ -109,7 +109,7 @@ class AtlasTest {
     /** What is left out of measuring changes none of it; the whole result is worked out beside it. */
     @Test
     void measuresAreThoseOfTheWholeResult() {
-        Detail detail = usual(JunctionKind.INTERMEDIATE_FLOOR).getFirst();
+        Detail detail = usual(JunctionKind.OUTSIDE_CORNER).getFirst();
         JunctionSetup setup = TypicalBuild.MASONRY.setup(detail);
         JunctionResult whole = BridgeComputers.computer(COARSE).compute(detail, setup);
         JunctionMeasures measures = BridgeComputers.measuring(COARSE, Conduction::solve, WeakestPaths::of)

@@ -37,9 +37,11 @@ class LeastWaysTest {
             begins[0] = true;
             begins[1] = true;
             ends[2] = true;
-            LeastWays.Reach found = new LeastWays(places, cells, DoubleLists.immutable.of(conductivities))
-                    .reach(begins, ends, Double.POSITIVE_INFINITY);
+            LeastWays ways = new LeastWays(places, cells, DoubleLists.immutable.of(conductivities));
+            LeastWays.Reach found = ways.reach(begins, ends, Double.POSITIVE_INFINITY);
             double[] lowered = lowered(places, cells, conductivities, begins, ends);
+            // Where the search stops at the first end it comes to, that one must be the least already.
+            assertEquals(lowered[2], ways.reach(begins, ends, 1).least()[2], EXACT);
             assertArrayEquals(lowered, found.least(), EXACT);
             assertEquals(lowered[2] < Double.POSITIVE_INFINITY ? 2 : -1, found.end());
             for (int point = 0; point < POINTS; point++) {
