@@ -11,6 +11,7 @@ import coldseam.audit.engine.Unknown;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.pair.PairObstacle;
 import coldseam.report.AuditCsv;
 import coldseam.report.words.PairWords;
 import java.io.IOException;
@@ -85,5 +86,38 @@ class SideBySideTest {
         Audit apart = audit(file);
         assertEquals(Lists.immutable.<PairRow>empty(), apart.pairs());
         assertEquals(0, apart.heatLoss().pairs().upper());
+    }
+
+    /** Sets and stages solve no pair, but know which cannot be solved: what is nobody's knowledge in the house is none's in them. */
+    @Test
+    void setsAndStagesSayWhatCannotBeSolved(@TempDir Path folder) throws IOException {
+        Audit sections = HouseAudit.of(HOUSE, Bench.SHARED).computeSections();
+        assertTrue(Unknown.of(sections).none());
+        assertTrue(sections.pairs().allSatisfy(row -> row.sheet().isEmpty() && !row.unknown()));
+
+        // The lintels reach into the floor's drawing, and between two windows nothing is left.
+        Path file = folder.resolve("near.yaml");
+        Files.writeString(
+                file,
+                Files.readString(HOUSE)
+                        .replace("spacing: 120 mm", "spacing: 40 mm")
+                        .replace("sill: 0.9 m", "sill: 1.0 m")
+                        .replace(
+                                "detail: head-middle-lapped",
+                                "detail: head-middle-lapped, parameters: {lintel: 400 mm}"));
+        Audit near = audit(file);
+        Audit named = HouseAudit.of(file, Bench.SHARED).computeSections();
+        assertEquals(
+                Lists.immutable.of(PairObstacle.NARROW, PairObstacle.REACHES),
+                named.pairs()
+                        .collect(row -> row.obstacle().orElseThrow())
+                        .distinct()
+                        .toSortedList()
+                        .toImmutable());
+        assertEquals(near.pairs().collect(PairRow::obstacle), named.pairs().collect(PairRow::obstacle));
+        assertEquals(near.pairs().collect(PairRow::lacking), named.pairs().collect(PairRow::lacking));
+        assertEquals(
+                Unknown.of(near).touching().size(), Unknown.of(named).touching().size());
+        assertTrue(named.findings().anySatisfy(finding -> finding.rule().equals("seams-touch")));
     }
 }

@@ -16,6 +16,7 @@ import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.pair.PairComputing;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -221,11 +222,13 @@ public final class HouseAudit {
     }
 
     /**
-     * Audits the house with its vertices only named: its heat loss is then a sum over sections, which sets of changes to it
-     * can be compared by.
+     * Audits the house with its vertices, and its seams that touch, only named: its heat loss is then a sum over sections, which
+     * sets of changes to it can be compared by. What hinders that two seams are solved together is found all the same.
      */
     public Audit computeSections() {
-        return new Auditor(catalogue, workshop.computer(), ToolVersion.read())
+        Auditor.Solving named = new Auditor.Solving(
+                workshop.computer(), Optional.empty(), workshop.pairs().map(PairComputing::unsolved));
+        return new Auditor(catalogue, work -> named, false, ToolVersion.read())
                 .audit(house(), shell, digest, Progress.SILENT);
     }
 

@@ -26,6 +26,7 @@ public final class PairComputer implements PairComputing {
     private final Keeping keeping;
     private final Function<String, Optional<Material>> library;
     private final Once<PairSetup, PairAnswer> answers = new Once<>(this::kept);
+    private final Once<PairSetup, PairAnswer> hindrances = new Once<>(this::hindered);
 
     /**
      * @param accuracy of the coupling
@@ -46,6 +47,11 @@ public final class PairComputer implements PairComputing {
         return answers.answer(setup);
     }
 
+    @Override
+    public PairAnswer hindrance(PairSetup setup) {
+        return hindrances.answer(setup);
+    }
+
     private PairAnswer kept(PairSetup setup) {
         return keeping.answer(Lists.immutable.of(setup, accuracy), () -> computed(setup));
     }
@@ -54,24 +60,39 @@ public final class PairComputer implements PairComputing {
         return SeamRun.of(end.detail(), end.setup(), end.cut(), library);
     }
 
-    private PairAnswer computed(PairSetup setup) {
+    /** Both sections, laid along their surface and put together; or what stands in the way. */
+    private record Laid(SeamRun one, SeamRun other, Optional<JoinedSections> joined, PairAnswer hindrance) {}
+
+    private Optional<Laid> laid(PairSetup setup) {
         if (byHand(setup.one()) || byHand(setup.other())) {
-            return PairAnswer.not(PairObstacle.BY_HAND);
+            return Optional.empty();
         }
         SeamRun one = run(setup.one());
         SeamRun other = run(setup.other());
-        if (!JoinedSections.alike(one, other)) {
-            return PairAnswer.not(PairObstacle.OTHER_LAYERS);
-        }
-        if (setup.distance() > one.end() + other.end()) {
-            return PairAnswer.not(PairObstacle.FAR);
+        boolean alike = JoinedSections.alike(one, other);
+        if (!alike || setup.distance() > one.end() + other.end()) {
+            PairObstacle obstacle = alike ? PairObstacle.FAR : PairObstacle.OTHER_LAYERS;
+            return Optional.of(new Laid(one, other, Optional.empty(), PairAnswer.not(obstacle)));
         }
         JoinedSections joined = new JoinedSections(one, other, setup.distance());
-        if (joined.lacking() > 0) {
-            return PairAnswer.reaches(joined.lacking());
+        return Optional.of(
+                joined.lacking() > 0
+                        ? new Laid(one, other, Optional.empty(), PairAnswer.reaches(joined.lacking()))
+                        : new Laid(one, other, Optional.of(joined), PairAnswer.not(PairObstacle.NOT_ASKED)));
+    }
+
+    private PairAnswer hindered(PairSetup setup) {
+        return laid(setup).map(Laid::hindrance).orElseGet(() -> PairAnswer.not(PairObstacle.BY_HAND));
+    }
+
+    private PairAnswer computed(PairSetup setup) {
+        Optional<Laid> laid = laid(setup);
+        Optional<JoinedSections> joined = laid.flatMap(Laid::joined);
+        if (joined.isEmpty()) {
+            return laid.map(Laid::hindrance).orElseGet(() -> PairAnswer.not(PairObstacle.BY_HAND));
         }
         try {
-            return PairAnswer.of(solved(setup, one, other, joined));
+            return PairAnswer.of(solved(setup, laid.get().one(), laid.get().other(), joined.get()));
         } catch (SectionException unsolvable) {
             return PairAnswer.not(PairObstacle.UNSOLVABLE);
         }
