@@ -36,11 +36,16 @@ record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
         if (band.exposure().factor() > 0 || !scene.chart().crossing()) {
             return of(start, end);
         }
-        // Behind a party wall it is as warm as here: the line may leave at the neighbour's side.
+        // Behind a party wall it is as warm as here: the line may leave at the neighbour's side, or in a lining of the
+        // wall.
         double reach = scene.first().thickness();
+        double cut = cuts.getOrDefault(Chart.Cut.SECOND_AWAY, 0.0) * Chart.Cut.SECOND_AWAY.sign();
+        Geometry lining = Composer.line(
+                scene.chart().beside(false, band.inside() - reach, cut),
+                scene.chart().beside(false, band.inside(), cut));
         Geometry line = Composer.line(
                 scene.chart().at(-reach, band.thickness()), scene.chart().at(2 * reach, band.thickness()));
-        return of(start, end.union(line));
+        return of(start, end.union(line).union(lining));
     }
 
     private static Geometry across(Scene scene, Chart.Cut cut, Band band, Map<Chart.Cut, Double> cuts) {

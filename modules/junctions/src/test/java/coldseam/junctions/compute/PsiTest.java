@@ -8,6 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.BuildUps;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -68,6 +69,16 @@ public class PsiTest {
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         double conducted = DoubleStream.of(result.solution().field().energies()).sum() / (difference * difference);
         assertTrue(conducted <= result.coupling().upper(), conducted + " of " + result.coupling());
+    }
+
+    /** The lining stands before the party wall, not in it; where the section is cut through it, the pen line has arrived. */
+    @Test
+    void thePenLineRunsOnInALiningOfThePartyWall() {
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(JunctionKind.of("party wall"));
+        Assembly wall = BuildUps.all().get("wall insulated inside").masonry();
+        JunctionResult result = COMPUTER.compute(builtIn("party-wall-lined"), typical.between(wall, typical.second()));
+        // m, of the detail's own strip.
+        assertEquals(0.06, result.penLine().neck(), 1e-6);
     }
 
     @Test
