@@ -2,6 +2,7 @@ package coldseam.audit;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
@@ -11,7 +12,6 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind;
-import coldseam.envelope.Provenance;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
@@ -32,6 +32,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
  * @param warm those spaces, by name
  * @param sheltered m², of walls beside unheated spaces, where those are more than half of all; nobody asks them to keep out rain
+ * @param open m², of walls and roofs with nothing against rain beside spaces that are said to be unheated and as cold as outdoors
  * @param shut unheated spaces that no door or hatch is listed to, by name; empty for a loft
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
  * @param unparted m, of seams where two floors meet, with hardly a wall listed that goes down through the insulation of either
@@ -57,6 +58,7 @@ public record Assumed(
         double besideWarm,
         ImmutableList<Exposure> warm,
         double sheltered,
+        double open,
         ImmutableList<String> shut,
         double nothingMeets,
         double unparted,
@@ -80,6 +82,9 @@ public record Assumed(
      * windows: 0.8 (tables of EN 12831:2003, from memory). Warmer ones there are, but the file alone says that this is one.
      */
     private static final double USUAL = 0.8;
+
+    /** Beyond this temperature factor a space is hardly closed; one with a roof and doors is warmer (judgement). */
+    private static final double OPEN = 0.95;
 
     /** m; the least of a door that one walks through (judgement). */
     private static final double WALK_WIDE = 0.6;
@@ -160,6 +165,7 @@ public record Assumed(
                         .toSortedListBy(Exposure::neighbour)
                         .toImmutable(),
                 sheltered(audit),
+                area(audit, Assumed::isOpen),
                 shut(audit),
                 area(audit, surface -> nothingMeets(house, surface)),
                 unparted(audit),
@@ -176,11 +182,11 @@ public record Assumed(
                         .reject(side -> audit.points().anySatisfy(row -> side(row.surface()) == side)),
                 used.count(Assumed::isGeneric),
                 used.size(),
-                house.openings().select(opening -> opening.rating().source().isEmpty()),
+                house.openings().select(opening -> !opening.rating().isSourced()),
                 house.retrofit()
                         .flatMap(Retrofit::found)
-                        .map(found -> found.windows()
-                                .count(window -> window.rating().source().isEmpty()))
+                        .map(found ->
+                                found.windows().count(window -> !window.rating().isSourced()))
                         .orElse(0),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
@@ -224,6 +230,15 @@ public record Assumed(
             case ROOF, CEILING, TERRACE -> Side.ROOFS;
             case FLOOR, OVERHANG -> Side.FLOORS;
         };
+    }
+
+    private static boolean isOpen(Surface surface) {
+        return surface.exposure().kind() == Exposure.Kind.UNHEATED
+                && surface.exposure().factor() > OPEN
+                && surface.use() != Body.Use.FLOOR
+                && surface.use() != Body.Use.CEILING
+                && surface.use() != Body.Use.OVERHANG
+                && surface.assembly().filter(it -> it.controls(Control.WATER)).isEmpty();
     }
 
     private static boolean isWarm(Exposure exposure) {
@@ -322,7 +337,7 @@ public record Assumed(
 
     /** Of the built-in list, or of the house file that itself says that no product stands behind the value. */
     private static boolean isGeneric(Material material) {
-        return isBuiltIn(material) || material.provenance().sureness() != Provenance.Sureness.DECLARED;
+        return isBuiltIn(material) || !material.provenance().isDeclared();
     }
 
     private static boolean isOverride(Material material) {

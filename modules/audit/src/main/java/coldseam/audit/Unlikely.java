@@ -35,6 +35,8 @@ import org.eclipse.collections.api.list.MutableList;
  * @param ownPoints points built by such a file
  * @param ownCorners corners at which such a file says what meets
  * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
+ * @param naked assemblies outdoors whose outermost layer is a thin sheet, in sun and wind
+ * @param raised floors on the ground that lie over all the ground beside them
  * @param tall walls so high indoors that a floor is likely to meet them, and none does
  * @param platform edges at which floors meet old framed walls whose studs are not said to run past them
  * @param under what lies on the ground and stays, with insulation under it that was not found there
@@ -57,6 +59,8 @@ public record Unlikely(
         int ownPoints,
         int ownCorners,
         ImmutableList<Assembly> bare,
+        ImmutableList<Assembly> naked,
+        ImmutableList<Raised> raised,
         ImmutableList<Surface> tall,
         ImmutableList<JunctionRow> platform,
         ImmutableList<Surface> under,
@@ -108,6 +112,13 @@ public record Unlikely(
             MaterialLibrary.named("clay or silt").orElseThrow().conductivity();
 
     /**
+     * A floor that fill must bear.
+     *
+     * @param height m, of its underside over the highest ground beside the house
+     */
+    public record Raised(Surface floor, double height) {}
+
+    /**
      * A surface cut to falls.
      *
      * @param transmittance W/(m²·K), where it is thinnest
@@ -124,6 +135,12 @@ public record Unlikely(
     private static final double ONE_STOREY = 4.2;
 
     private static final double LEVEL = 0.001;
+
+    /** m; slabs are seldom cast so high over the ground (judgement). */
+    private static final double FILL = 0.3;
+
+    /** m; sheets that stand in the sun for good are thicker, or of metal (common practice, no source). */
+    private static final double SHEET = 0.001;
 
     /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
     private static final double BEST = 0.6;
@@ -206,6 +223,21 @@ public record Unlikely(
                         .select(Unlikely::isBare)
                         .toSortedListBy(Assembly::name)
                         .toImmutable(),
+                audit.shell()
+                        .surfaces()
+                        .select(surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                        .flatCollect(surface -> surface.assembly().stream().toList())
+                        .distinct()
+                        .select(Unlikely::isNaked)
+                        .toSortedListBy(Assembly::name)
+                        .toImmutable(),
+                audit.shell()
+                        .surfaces()
+                        .select(surface -> surface.use() == Body.Use.FLOOR
+                                && surface.exposure().kind() == Exposure.Kind.GROUND)
+                        .collect(floor -> new Raised(
+                                floor, foot(floor) - ground(audit.house().body(), floor)))
+                        .select(floor -> floor.height() > FILL),
                 audit.shell().surfaces().select(Unlikely::isTall),
                 audit.house()
                         .retrofit()
@@ -415,6 +447,27 @@ public record Unlikely(
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
                 && structure.sumOfDouble(Layer::thickness) < CARRIES;
+    }
+
+    /** m, z of the highest ground beside the part of the house that a floor belongs to. */
+    private static double ground(Body body, Surface floor) {
+        if (body instanceof Body.Storeys storeys) {
+            return storeys.stackOf(floor.storey())
+                    .ground()
+                    .collectDouble(each -> each)
+                    .maxIfEmpty(0);
+        }
+        Body.Explicit explicit = (Body.Explicit) body;
+        return explicit.ground()
+                .collectDouble(point -> explicit.points().get(point).z())
+                .maxIfEmpty(explicit.groundLevel());
+    }
+
+    private static boolean isNaked(Assembly assembly) {
+        Layer last = assembly.layers().getLast();
+        return last.role() == Role.MEMBRANE
+                && last.thickness() < SHEET
+                && last.material().conductivity() < METAL;
     }
 
     /** Gables and what else ends in a slope are as high as their roof. */

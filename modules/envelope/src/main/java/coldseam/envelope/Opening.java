@@ -82,6 +82,11 @@ public record Opening(
         /** Where its values are declared; empty where the house file does not say. */
         Optional<String> source();
 
+        /** Whether the house file says where, and not that somebody guessed. */
+        default boolean isSourced() {
+            return source().filter(text -> !Provenance.isGuess(text)).isPresent();
+        }
+
         /** One of both, by what is known. */
         default <T> T match(Function<Declared, T> declared, Function<Glazed, T> glazed) {
             return this instanceof Declared it ? declared.apply(it) : glazed.apply((Glazed) this);

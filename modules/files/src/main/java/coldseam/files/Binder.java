@@ -307,7 +307,7 @@ public final class Binder {
         ImmutableList<String> unused = keys.reject(key -> mapping.entry(key).isPresent());
         MutableSet<String> meantKeys = Sets.mutable.empty();
         for (SourceNode.Entry entry : mapping.entries().reject(each -> keys.contains(each.key()))) {
-            Optional<String> near = Nearest.to(entry.key(), unused);
+            Optional<String> near = run(entry, unused).or(() -> Nearest.to(entry.key(), unused));
             near.ifPresent(meantKeys::add);
             parts.select(part -> near.isPresent() && part.key().equals(near.get()))
                     .forEach(part -> part.note(Defines.class).ifPresent(each -> references.ignore(each.value())));
@@ -331,13 +331,23 @@ public final class Binder {
         }
     }
 
+    /** The key that runs on into its value, where no space follows the colon. */
+    private static Optional<String> run(SourceNode.Entry entry, ImmutableList<String> unused) {
+        return unused.detectOptional(key -> entry.key().startsWith(key + ":"));
+    }
+
     private static String nextFor(SourceNode.Entry entry, ImmutableList<String> unused) {
         boolean cutNumber = entry.key().matches("\\d.*")
                 && entry.value() instanceof SourceNode.Scalar scalar
                 && scalar.kind() == SourceNode.Kind.EMPTY;
-        return cutNumber
-                ? "a comma ends the value before it: write decimals after a point"
-                : Nearest.meant(entry.key(), unused).orElse("remove it");
+        if (cutNumber) {
+            return "a comma ends the value before it: write decimals after a point";
+        }
+        Optional<String> run = run(entry, unused);
+        return run.map(key -> "write a space after the colon: " + key + ": "
+                        + entry.key().substring(key.length() + 1))
+                .or(() -> Nearest.meant(entry.key(), unused))
+                .orElse("write the key that is meant, or remove it");
     }
 
     private <T> void bindPart(RecordDraft<T> target, Shape.Part part, SourceNode node) {

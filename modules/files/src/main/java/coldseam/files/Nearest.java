@@ -25,6 +25,9 @@ public final class Nearest {
     /** Letters of a word by which others that hold it are found: fewer are in too many. */
     private static final int LEAST_PART = 5;
 
+    /** Letters with which a name begins: with fewer, too many do. */
+    private static final int LEAST_BEGUN = 4;
+
     /** As few letters are a slip of the pen, whatever other names hold the word. */
     private static final int SLIP = 2;
 
@@ -36,7 +39,8 @@ public final class Nearest {
             return known.makeString(", ");
         }
         ImmutableList<String> words = words(asked);
-        MutableList<String> alike = Lists.mutable.withAll(known).select(each -> words.anySatisfy(each::contains));
+        MutableList<String> alike =
+                Lists.mutable.withAll(known).select(each -> words.anySatisfy(each::contains) || begins(each, asked));
         alike.sortThisByInt(each -> -words.count(each::contains));
         ListIterable<String> shown = (alike.isEmpty() ? Lists.mutable.withAll(known) : alike).take(MOST_LISTED);
         return shown.makeString(", ") + " and " + (known.size() - shown.size()) + " more";
@@ -76,7 +80,20 @@ public final class Nearest {
                 return longer.size() == 1 ? longer.getFirstOptional() : Optional.empty();
             }
         }
-        return Optional.ofNullable(best);
+        if (best == null) {
+            ImmutableList<String> begun = words.select(each -> begins(each, asked));
+            return begun.size() == 1 ? begun.getFirstOptional() : Optional.empty();
+        }
+        return Optional.of(best);
+    }
+
+    /** Whether a name begins with what was asked for, spaces and hyphens apart. */
+    private static boolean begins(String name, String asked) {
+        return asked.length() >= LEAST_BEGUN && squeezed(name).startsWith(squeezed(asked));
+    }
+
+    private static String squeezed(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
     }
 
     /** The question whether the nearest known word was meant. */

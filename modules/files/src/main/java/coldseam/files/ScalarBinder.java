@@ -4,6 +4,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.QuantityParser;
 import coldseam.files.quantity.UnreadableException;
+import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -139,7 +140,13 @@ final class ScalarBinder {
                 near.isPresent() && words.size() > MANY
                         ? words.take(MANY).makeString(", ") + " and " + (words.size() - MANY) + " more"
                         : words.makeString(", "),
-                near.orElse("write one of them"));
+                near.orElse(several(asked, type) ? "write a comma between them" : "write one of them"));
         return Optional.empty();
+    }
+
+    private static boolean several(String asked, Class<?> type) {
+        String[] parts = asked.split("\\s+");
+        return parts.length > 1
+                && Arrays.stream(parts).allMatch(part -> Words.named(type, part).isPresent());
     }
 }

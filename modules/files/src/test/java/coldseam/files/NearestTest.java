@@ -34,6 +34,10 @@ class NearestTest {
         assertEquals(Optional.of("cellulose, blown in"), Nearest.to("cellulose", materials));
         assertEquals(Optional.empty(), Nearest.to("wood fibre board", materials));
         assertEquals(Optional.of("wood wool board"), Nearest.to("wood wol board", materials));
+        ImmutableList<String> kinds = Lists.immutable.of("slab on ground", "suspended", "heated cellar");
+        assertEquals(Optional.of("slab on ground"), Nearest.to("slab", kinds));
+        assertEquals(Optional.of("heated cellar"), Nearest.to("heatedcellar", kinds));
+        assertEquals(Optional.empty(), Nearest.to("wood", materials), "two begin so");
     }
 
     @Test

@@ -21,6 +21,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.SourceWords;
@@ -115,9 +116,17 @@ public enum AuditCsv {
                 .lines()
                 .collect(line -> new Loss(Words.word(line.group()), Optional.of(line), line.loss()))
                 .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
+        String least = new HonestWords(audit, units)
+                .unknown()
+                .map(why -> "at least, not known: " + why)
+                .orElse("");
         Csv<Loss> csv = Csv.<Loss>in(units)
                 .with("group", Loss::group)
-                .with("part", row -> of(row.line(), line -> HeatLossWords.name(line.part())));
+                .with(
+                        "part",
+                        row -> row.line()
+                                .map(line -> HeatLossWords.name(line.part()))
+                                .orElse(least));
         csv = csv.with(
                         "size",
                         row -> of(

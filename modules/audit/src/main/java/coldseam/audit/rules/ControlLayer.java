@@ -1,14 +1,15 @@
 package coldseam.audit.rules;
 
 import coldseam.assemblies.HeatFlow;
+import coldseam.audit.rules.ControlLayerUnableRule.Why;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
-import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import coldseam.junctions.section.Band;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,22 +18,29 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param layer as the house has it
  * @param zone where it lies in respect of the assembly's thickest run of insulation
- * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
- * @param able whether its material insulates, or a source says that it can do the other controls, and it is not aired; water in
- *     the ground is kept out only by what is tight to vapour as well, or insulates in the ground
+ * @param unable why it cannot do it; empty where its material insulates, or a source says that it can do the other controls
  */
-record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
+record ControlLayer(Layer layer, Zone zone, Optional<Why> unable) {
+
+    /** Cosine of 10°; tiles, slates and the membranes under them want more of a fall (common practice, no source). */
+    private static final double LEVEL = 0.985;
+
+    /** m; sheets that are made to be a roof's covering are thicker (common practice, no source). */
+    private static final double COVERING = 0.001;
+
+    /** W/(m·K); sheets of metal are thin, and keep water out where their seams are closed. */
+    private static final double METAL = 10;
 
     /** Those of a surface, from the inside; none where it has no assembly. */
     static ImmutableList<ControlLayer> of(Surface surface, Control control) {
         return surface.assembly()
-                .map(assembly -> of(assembly, surface.exposure(), control))
+                .map(assembly -> of(assembly, surface, control))
                 .orElse(Lists.immutable.empty());
     }
 
-    private static ImmutableList<ControlLayer> of(Assembly assembly, Exposure exposure, Control control) {
+    private static ImmutableList<ControlLayer> of(Assembly assembly, Surface surface, Control control) {
         // The direction of heat flow changes resistances only, not which layer lies where.
-        Band band = Band.of(assembly.name(), assembly, exposure, HeatFlow.HORIZONTAL);
+        Band band = Band.of(assembly.name(), assembly, surface.exposure(), HeatFlow.HORIZONTAL);
         int aired = assembly.layers().detectIndex(Layer::isWellVentilated);
         return band.strata()
                 .zipWithIndex()
@@ -46,19 +54,40 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
                     return new ControlLayer(
                             layer,
                             band.zoneOf(each.getOne()),
-                            outside,
-                            !outside
-                                    && (control == Control.HEAT
-                                            ? layer.insulates()
-                                            : layer.material().canControl(control)
-                                                    && !(control == Control.WATER && shedsOnly(layer, exposure))));
+                            outside ? Optional.of(Why.AIRED) : why(layer, surface, control));
                 });
     }
 
-    /** In the ground water stands and presses: what only sheds it, like a render or a breather, does not keep it out. */
-    private static boolean shedsOnly(Layer layer, Exposure exposure) {
-        return exposure.kind() == Exposure.Kind.GROUND
-                && !layer.material().canControl(Control.VAPOUR)
-                && !layer.material().canBear(Duty.GROUND);
+    private static Optional<Why> why(Layer layer, Surface surface, Control control) {
+        if (control == Control.HEAT ? !layer.insulates() : !layer.material().canControl(control)) {
+            return Optional.of(Why.MATERIAL);
+        }
+        if (control != Control.WATER) {
+            return Optional.empty();
+        }
+        return switch (surface.exposure().kind()) {
+            case GROUND ->
+                shedsOnly(layer) && !layer.material().canBear(Duty.GROUND) ? Optional.of(Why.SHEDS) : Optional.empty();
+            case OUTDOORS -> surface.normal().z() > LEVEL ? onTheLevel(layer) : Optional.empty();
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Why> onTheLevel(Layer layer) {
+        if (shedsOnly(layer) || layer.material().insulates()) {
+            return Optional.of(Why.SHEDS);
+        }
+        return layer.thickness() < COVERING && layer.material().conductivity() < METAL
+                ? Optional.of(Why.THIN)
+                : Optional.empty();
+    }
+
+    /** What sheds water, like a render or a breather, does not keep it out where it stands and presses. */
+    private static boolean shedsOnly(Layer layer) {
+        return !layer.material().canControl(Control.VAPOUR);
+    }
+
+    boolean able() {
+        return unable.isEmpty();
     }
 }

@@ -14,13 +14,25 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLayerUnableRule.Unable> {
 
+    /** Why a layer cannot do what it is named for. */
+    public enum Why {
+        /** It is a ventilated air layer, or lies outside a well-ventilated one. */
+        AIRED,
+        /** Nothing says that its material can. */
+        MATERIAL,
+        /** Water stands where it lies, in the ground or on the level, and it sheds water only. */
+        SHEDS,
+        /** It lies on the level, and is thinner than any covering of a roof. */
+        THIN
+    }
+
     /**
      * A layer that is named and cannot do it.
      *
-     * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
+     * @param thickness m
      * @param known whether it is known that it cannot: of a built-in material, and of heat, where the conductivity says so
      */
-    public record Unable(Control control, String material, boolean aired, boolean known) {}
+    public record Unable(Control control, String material, double thickness, Why why, boolean known) {}
 
     /** An assembly with such layers. */
     public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {}
@@ -36,18 +48,20 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
         if (named.isEmpty() || named.anySatisfy(ControlLayer::able)) {
             return Optional.empty();
         }
-        String material = named.getFirst().layer().material().name();
+        ControlLayer first = named.getFirst();
+        String material = first.layer().material().name();
         return Optional.of(new Unable(
                 control,
                 material,
-                named.getFirst().aired(),
+                first.layer().thickness(),
+                first.unable().orElseThrow(),
                 control == Control.HEAT || MaterialLibrary.named(material).isPresent()));
     }
 
     /** Of a house's own material nobody may have said what it can do. */
     @Override
     Severity severity(Unable fault) {
-        return fault.aired() || fault.known() ? Severity.GAP : Severity.UNKNOWN;
+        return fault.why() == Why.AIRED || fault.known() ? Severity.GAP : Severity.UNKNOWN;
     }
 
     @Override

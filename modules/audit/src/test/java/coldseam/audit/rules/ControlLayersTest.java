@@ -11,6 +11,7 @@ import coldseam.audit.Finding;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
 import coldseam.audit.rules.ControlLayerUnableRule.Unable;
+import coldseam.audit.rules.ControlLayerUnableRule.Why;
 import coldseam.audit.rules.InsulationUnfitRule.Unfit;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
@@ -70,7 +71,7 @@ class ControlLayersTest {
             assertEquals(Lists.immutable.empty(), unable(changed(RENDER, air(still, "") + RENDER)), still);
         }
         assertEquals(
-                Lists.immutable.of(new Unable(Control.WATER, "thin-coat render", true, true)),
+                Lists.immutable.of(new Unable(Control.WATER, "thin-coat render", 0.01, Why.AIRED, true)),
                 unable(changed(RENDER, air("well ventilated", "") + RENDER)));
         assertEquals(Lists.immutable.empty(), unable(changed(RENDER, RENDER + air("well ventilated", ""))));
     }
@@ -81,11 +82,11 @@ class ControlLayersTest {
         String named = ", controls: [water]";
         String plain = RENDER.replace(named, "");
         assertEquals(
-                Lists.immutable.of(false, true, true),
+                Lists.immutable.of(Why.MATERIAL, Why.AIRED, Why.AIRED),
                 Lists.immutable
                         .of("unventilated", "slightly ventilated, openings: 1000 mm²/m", "well ventilated")
                         .flatCollect(each -> unable(changed(RENDER, air(each, named) + plain)))
-                        .collect(Unable::aired));
+                        .collect(Unable::why));
     }
 
     /** What only sheds rain does not keep out water that stands in the ground; boards made for the ground do, and sheets. */
@@ -97,16 +98,37 @@ class ControlLayersTest {
                 "materials:\n  own board: {conductivity: 0.035 W/(m·K), vapour-resistance-factor: 20, source: test,"
                         + " controls: {water: test}%s}\n";
         assertEquals(
-                Lists.immutable.of(new Unable(Control.WATER, "cement render", false, true)),
+                Lists.immutable.of(new Unable(Control.WATER, "cement render", 0.01, Why.SHEDS, true)),
                 unable(changed(SLAB, board + layer.formatted("cement render"))));
         assertEquals(Lists.immutable.empty(), unable(changed(SLAB, board + layer.formatted("bitumen sheet"))));
         assertEquals(Lists.immutable.empty(), unable(changed(RENDER, layer.formatted("cement render"))));
         String boards = Sample.yaml().replace("extruded polystyrene board", "own board");
         assertEquals(
-                Lists.immutable.of(new Unable(Control.WATER, "own board", false, false)),
+                Lists.immutable.of(new Unable(Control.WATER, "own board", 0.16, Why.SHEDS, false)),
                 unable(audit(own.formatted("") + boards)));
         assertEquals(
                 Lists.immutable.empty(), unable(audit(own.formatted(", bears: {ground: test, load: test}") + boards)));
+    }
+
+    /** On a level roof water stands as well: tiles, boards and foils keep it out of none; metal is thin and does. */
+    @Test
+    void onALevelRoofWaterIsKeptOutByACovering() {
+        String sheet = "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n";
+        String layer = "    - {material: %s, thickness: %s mm, role: membrane, controls: [water]}\n";
+        String board = ROOF.substring(0, ROOF.length() - sheet.length());
+        assertEquals(
+                Lists.immutable.of(
+                        new Unable(Control.WATER, "clay roof tile", 0.02, Why.SHEDS, true),
+                        new Unable(Control.WATER, "extruded polystyrene board", 0.02, Why.SHEDS, true),
+                        new Unable(Control.WATER, "EPDM", 0.0005, Why.THIN, true)),
+                Lists.immutable
+                        .of(
+                                layer.formatted("clay roof tile", "20"),
+                                layer.formatted("extruded polystyrene board", "20"),
+                                layer.formatted("EPDM", "0.5"),
+                                layer.formatted("EPDM", "1.2"),
+                                layer.formatted("copper", "0.6"))
+                        .flatCollect(each -> unable(changed(ROOF, board + each))));
     }
 
     /** Insulation is not kept dry by itself: water must be kept out beyond it. */
@@ -132,7 +154,9 @@ class ControlLayersTest {
                         .collect(Breach::rule));
         String board =
                 "    - {material: extruded polystyrene board, thickness: 260 mm, role: insulation, controls: [heat, water]}\n";
-        assertEquals(Lists.immutable.empty(), breaches(changed(ROOF, board)).collect(Breach::rule));
+        assertEquals(
+                Lists.immutable.of("control-layer-unable"),
+                breaches(changed(ROOF, board)).collect(Breach::rule));
         String under = "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n";
         assertEquals(
                 Lists.immutable.of("rain-not-counted"),

@@ -331,7 +331,8 @@ class RuleLimitsTest {
                 "    - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}\n"
                         + render);
         assertEquals(
-                Lists.immutable.of(new ControlLayerUnableRule.Unable(Control.WATER, "thin-coat render", true, true)),
+                Lists.immutable.of(new ControlLayerUnableRule.Unable(
+                        Control.WATER, "thin-coat render", 0.01, ControlLayerUnableRule.Why.AIRED, true)),
                 found(ControlLayerUnableRule.Found.class, audit).layers());
         assertEquals(
                 Severity.GAP,

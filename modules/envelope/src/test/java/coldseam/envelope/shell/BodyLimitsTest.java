@@ -178,6 +178,17 @@ class BodyLimitsTest {
                 faults(grounded(3)));
     }
 
+    /** Its underside lies 0.5 m under its floor; fill of up to 1.2 m bears it. */
+    @Test
+    void aSlabOverTheGround() {
+        builds(grounded(-1.7));
+        refused(
+                grounded(-1.71),
+                "Floor \"lowest floor\": it lies on the ground, but its underside is at -0.500 m and the ground beside [10.000 m,"
+                        + " 0.000 m] at -1.710 m; up to 1.2 m of fill are known. Correct the heights, or say what is below it: a"
+                        + " crawl space, a cellar, or an overhang over the open air.");
+    }
+
     private static Body grounded(double height) {
         return new Body.Storeys(
                 Body.FootprintLine.OUTER_FACE,

@@ -385,6 +385,19 @@ class ExplicitShellTest {
         refusedOnce("\"a roof\": it faces the ground, but only floors and walls can");
     }
 
+    @Test
+    void aFloorOnTheGroundLiesNoHigherThanItsFill() {
+        box("a", 0, 0, 1.2);
+        levels.set(0, new Body.Level("ground floor", 1.7, 0));
+        assertTrue(build().closed());
+        surfaces.clear();
+        box("a", 0, 0, 1.21);
+        levels.set(0, new Body.Level("ground floor", 1.71, 0));
+        refusedOnce(
+                "\"a floor\": it lies on the ground, but its underside is at 1.210 m",
+                "at 0.000 m; up to 1.2 m of fill");
+    }
+
     /** It counted as in the ground up to its head. */
     @Test
     void aWallInTheGroundEndsWhereTheGroundDoes() {
@@ -505,6 +518,9 @@ class ExplicitShellTest {
             box("a", 0, 0, 0);
             points.replaceAll((name, p) -> new Point3(3 * p.x(), 3 * p.y(), 4 * p.z()));
             box("b", place[0], place[1], place[2]);
+            if (place[2] > 0) {
+                change("b floor", Body.Use.OVERHANG, Exposure.outdoors());
+            }
             levels.set(0, new Body.Level("ground floor", Math.min(0, place[2]) + 0.5, 0));
             if (i < 4) {
                 refusedOnce("\"b floor\": it and what it meets stand inside the room that \"a floor\" bounds");

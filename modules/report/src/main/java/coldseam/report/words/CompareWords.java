@@ -179,7 +179,7 @@ public record CompareWords(UnitSystem units) {
             parts.add("no cost given");
         }
         if (alternative.option().change() instanceof Change.Windows windows
-                && windows.rating().source().isEmpty()) {
+                && !windows.rating().isSourced()) {
             parts.add("its U without a product's source");
         }
         return parts.makeString("; ");

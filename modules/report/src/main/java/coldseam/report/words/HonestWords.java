@@ -55,6 +55,10 @@ public final class HonestWords {
             parts.add("that " + say(assumed.sheltered(), Dimension.AREA)
                     + " of walls, more than half of all, stand beside unheated spaces and out of the rain");
         }
+        if (assumed.open() > 0) {
+            parts.add("that " + say(assumed.open(), Dimension.AREA)
+                    + " with nothing against rain, beside spaces said to be as cold as outdoors, stand out of it");
+        }
         if (assumed.shut().notEmpty()) {
             parts.add("that nobody goes from the rooms to "
                     + Phrases.listed(assumed.shut().collect(space -> "\"" + space + "\""))
@@ -183,6 +187,14 @@ public final class HonestWords {
                                         + layer.material().name())
                                 .makeString(", ")
                         + " without studs, rafters or joists"));
+        what.raised()
+                .forEach(each -> parts.add("that fill bears \"" + each.floor().name() + "\", "
+                        + say(each.height(), Dimension.LENGTH) + " over the ground beside it"));
+        what.naked()
+                .forEach(assembly -> parts.add("that "
+                        + say(assembly.layers().getLast().thickness(), Dimension.THICKNESS) + " of "
+                        + assembly.layers().getLast().material().name() + ", outermost on \"" + assembly.name()
+                        + "\", stand sun and wind"));
         if (what.tall().notEmpty()) {
             parts.add("that no floor meets "
                     + say(what.tall().sumOfDouble(Surface::internalArea), Dimension.AREA)

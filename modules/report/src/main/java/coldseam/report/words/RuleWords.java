@@ -98,8 +98,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     ControlLayerUnableRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers().collect(Unable::control)) + " of \""
                             + found.assembly() + "\" is a name only",
-                    (found, say) ->
-                            found.layers().collect(RuleWords::unable).distinct().makeString("; "),
+                    (found, say) -> found.layers()
+                            .collect(each -> unable(each, say))
+                            .distinct()
+                            .makeString("; "),
                     (found, say) -> found.layers().allSatisfy(layer -> layer.control() == Control.HEAT)
                             ? "add a continuous layer that insulates, and name it for heat"
                             : "name a layer that can do it, or add one; where this material can, give the source under"
@@ -464,15 +466,20 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                         + say.say(found.others().orElseThrow(), Dimension.TRANSMITTANCE);
     }
 
-    private static String unable(Unable layer) {
-        String named = "\"" + layer.material() + "\" is named for " + Words.word(layer.control()) + " control, ";
-        if (layer.aired()) {
-            return named + "but it is ventilated or lies outside a ventilated air layer";
-        }
-        return named
-                + (layer.known()
-                        ? "which that material cannot do there"
-                        : "yet no source says that that material can do it");
+    private static String unable(Unable layer, Phrases say) {
+        return "\"" + layer.material() + "\" is named for " + Words.word(layer.control()) + " control, "
+                + switch (layer.why()) {
+                    case AIRED -> "but it is ventilated or lies outside a ventilated air layer";
+                    case SHEDS ->
+                        "yet it only sheds water, and in the ground, on a deck or on a roof of less than 10° water stands";
+                    case THIN ->
+                        "yet " + say.say(layer.thickness(), Dimension.THICKNESS)
+                                + " of it are no covering of a deck or of a roof of less than 10°";
+                    case MATERIAL ->
+                        layer.known()
+                                ? "which that material cannot do there"
+                                : "yet no source says that that material can do it";
+                };
     }
 
     private static String stopped(ControlLine line) {

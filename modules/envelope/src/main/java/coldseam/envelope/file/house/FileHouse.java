@@ -83,6 +83,10 @@ record FileHouse(
         FileAlternatives alternatives)
         implements SelfChecking {
 
+    FileHouse {
+        PageText.require("house", house);
+    }
+
     /** Most openings, rows counted out; every two of them are held against each other. */
     private static final int MOST_OPENINGS = 400;
 

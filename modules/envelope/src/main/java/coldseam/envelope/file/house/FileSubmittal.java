@@ -18,6 +18,10 @@ record FileSubmittal(
         @Doc("Such as B.") Optional<String> revision) {
 
     FileSubmittal {
+        address.ifPresent(text -> PageText.require("address", text));
+        client.ifPresent(text -> PageText.require("client", text));
+        preparedBy.ifPresent(text -> PageText.require("preparedBy", text));
+        revision.ifPresent(text -> PageText.require("revision", text));
         try {
             date.map(LocalDate::parse);
         } catch (DateTimeParseException none) {

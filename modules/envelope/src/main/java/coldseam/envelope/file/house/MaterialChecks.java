@@ -81,7 +81,7 @@ public final class MaterialChecks {
      * @param conductivity W/(m·K)
      */
     public static void like(String name, double conductivity, Position place, Faults faults) {
-        MaterialLibrary.named(name).ifPresent(known -> {
+        MaterialLibrary.called(name).ifPresent(known -> {
             double least = known.conductivity() * least(known);
             double most = known.conductivity() * ALIKE;
             if (conductivity < least || conductivity > most) {
@@ -105,7 +105,7 @@ public final class MaterialChecks {
     }
 
     private void vapour(Named<FileMaterial> own) {
-        OptionalDouble built = MaterialLibrary.named(own.name())
+        OptionalDouble built = MaterialLibrary.called(own.name())
                 .map(Material::vapourResistanceFactor)
                 .orElse(OptionalDouble.empty());
         OptionalDouble said = own.value().material("").vapourResistanceFactor();

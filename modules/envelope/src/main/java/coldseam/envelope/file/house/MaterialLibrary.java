@@ -8,6 +8,7 @@ import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Refers;
 import coldseam.files.ResourceFolder;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -33,6 +34,15 @@ public final class MaterialLibrary {
     /** The one of this name. */
     public static Optional<Material> named(String name) {
         return MATERIALS.detectOptional(each -> each.name().equals(name));
+    }
+
+    /** The one whose name this is but for capitals, hyphens and spaces. */
+    static Optional<Material> called(String name) {
+        return MATERIALS.detectOptional(each -> plain(each.name()).equals(plain(name)));
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ").strip();
     }
 
     /** As its file describes it. */

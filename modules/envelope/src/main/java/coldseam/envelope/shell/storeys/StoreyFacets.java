@@ -9,6 +9,7 @@ import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.OnGround;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.roof.RoofField;
@@ -101,6 +102,10 @@ public final class StoreyFacets {
             StoreyRoof roof = roofs.get(k);
             facets.addAllIterable(roof.slopes(roof.parts(cell -> heated.shown(cell, k, true)), faces.middle(k)));
         });
+        facets.forEach(this::onGround);
+        if (faults.notEmpty()) {
+            return Optional.empty();
+        }
         check(facets.toImmutable());
         return Optional.of(new BodyFacets(
                 facets.toImmutable(),
@@ -108,6 +113,16 @@ public final class StoreyFacets {
                 laid.floorArea(),
                 Math.max(laid.widestStep(), Math.max(faces.widestJog(), walls.widestJog())),
                 false));
+    }
+
+    private void onGround(Facet facet) {
+        OnGround.fault(facet, corner -> Vertex.metres(ground.at(corner)))
+                .ifPresent(what -> faults.add(
+                        ShellFault.Part.BASE,
+                        stacks.stack(facet.traits().level()).name(),
+                        "Floor \"%s\": %s",
+                        facet.name(),
+                        what));
     }
 
     /** All that follows from the plan as it is parted so far. */

@@ -9,6 +9,7 @@ import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
+import coldseam.envelope.shell.mesh.OnGround;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -88,6 +89,9 @@ final class SolidChecks {
         }
         if (faults.isEmpty()) {
             within();
+        }
+        if (faults.isEmpty()) {
+            facets.forEach(facet -> OnGround.fault(facet, terrain::at).ifPresent(what -> fault(facet, what)));
         }
     }
 
