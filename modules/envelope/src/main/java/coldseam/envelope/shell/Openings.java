@@ -370,11 +370,47 @@ final class Openings {
         edges.add(side(p, head, "head", topRight, topLeft));
         edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
         edges.add(side(p, jamb, "right jamb", bottomRight, topRight));
-        Optional<Joint> under = roof ? Optional.empty() : threshold(p, bottomLeft);
-        edges.add(
-                under.isPresent()
-                        ? onThreshold(p, under.get(), bottomLeft, bottomRight)
-                        : side(p, sill, "sill", bottomLeft, bottomRight));
+        edges.addAllIterable(
+                roof
+                        ? Lists.immutable.of(side(p, sill, "sill", bottomLeft, bottomRight))
+                        : foot(p, thresholds(p, bottomLeft)));
+        return edges.toImmutable();
+    }
+
+    /** A part of an opening's foot, m along its wall. */
+    private record Range(double from, double to) {
+
+        boolean isLong() {
+            return to - from > StepZones.HAIR;
+        }
+
+        Range within(Range other) {
+            return new Range(Math.max(from, other.from), Math.min(to, other.to));
+        }
+
+        ImmutableList<Range> without(Range other) {
+            return Lists.immutable
+                    .of(new Range(from, Math.min(to, other.from)), new Range(Math.max(from, other.to), to))
+                    .select(Range::isLong);
+        }
+    }
+
+    /** What an opening stands on: a threshold over each junction that takes its width out of its foot, else a sill. */
+    private ImmutableList<Edge> foot(Placed p, ImmutableList<Joint> under) {
+        MutableList<Edge> edges = Lists.mutable.empty();
+        MutableList<Range> free = Lists.mutable.of(new Range(p.a(), p.c()));
+        for (Joint joint : under) {
+            for (Range part : free.collect(each -> each.within(range(p, joint))).select(Range::isLong)) {
+                edges.add(onThreshold(p, joint, part, edges.size()));
+                free = free.flatCollect(each -> each.without(part));
+            }
+        }
+        free.forEach(part -> edges.add(side(
+                p,
+                JunctionKind.SILL,
+                "sill",
+                p.axes().space(part.from(), p.b()),
+                p.axes().space(part.to(), p.b()))));
         return edges.toImmutable();
     }
 
@@ -407,25 +443,34 @@ final class Openings {
                 Places.of(p.opening(), wall, part));
     }
 
-    /** The junction at the foot of the wall that a threshold takes its width out of. */
-    private Optional<Joint> threshold(Placed p, Point3 from) {
+    /**
+     * The junctions at the foot of the wall that thresholds take their width out of, that under its middle first; none where its
+     * middle stands on none.
+     */
+    private ImmutableList<Joint> thresholds(Placed p, Point3 from) {
         double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
         boolean low = p.opening().sill() <= allowed;
-        return joints.detectOptional(joint -> {
-            boolean floor = low
-                    && FLOORS.containsKey(joint.kind())
-                    && (FLOORS.get(joint.kind()) != JunctionKind.HEATED_THRESHOLD
-                            || Math.abs(from.z() - joint.from().point().z()) <= A_FLOOR);
-            boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
-                    && (low || from.z() - joint.from().point().z() <= allowed);
-            if (joint.second() != p.facet() || !(floor || deck)) {
-                return false;
-            }
-            double start = p.axes().flat(joint.to().point()).x;
-            double end = p.axes().flat(joint.from().point()).x;
-            double middle = (p.a() + p.c()) / 2;
-            return Math.min(start, end) <= middle && middle <= Math.max(start, end);
-        });
+        double middle = (p.a() + p.c()) / 2;
+        ImmutableList<Joint> under = joints.select(joint -> {
+                    boolean floor = low
+                            && FLOORS.containsKey(joint.kind())
+                            && (FLOORS.get(joint.kind()) != JunctionKind.HEATED_THRESHOLD
+                                    || Math.abs(from.z() - joint.from().point().z()) <= A_FLOOR);
+                    boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
+                            && (low || from.z() - joint.from().point().z() <= allowed);
+                    return joint.second() == p.facet() && (floor || deck);
+                })
+                .toImmutable();
+        return under.detectOptional(joint -> range(p, joint).from() <= middle
+                        && middle <= range(p, joint).to())
+                .map(first -> Lists.immutable.of(first).newWithAll(under.reject(joint -> joint == first)))
+                .orElse(Lists.immutable.empty());
+    }
+
+    private static Range range(Placed p, Joint joint) {
+        double one = p.axes().flat(joint.from().point()).x;
+        double other = p.axes().flat(joint.to().point()).x;
+        return new Range(Math.min(one, other), Math.max(one, other));
     }
 
     /** Whether the outer faces of a joint's two surfaces lie in one plane. */
@@ -437,10 +482,8 @@ final class Openings {
         return Math.abs(Vectors.dot(apart, other.normal())) <= StepZones.HAIR;
     }
 
-    private Edge onThreshold(Placed p, Joint joint, Point3 from, Point3 to) {
-        double start = p.axes().flat(joint.to().point()).x;
-        double end = p.axes().flat(joint.from().point()).x;
-        double width = Math.min(p.c(), Math.max(start, end)) - Math.max(p.a(), Math.min(start, end));
+    private Edge onThreshold(Placed p, Joint joint, Range part, int before) {
+        double width = part.to() - part.from();
         int index = joints.detectIndex(j -> j.kind() == joint.kind()
                 && j.first() == joint.first()
                 && j.second() == joint.second()
@@ -455,15 +498,15 @@ final class Openings {
         boolean overRooms = kind == JunctionKind.HEATED_THRESHOLD;
         BodyFacets.Floor floor = ShellAssembler.floorBehind(joint, mesh, storeys);
         return new Edge(
-                "threshold: " + p.opening().name(),
+                "threshold: " + p.opening().name() + (before > 0 ? " (" + (before + 1) + ")" : ""),
                 kind,
                 // Between storeys the wall goes on below; where the ground covers that, or the walls' faces are not in
                 // one plane, it is as if the door's own did.
                 overRooms && !(below.exposure().kind() == wall.exposure().kind() && flush(joint)) ? wall : below,
                 overRooms ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
-                from,
-                to,
+                p.axes().space(part.from(), p.b()),
+                p.axes().space(part.to(), p.b()),
                 width,
                 width,
                 joint.angle(),

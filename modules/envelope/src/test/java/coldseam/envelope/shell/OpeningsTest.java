@@ -456,6 +456,41 @@ class OpeningsTest {
         assertEquals(4, (porch.from().y() + porch.to().y()) / 2, ROUND_OFF);
     }
 
+    /** Of a door half on a deck, half beyond its end, the whole foot is a seam. */
+    @Test
+    void aDoorPartlyOffADeckHasTwoThresholds() {
+        Body.Storeys body = Houses.body(
+                Houses.flat(),
+                Houses.storey("ground floor", Houses.points(0, 0, 6, 0, 6, 4, 10, 4, 10, 10, 0, 10), 3, "wall"),
+                Houses.storey("upper floor", Houses.rectangle(0, 4, 10, 6), 2.6, "wall"));
+        Shell plain = ShellBuilder.build(Houses.house(body));
+        // The deck goes from 0 to 6 m along the upper floor's south wall, the door from 4.8 to 6.8 m.
+        Shell shell = ShellBuilder.build(Houses.house(
+                body,
+                Lists.immutable.of(Houses.opening("door", Opening.Kind.DOOR, "upper floor wall 0", 2, 2, 4.8, 0.15)),
+                Lists.immutable.empty()));
+        Edge deck = shell.edges().detect(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD);
+        Edge rooms = shell.edges().detect(edge -> edge.kind() == JunctionKind.HEATED_THRESHOLD);
+        assertEquals(1.2, deck.externalLength(), ROUND_OFF);
+        assertEquals(0.8, rooms.externalLength(), ROUND_OFF);
+        assertEquals("threshold: door (2)", rooms.name());
+        assertEquals(6, rooms.from().x(), ROUND_OFF);
+        assertEquals(6.8, rooms.to().x(), ROUND_OFF);
+        for (JunctionKind kind : Lists.immutable.of(JunctionKind.WALL_TO_TERRACE, JunctionKind.INTERMEDIATE_FLOOR)) {
+            assertEquals(
+                    ShellBuilderTest.length(plain, kind) - (kind == JunctionKind.WALL_TO_TERRACE ? 1.2 : 0.8),
+                    ShellBuilderTest.length(shell, kind),
+                    ROUND_OFF);
+        }
+        // Where no floor is near its foot, the rest is a sill.
+        Shell high = ShellBuilder.build(Houses.house(
+                body,
+                Lists.immutable.of(Houses.opening("door", Opening.Kind.DOOR, "upper floor wall 0", 2, 2, 4.8, 0.34)),
+                Lists.immutable.empty()));
+        assertEquals(1.2, ShellBuilderTest.length(high, JunctionKind.TERRACE_THRESHOLD), ROUND_OFF);
+        assertEquals(0.8, ShellBuilderTest.length(high, JunctionKind.SILL), ROUND_OFF);
+    }
+
     /** Over a deck its sill is measured from the deck, which lies 50 mm over the floor behind it. */
     @Test
     void aDoorMayStandSoHighOverADeck() {
