@@ -147,7 +147,9 @@ public final class FloatingStructure {
         ImmutableList<Boolean> heavy = pieces.collect(piece -> parapet && isHeavy(piece));
         int[] joined = new int[pieces.size()];
         for (int face = 0; face < joined.length; face++) {
-            joined[face] = heavy.get(face) || bears(pieces.get(face), plan) ? face : PlanarSubdivision.NOTHING;
+            boolean strip = pieces.get(face).origin() instanceof Origin.OfStrip;
+            joined[face] =
+                    !strip && (heavy.get(face) || bears(pieces.get(face), plan)) ? face : PlanarSubdivision.NOTHING;
         }
         boolean more = true;
         while (more) {
