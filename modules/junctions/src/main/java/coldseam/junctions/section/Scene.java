@@ -267,26 +267,26 @@ record Scene(
         checkFrame(reasons);
         TermsCheck terms = new TermsCheck(who, drawing.terms(), reasons);
         terms.layers(name -> band(name.equals(setup.kind().first())));
-        checkGiven(who, DrawingNames.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);
         checkGiven(
                 who,
-                DrawingNames.UPTURN,
-                setup.sill().isPresent() ? Optional.of(setup.sill()) : Optional.empty(),
+                DrawingNames.DEPTH,
+                setup.ground().map(JunctionSetup.GroundBlock::depth).orElseGet(OptionalDouble::empty),
                 reasons);
+        checkGiven(who, DrawingNames.UPTURN, setup.sill(), reasons);
         checkSill(who, reasons);
         checkGiven(
                 who,
                 DrawingNames.THICKNESS,
                 form.second() == KindForm.Second.THING && setup.floorThickness() > 0
-                        ? Optional.of(OptionalDouble.of(setup.floorThickness()))
-                        : Optional.empty(),
+                        ? OptionalDouble.of(setup.floorThickness())
+                        : OptionalDouble.empty(),
                 reasons);
         terms.conditions(this::value);
     }
 
     /** A house's own geometry goes before a parameter; one that was set to something else would be passed over in silence. */
-    private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<Phrase> reasons) {
-        double there = ofHouse.orElse(OptionalDouble.empty()).orElse(Double.NaN);
+    private void checkGiven(String who, String name, OptionalDouble ofHouse, MutableList<Phrase> reasons) {
+        double there = ofHouse.orElse(Double.NaN);
         drawing.terms()
                 .parameters()
                 .select(each ->
