@@ -6,10 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.HouseFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -131,5 +136,45 @@ class WingAlongTheHouseTest {
         double over = 6.5 - 5.8;
         double back = 0.3 + HOUSE;
         assertEquals(volume(4, 0.3, 0.5, 6.5) + (4 + 2 * 0.3) * back * over, shell.externalVolume(), NODES);
+    }
+
+    /** A cellar's wall under the floor beside it is one, though a roof's area cuts the plan where the side's given end lies. */
+    @Test
+    void aCellarsWallUnderTheFloorBesideItIsOne(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("house.yaml");
+        Files.writeString(file, """
+                house: Part cellar
+                site: {indoor-temperature: 20 °C, outdoor-temperature: -10 °C}
+                assemblies:
+                  wall:
+                    layers:
+                    - {material: old solid brick, thickness: 300 mm, role: structure}
+                    - {material: extruded polystyrene board, thickness: 180 mm, role: insulation}
+                  slab:
+                    layers:
+                    - {material: concrete, thickness: 120 mm, role: structure}
+                    - {material: extruded polystyrene board, thickness: 100 mm, role: insulation}
+                body:
+                  footprint-line: structure
+                  storeys:
+                  - {name: cellar, footprint: {rectangle: [10 m, 6 m], at: [0 m, 3 m]}, height: 2.4 m, walls: wall}
+                  - name: ground
+                    footprint: {rectangle: [10 m, 9 m]}
+                    height: 2.8 m
+                    floor-thickness: 250 mm
+                    walls: wall
+                    terrace: slab
+                    lower-roof: {assembly: slab, area: {rectangle: [5 m, 3 m], at: [5 m, 0 m]}}
+                    base: {kind: slab on ground, assembly: slab}
+                  - {name: upper, footprint: {rectangle: [10 m, 6 m], at: [0 m, 3 m]}, height: 2.6 m, floor-thickness: 250 mm, walls: wall}
+                  base: {kind: heated cellar, assembly: slab, depth: 2 m}
+                  roof: {form: flat, assembly: slab}
+                """);
+        Shell shell = HouseFile.read(file).shell();
+        Surface under = shell.surfaces()
+                .detect(surface -> surface.name().equals("cellar south wall, under the floor beside it"));
+        // From the cellar floor's underside at -2.22 m to the slab's at 0.18 m.
+        assertEquals(10.36 * 2.4, under.externalArea(), 0.01);
+        assertTrue(shell.surfaces().noneSatisfy(surface -> surface.name().equals("cellar south wall")));
     }
 }

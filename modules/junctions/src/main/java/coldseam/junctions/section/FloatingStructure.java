@@ -50,8 +50,8 @@ public final class FloatingStructure {
      * @param parapet whether one stands on the roof: then whatever heavy the detail adds must bear on the rest, too
      */
     static int bodies(SectionPlan plan, boolean parapet) {
-        int first = carrying(plan, true);
-        int second = carrying(plan, false);
+        ImmutableList<Integer> first = carrying(plan, true);
+        ImmutableList<Integer> second = carrying(plan, false);
         if (sideBySide(plan, parapet, first, second)) {
             return 1;
         }
@@ -136,12 +136,13 @@ public final class FloatingStructure {
                 && Shapes.of(piece.outline().corners()).getArea() > WEIGHT;
     }
 
-    private static boolean isLeaf(Piece piece, int first, int second) {
-        return piece.origin() instanceof Origin.OfLayer of && of.index() == (of.first() ? first : second);
+    private static boolean isLeaf(Piece piece, ImmutableList<Integer> first, ImmutableList<Integer> second) {
+        return piece.origin() instanceof Origin.OfLayer of && (of.first() ? first : second).contains(of.index());
     }
 
     /** Whether all leaves are joined where sides of what bears lie on one another; most are, and need no bed between them. */
-    private static boolean sideBySide(SectionPlan plan, boolean parapet, int first, int second) {
+    private static boolean sideBySide(
+            SectionPlan plan, boolean parapet, ImmutableList<Integer> first, ImmutableList<Integer> second) {
         PlanarSubdivision seen = plan.seen();
         ImmutableList<Piece> pieces = seen.faces().collect(face -> plan.pieces().get(face.painted()));
         ImmutableList<Boolean> heavy = pieces.collect(piece -> parapet && isHeavy(piece));
@@ -176,17 +177,31 @@ public final class FloatingStructure {
         return true;
     }
 
-    /** The index of a surface's thickest layer that carries, the innermost of those alike; -1 without. */
-    private static int carrying(SectionPlan plan, boolean first) {
-        return plan.pieces()
-                .select(piece -> piece.role() == Role.STRUCTURE)
-                .collect(Piece::origin)
-                .selectInstancesOf(Origin.OfLayer.class)
-                .select(of -> of.first() == first)
-                .toSortedListBy(Origin.OfLayer::index)
-                .maxByOptional(of -> of.layer().thickness())
-                .map(Origin.OfLayer::index)
-                .orElse(-1);
+    /**
+     * The indices of a surface's layers that carry: of the thickest, the innermost and those beyond insulation from it; of the
+     * leaves round a cavity the inner one carries.
+     */
+    private static ImmutableList<Integer> carrying(SectionPlan plan, boolean first) {
+        ImmutableList<Piece> layers = plan.pieces()
+                .select(piece -> piece.origin() instanceof Origin.OfLayer of && of.first() == first)
+                .toSortedListBy(FloatingStructure::index)
+                .toImmutable();
+        ImmutableList<Piece> structure = layers.select(piece -> piece.role() == Role.STRUCTURE);
+        double most = structure.collectDouble(FloatingStructure::thickness).maxIfEmpty(0);
+        ImmutableList<Piece> thickest = structure.select(piece -> thickness(piece) == most);
+        return thickest.select(piece -> index(piece) == index(thickest.getFirst())
+                        || layers.anySatisfy(between -> between.role() == Role.INSULATION
+                                && index(between) > index(thickest.getFirst())
+                                && index(between) < index(piece)))
+                .collect(FloatingStructure::index);
+    }
+
+    private static int index(Piece piece) {
+        return ((Origin.OfLayer) piece.origin()).index();
+    }
+
+    private static double thickness(Piece piece) {
+        return ((Origin.OfLayer) piece.origin()).layer().thickness();
     }
 
     private static int bodies(Geometry bearing, ImmutableList<Geometry> leaves) {

@@ -57,13 +57,16 @@ final class GivenSides {
         return within(storey, side, a, b).isEmpty();
     }
 
-    /** Whether a stretch of a moved side stands along or in the rooms of another storey, and not along its walls' thickness alone. */
+    /**
+     * Whether a stretch of a moved side stands along or in the rooms of another storey, and not along its walls' thickness alone;
+     * what lies past the ends of the given side is as what is beside it.
+     */
     boolean alongRooms(int storey, int side, Vertex a, Vertex b, int other) {
         Geometry rooms = Footprint.of(stacks.storey(other).outlines()).polygon().buffer(StepZones.HAIR);
         return within(storey, side, a, b)
                 .map(line ->
                         line.toGeometry(rooms.getFactory()).intersection(rooms).getLength() > StepZones.HAIR)
-                .orElse(false);
+                .orElse(true);
     }
 
     /** m, what of the given side lies beside a stretch of the moved one. */
