@@ -49,11 +49,11 @@ class CorrectionsTest {
     @Test
     void whereNoLayerIsInsulationByRoleWhateverInsulatesCounts() {
         Assembly wall = assembly(
-                layer(Role.STRUCTURE, "wool", 100, 0.04),
+                layer(Role.STRUCTURE, "straw", 100, 0.055),
                 layer(Role.CLADDING, "render board", 60, 0.065),
                 layer(Role.MEMBRANE, "fleece", 5, 0.05),
                 layer(Role.CLADDING, "plaster", 20, 0.5));
-        double r1 = 2.5 + 0.06 / 0.065;
+        double r1 = 0.1 / 0.055 + 0.06 / 0.065;
         double total = 0.14 + r1 + 0.04;
         assertEquals(
                 0.01 * Math.pow(r1 / total, 2),

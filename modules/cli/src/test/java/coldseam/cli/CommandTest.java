@@ -89,6 +89,19 @@ class CommandTest {
         }
     }
 
+    /** Of a house with a hole no sum of heat is told as if it were the whole. */
+    @Test
+    void theTableOfHeatSaysWhatItsTotalLacks() throws IOException {
+        Path house = box("{all: wall}", "{all: wall, south: none}");
+        Run.of("audit", house.toString(), "-o", file("hole", "pdf"), "--csv", file("hole", "csv"));
+        String total = Files.readString(Path.of(file("hole", "csv").replace(".csv", "-heat-loss.csv")))
+                .lines()
+                .filter(line -> line.startsWith("total,"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(total.startsWith("total,\"at least, not known: 1 surface is missing, "), total);
+    }
+
     /** Data is SI, whatever is printed. */
     @Test
     void theUnitsAskedForChangeNothingInTheData() throws IOException {
