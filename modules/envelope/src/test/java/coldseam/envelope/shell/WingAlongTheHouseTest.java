@@ -40,7 +40,14 @@ class WingAlongTheHouseTest {
                 Houses.flat(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
-        Body.Stack wing = new Body.Stack(
+        return ShellBuilder.build(Houses.house(Houses.body(
+                Body.FootprintLine.STRUCTURE,
+                house,
+                Lists.immutable.of(kitchen(x, width, wall, floor, level, height)))));
+    }
+
+    private static Body.Stack kitchen(double x, double width, String wall, String floor, double level, double height) {
+        return new Body.Stack(
                 "kitchen",
                 Lists.immutable.of(Houses.storey("kitchen", Houses.rectangle(x, 6, width, 3), height, wall)),
                 new Body.Base(
@@ -54,8 +61,6 @@ class WingAlongTheHouseTest {
                 Houses.roof(Body.Roof.Form.TERRACE, 0, 0, false),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
-        return ShellBuilder.build(
-                Houses.house(Houses.body(Body.FootprintLine.STRUCTURE, house, Lists.immutable.of(wing))));
     }
 
     private static double volume(double width, double out, double thickness, double height) {
@@ -108,6 +113,34 @@ class WingAlongTheHouseTest {
         Shell shell = shell(2, 4, "wall", "thick", UP + 0.15, 2.2);
         assertEquals(volume(4, 0.3, 0.9, 2.2), shell.externalVolume(), NODES);
         assertEquals(1, edges(shell, JunctionKind.FLOOR_CHANGE).size());
+    }
+
+    /** Beside a cellar of thinner walls a slab begins at the cellar's wall, which its edge stands against, and has none of its own. */
+    @Test
+    void besideACellarOfThinnerWalls() {
+        Body.Stack house = new Body.Stack(
+                "",
+                Lists.immutable.of(
+                        Houses.storey("cellar", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"),
+                        Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 6), 3, "wall"),
+                        Houses.storey("upper floor", Houses.rectangle(0, 0, 8, 6), 2.8, "wall")),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 2, Exposure.ground()),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(
+                Body.FootprintLine.STRUCTURE,
+                house,
+                Lists.immutable.of(kitchen(2, 4, "wall", "slab", UP + 0.05, 2.5)))));
+        assertEquals(
+                Lists.immutable.of("kitchen wall 1", "kitchen wall 2", "kitchen wall 3"),
+                shell.surfaces().collect(Surface::name).select(name -> name.startsWith("kitchen")));
+        double cellar = (8 + 2 * 0.2) * (6 + 2 * 0.2) * 2.5;
+        double above = (8 + 2 * HOUSE) * (6 + 2 * HOUSE) * (3 + 2.8 + 0.35);
+        // The slab reaches 0.1 m under the ground floor's wall.
+        double wing = (4 + 2 * 0.3) * 3 * (0.5 + 2.5 + 0.35) + (4 + 2 * 0.3) * 0.1 * 0.5;
+        double base = (8 + 2 * 0.2) * (6 + 2 * 0.2) * 0.5;
+        assertEquals(base + cellar + above + wing, shell.externalVolume(), NODES);
     }
 
     /** Wider than the house, its side is a wall where it stands free, and so is what of that runs into the house's wall. */

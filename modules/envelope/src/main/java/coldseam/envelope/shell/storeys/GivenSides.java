@@ -95,13 +95,13 @@ final class GivenSides {
     }
 
     private Optional<Double> against(int stack, int storey, int side) {
-        double floor = floor(storey);
+        double foot = foot(storey);
         double top = top(storey);
         ImmutableList<Integer> beside = Lists.immutable
                 .fromStream(IntStream.range(0, stacks.count()).boxed())
-                .select(k -> stacks.owners().get(k) == stack && floor(k) < top && ends(k) > floor);
+                .select(k -> stacks.owners().get(k) == stack && floor(k) < top && ends(k) > foot);
         if (beside.isEmpty()
-                || floor(beside.getFirst()) > (floor + top) / 2
+                || floor(beside.getFirst()) > (foot + top) / 2
                 || ends(beside.getLast()) < top
                 || slopes(storey)) {
             return Optional.empty();
@@ -128,6 +128,15 @@ final class GivenSides {
 
     private double ends(int storey) {
         return floor(storey) + stacks.storey(storey).height();
+    }
+
+    /** m, z of the outer face of what lies under a storey. */
+    private double foot(int storey) {
+        return floor(storey)
+                - (stacks.lowest(storey)
+                        ? Footprint.thickness(
+                                house.assembly(stacks.stack(storey).base().assembly()))
+                        : 0);
     }
 
     /** m, z of the outer face of what lies flat over a storey. */
