@@ -25,6 +25,9 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
     /** m over the finished deck; less is usual over a drained channel alone (common practice, no source). */
     public static final double UPTURN = 0.15;
 
+    /** m, by which a sill on that height may miss it: what is printed of it is whole millimetres. */
+    private static final double PRINTED = 0.0005;
+
     /** Cosine of half a degree. */
     private static final double LEVEL = 0.99996;
 
@@ -50,7 +53,7 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
                 shell.edges()
                         .select(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD)
                         .collect(Rain::sill)
-                        .select(sill -> sill.least() < UPTURN));
+                        .select(sill -> sill.least() < UPTURN - PRINTED));
     }
 
     private static boolean isRainedOn(Surface surface) {
