@@ -105,6 +105,9 @@ class WingAlongTheHouseTest {
         assertEquals(Exposure.Kind.CRAWL_SPACE, under.exposure().kind());
         assertEquals((4 + 2 * out) * (UP - level), under.externalArea(), 0.01);
         assertTrue(edges(shell, JunctionKind.FLOOR_CHANGE).isEmpty());
+        assertEquals(
+                270, edges(shell, JunctionKind.WALL_UNDER_OVERHANG).getOnly().angle());
+        assertTrue(edges(shell, JunctionKind.CRAWL_SPACE_EDGE).allSatisfy(edge -> edge.angle() == 90));
     }
 
     /** A floor that lies higher indoors and reaches lower outdoors has no wall between, either. */

@@ -166,8 +166,9 @@ final class JunctionRules {
                         ? JunctionKind.CELLAR_SLAB_EDGE
                         : JunctionKind.SLAB_EDGE;
             }
-            case CRAWL_SPACE -> JunctionKind.CRAWL_SPACE_EDGE;
-            case UNHEATED, PARTY -> JunctionKind.UNHEATED_BELOW_EDGE;
+            // A lower wing's wall under the floor beside it meets that as a wall does what hangs over it.
+            case CRAWL_SPACE -> convex ? JunctionKind.CRAWL_SPACE_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
+            case UNHEATED, PARTY -> convex ? JunctionKind.UNHEATED_BELOW_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
             case OUTDOORS -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
         };
     }
