@@ -22,30 +22,37 @@ final class Merit {
 
     /**
      * How good something is, the less the better: unbroken insulation goes first, then the fewest broken lines of air, water and
-     * vapour control, then the fewest limits missed, then the least loss.
+     * vapour control, then the fewest of which its detail says nothing, then the fewest limits missed, then the least loss.
      *
      * @param cut how many are without a pen line
      * @param broken lines
+     * @param unsaid layers of which the detail does not say how they pass
      * @param missed limits
      * @param loss psi or chi, or W/K of several
      */
-    record Score(int cut, int broken, int missed, double loss) implements Comparable<Score> {
+    record Score(int cut, int broken, int unsaid, int missed, double loss) implements Comparable<Score> {
 
-        static final Score NOTHING = new Score(0, 0, 0, 0);
+        static final Score NOTHING = new Score(0, 0, 0, 0, 0);
 
         private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::cut)
                 .thenComparingInt(Score::broken)
+                .thenComparingInt(Score::unsaid)
                 .thenComparingInt(Score::missed)
                 .thenComparingDouble(Score::loss);
 
         /** Of both together. */
         Score plus(Score other) {
-            return new Score(cut + other.cut, broken + other.broken, missed + other.missed, loss + other.loss);
+            return new Score(
+                    cut + other.cut,
+                    broken + other.broken,
+                    unsaid + other.unsaid,
+                    missed + other.missed,
+                    loss + other.loss);
         }
 
         /** With as many more limits missed. */
         Score missing(int more) {
-            return new Score(cut, broken, missed + more, loss);
+            return new Score(cut, broken, unsaid, missed + more, loss);
         }
 
         @Override
@@ -58,8 +65,13 @@ final class Merit {
     Score score(BridgeResult result, double size) {
         double loss = size * result.psiOrChi(DimensionSystem.EXTERNAL).middle();
         return result instanceof JunctionResult junction
-                ? new Score(junction.penLine().unbroken() ? 0 : 1, broken(junction), missed(result), loss)
-                : new Score(0, 0, missed(result), loss);
+                ? new Score(
+                        junction.penLine().unbroken() ? 0 : 1,
+                        broken(junction),
+                        result.detail().unsaid().size(),
+                        missed(result),
+                        loss)
+                : new Score(0, 0, 0, missed(result), loss);
     }
 
     private static int broken(JunctionResult junction) {

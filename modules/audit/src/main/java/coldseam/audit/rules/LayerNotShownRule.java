@@ -4,15 +4,10 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.envelope.Control;
-import coldseam.junctions.detail.Connection;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Every chosen detail says how air, water and vapour control pass, as far as the surfaces have them. */
 public final class LayerNotShownRule extends SheetRule {
-
-    /** Layers whose passing a detail states; heat is computed. */
-    private static final ImmutableList<Control> STATED = Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
 
     /**
      * Layers of which a detail says nothing.
@@ -53,9 +48,6 @@ public final class LayerNotShownRule extends SheetRule {
     }
 
     private static ImmutableList<Control> hidden(Facts facts, BridgeSheet<?> sheet) {
-        return STATED.select(control -> {
-            Connection connection = sheet.result().detail().connections().get(control);
-            return (connection == null || connection == Connection.NOT_SHOWN) && facts.mustPass(sheet, control);
-        });
+        return sheet.result().detail().unsaid().select(control -> facts.mustPass(sheet, control));
     }
 }

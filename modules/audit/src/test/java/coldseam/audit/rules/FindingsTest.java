@@ -229,6 +229,21 @@ class FindingsTest {
                 0.35 * length * 3000 * 24 / 1000 * 0.10, finding.moneyPerYear().orElseThrow(), 1e-9);
     }
 
+    /** It loses less, but would be found at once: of how air control passes it says nothing. */
+    @Test
+    void whatADetailDoesNotShowMakesItNoBetterOption() {
+        String yaml = Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", "");
+        Made worst = new Made(
+                "corner-worst", JunctionKind.OUTSIDE_CORNER, Rank.WORST, 0.3, 0.4, false, 0, 0.1, Sample.ALL_CARRIED);
+        Made unsaid = Made.good("corner-unsaid", JunctionKind.OUTSIDE_CORNER)
+                .psi(-0.10)
+                .connection(Control.AIR, Connection.NOT_SHOWN);
+        Finding finding = only(findings(
+                yaml, Lists.mutable.of(worst, unsaid).withAll(Sample.good()).toImmutable()));
+        assertEquals(
+                0.35 * finding.subject().length(), finding.loss().orElseThrow().middle(), 1e-9);
+    }
+
     @Test
     void aDetailThatDoesNotFitSaysWhy() {
         String yaml = Sample.yaml().replace("corner-good", "corner-misfit");

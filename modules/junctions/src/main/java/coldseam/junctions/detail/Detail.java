@@ -5,6 +5,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.junctions.language.DrawingNames;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -42,6 +43,12 @@ public record Detail(
         Optional<Cost> cost,
         DetailDrawing drawing,
         boolean own) {
+
+    /** Layers but that of heat, which is computed, of which it does not say how they pass. */
+    public ImmutableList<Control> unsaid() {
+        return DrawingNames.CONTROLS.select(
+                control -> connections.getIfAbsentValue(control, Connection.NOT_SHOWN) == Connection.NOT_SHOWN);
+    }
 
     /** Name and id, as reasons and faults call it. */
     public String who() {
