@@ -365,14 +365,13 @@ final class Openings {
         JunctionKind overhead = overhead(p);
         JunctionKind head = roof ? overhead : p.opening().shutterBox() ? SHUTTER_BOX : JunctionKind.HEAD;
         JunctionKind jamb = roof ? overhead : JunctionKind.JAMB;
-        JunctionKind sill = roof ? overhead : JunctionKind.SILL;
         MutableList<Edge> edges = Lists.mutable.empty();
         edges.add(side(p, head, "head", topRight, topLeft));
         edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
         edges.add(side(p, jamb, "right jamb", bottomRight, topRight));
         edges.addAllIterable(
                 roof
-                        ? Lists.immutable.of(side(p, sill, "sill", bottomLeft, bottomRight))
+                        ? Lists.immutable.of(side(p, overhead, "sill", bottomLeft, bottomRight))
                         : foot(p, thresholds(p, bottomLeft)));
         return edges.toImmutable();
     }

@@ -1,12 +1,14 @@
 package coldseam.envelope.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.shell.fault.ShellException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -163,6 +165,18 @@ class WingAlongTheHouseTest {
                             .externalArea(),
                     0.01);
         }
+    }
+
+    /** Its slab is refused, by its own name, where nothing could bear it. */
+    @Test
+    void aSlabInTheAirIsRefusedAsTheWings() {
+        String fault = assertThrows(ShellException.class, () -> shell(2, 4, "wall", "slab", 2, 2.5))
+                .faults()
+                .getOnly();
+        assertTrue(
+                fault.startsWith(
+                        "Floor \"lowest floor of kitchen\": it lies on the ground, but its underside is at 1.500 m"),
+                fault);
     }
 
     /** Over the house's roof a taller wing has a wall of its own, as thick as it is. */

@@ -119,7 +119,7 @@ public final class StoreyFacets {
         OnGround.fault(facet, corner -> Vertex.metres(ground.at(corner)))
                 .ifPresent(what -> faults.add(
                         ShellFault.Part.BASE,
-                        stacks.stack(facet.traits().level()).name(),
+                        body.stackOf(facet.traits().storey()).name(),
                         "Floor \"%s\": %s",
                         facet.name(),
                         what));
