@@ -1,31 +1,48 @@
 package coldseam.conduction.solid;
 
-import java.util.function.Function;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.function.Supplier;
 
-/** The field of a kept solution. */
-final class KeptBodyField extends LaterBodyField {
+/** The field of a kept solution, packed until it is asked for. */
+public final class KeptBodyField extends LaterBodyField {
 
     private final double[] energies;
-    private final Function<byte[], BodyField> unpacking;
-    private byte[] packed;
+    private Supplier<BodyField> unpacking;
     private BodyField unpacked;
 
     /**
      * @param energies of the painted boxes
-     * @param packed what the field wrote, or nothing where it is kept elsewhere
-     * @param unpacking makes the field of it
+     * @param unpacking asked once
      */
-    KeptBodyField(double[] energies, byte[] packed, Function<byte[], BodyField> unpacking) {
+    public KeptBodyField(double[] energies, Supplier<BodyField> unpacking) {
         this.energies = energies;
-        this.packed = packed;
         this.unpacking = unpacking;
+    }
+
+    /** The bytes of a solution's field. */
+    public static byte[] packed(BodySolution solution) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream to = new DataOutputStream(bytes)) {
+            solution.field().write(to);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** What was packed of a body. */
+    public static BodyField unpacked(byte[] packed, SolidBody body) {
+        return new PackedBodyField(packed, body);
     }
 
     @Override
     synchronized BodyField field() {
         if (unpacked == null) {
-            unpacked = unpacking.apply(packed);
-            packed = null;
+            unpacked = unpacking.get();
+            unpacking = null;
         }
         return unpacked;
     }

@@ -2,6 +2,7 @@ package coldseam.junctions.store;
 
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solve.Conduction;
 import java.io.BufferedInputStream;
@@ -13,7 +14,7 @@ import java.io.DataOutput;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
@@ -28,29 +29,28 @@ final class KeptField implements TemperatureField {
     private static final int BUFFER = 1 << 16;
 
     private final double[] energies;
-    private final Function<byte[], TemperatureField> unpacking;
-    private byte[] packed;
+    private Supplier<TemperatureField> unpacking;
     private TemperatureField unpacked;
 
     /**
      * @param energies of the regions
-     * @param packed what {@link #pack} wrote, or nothing where the field is kept elsewhere
-     * @param unpacking makes the field of it
+     * @param unpacking asked once
      */
-    KeptField(double[] energies, byte[] packed, Function<byte[], TemperatureField> unpacking) {
+    KeptField(double[] energies, Supplier<TemperatureField> unpacking) {
         this.energies = energies;
-        this.packed = packed;
         this.unpacking = unpacking;
     }
 
     /** Packed as fast as can be: the last tenth of the size costs most of the time. */
-    static void pack(TemperatureField field, ByteArrayOutputStream to) {
+    static byte[] packed(Solution solution) {
+        ByteArrayOutputStream to = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(
                 new BufferedOutputStream(new DeflaterOutputStream(to, new Deflater(Deflater.BEST_SPEED)), BUFFER))) {
-            field.write(out);
+            solution.field().write(out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+        return to.toByteArray();
     }
 
     /** What was packed of a section. */
@@ -65,8 +65,8 @@ final class KeptField implements TemperatureField {
 
     private synchronized TemperatureField field() {
         if (unpacked == null) {
-            unpacked = unpacking.apply(packed);
-            packed = null;
+            unpacked = unpacking.get();
+            unpacking = null;
         }
         return unpacked;
     }

@@ -5,6 +5,7 @@ import coldseam.junctions.path.PathFinding;
 import coldseam.junctions.path.PathQuestion;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.JTSVersion;
 
 /**
@@ -29,13 +30,13 @@ public final class PathStore implements PathFinding {
     public WeakestPath find(PathQuestion question) {
         return folder.answer(
                 name(question),
-                SolutionBytes::readPath,
+                content -> (WeakestPath) RecordBytes.read(content, Lists.immutable.empty(), RecordBytes.Fields.NONE),
                 () -> search.find(question),
-                path -> Optional.of(SolutionBytes.write(path)));
+                path -> Optional.of(RecordBytes.write(path, Lists.immutable.empty())));
     }
 
     /** The hash of a question. */
     static String name(PathQuestion question) {
-        return Seal.name(SEARCH, SolutionBytes.question(question));
+        return Seal.name(SEARCH, RecordBytes.inFull(question));
     }
 }

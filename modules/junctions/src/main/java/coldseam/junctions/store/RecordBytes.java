@@ -2,11 +2,10 @@ package coldseam.junctions.store;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
-import coldseam.conduction.Solution;
+import coldseam.conduction.Solved;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solid.BodyField;
-import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.KeptBody;
+import coldseam.conduction.solid.KeptBodyField;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.files.OneOf;
 import coldseam.junctions.detail.Detail;
@@ -43,13 +42,15 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.Sets;
 import org.eclipse.collections.impl.factory.primitive.DoubleLists;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.io.WKBWriter;
 
 /**
  * Trees of records as bytes, and read again: equal trees have equal bytes on every run, and every part of a tree counts, also
  * one that is added to a record later.
  *
  * <p>A record that occurs again is written as the number of the first; so are those that the reader has already, which are
- * therefore not kept. A solution is written without its field, and a section's plan stays packed until somebody asks for it.
+ * therefore not kept. Of a solution's field the energies alone are written, and a section's plan stays packed until somebody asks for it.
  */
 final class RecordBytes {
 
@@ -74,8 +75,8 @@ final class RecordBytes {
         NUMBER,
         ONE_OF,
         NUMBERS,
-        SOLUTION,
-        BODY,
+        SHAPE,
+        ENERGIES,
         PLAN;
 
         private static final Tag[] ALL = values();
@@ -149,13 +150,23 @@ final class RecordBytes {
         return bytes.toByteArray();
     }
 
-    /** Where the fields of solutions are, which no tree holds. */
+    /** Where the fields of solutions are, which no tree holds; each is asked for a tree with such solutions alone. */
     interface Fields {
 
-        TemperatureField of(Section section, Accuracy accuracy);
+        /** For trees without solutions. */
+        Fields NONE = new Fields() {};
 
-        BodyField of(SolidBody body, Accuracy accuracy);
+        default TemperatureField of(Section section, Accuracy accuracy) {
+            throw new IllegalStateException("no solution of a section was to be read");
+        }
+
+        default BodyField of(SolidBody body, Accuracy accuracy) {
+            throw new IllegalStateException("no solution of a body was to be read");
+        }
     }
+
+    /** What is written of a solution's field. */
+    private record Energies(double[] of) {}
 
     /**
      * The tree that was written.
@@ -252,10 +263,16 @@ final class RecordBytes {
                 }
             } else if (value instanceof ImmutableDoubleList numbers) {
                 tag(Tag.NUMBERS);
-                out.writeInt(numbers.size());
-                for (double each : numbers.toArray()) {
-                    out.writeDouble(each);
-                }
+                numbers(numbers.toArray());
+            } else if (value instanceof Geometry shape) {
+                tag(Tag.SHAPE);
+                bytes(new WKBWriter().write(shape));
+            } else if (value instanceof TemperatureField field) {
+                tag(Tag.ENERGIES);
+                numbers(field.energies());
+            } else if (value instanceof BodyField field) {
+                tag(Tag.ENERGIES);
+                numbers(field.energies());
             } else if (value instanceof ImmutableCollection<?> collection) {
                 collection(collection);
             } else if (value instanceof ImmutableMap<?, ?> map) {
@@ -264,19 +281,9 @@ final class RecordBytes {
                         .collect(pair -> Lists.immutable.of(pair.getOne(), pair.getTwo()))
                         .toList()
                         .toImmutable());
-            } else if (value instanceof Solution solution) {
-                tag(Tag.SOLUTION);
-                value(solution.section());
-                value(solution.accuracy());
-                bytes(SolutionBytes.numbers(solution));
             } else if (value instanceof SectionPlan plan) {
                 tag(Tag.PLAN);
                 bytes(write(plan.drawn(), known));
-            } else if (value instanceof BodySolution solution) {
-                tag(Tag.BODY);
-                value(solution.body());
-                value(solution.accuracy());
-                bytes(KeptBody.numbers(solution));
             } else if (value instanceof Record record) {
                 record(record);
             } else {
@@ -286,6 +293,13 @@ final class RecordBytes {
 
         private void tag(Tag tag) throws IOException {
             out.writeByte(tag.ordinal());
+        }
+
+        private void numbers(double[] numbers) throws IOException {
+            out.writeInt(numbers.length);
+            for (double each : numbers) {
+                out.writeDouble(each);
+            }
         }
 
         private void text(String text) throws IOException {
@@ -402,28 +416,22 @@ final class RecordBytes {
                 case NO_NUMBER -> OptionalDouble.empty();
                 case NUMBER -> OptionalDouble.of(in.readDouble());
                 case ONE_OF -> throw new IOException("an answer holds no " + type());
-                case NUMBERS -> {
-                    double[] numbers = new double[in.readInt()];
-                    for (int i = 0; i < numbers.length; i++) {
-                        numbers[i] = in.readDouble();
-                    }
-                    yield DoubleLists.immutable.of(numbers);
-                }
-                case SOLUTION -> {
-                    Section section = (Section) value();
-                    Accuracy accuracy = (Accuracy) value();
-                    yield SolutionBytes.read(bytes(), section, accuracy, none -> fields.of(section, accuracy));
-                }
-                case BODY -> {
-                    SolidBody body = (SolidBody) value();
-                    Accuracy accuracy = (Accuracy) value();
-                    yield KeptBody.read(bytes(), body, accuracy, none -> fields.of(body, accuracy));
-                }
+                case SHAPE -> throw new IOException("an answer holds no shape");
+                case NUMBERS -> DoubleLists.immutable.of(numbers());
+                case ENERGIES -> new Energies(numbers());
                 case PLAN -> {
                     byte[] packed = bytes();
                     yield SectionPlan.later(() -> (SectionPlan.Drawn) read(packed, known, fields));
                 }
             };
+        }
+
+        private double[] numbers() throws IOException {
+            double[] numbers = new double[in.readInt()];
+            for (int i = 0; i < numbers.length; i++) {
+                numbers[i] = in.readDouble();
+            }
+            return numbers;
         }
 
         private String text() throws IOException {
@@ -491,9 +499,24 @@ final class RecordBytes {
                                         ? (Object) in.readBoolean()
                                         : of == char.class ? (Object) in.readChar() : value();
             }
+            if (Solved.class.isAssignableFrom(type)) {
+                giveField(values);
+            }
             Object record = shape.whole(values);
             records.add(record);
             return record;
+        }
+
+        /** A solution's field is found by its question, which stands beside it. */
+        private void giveField(Object[] solution) {
+            Accuracy accuracy = (Accuracy) Lists.mutable.with(solution).detect(Accuracy.class::isInstance);
+            for (int i = 0; i < solution.length; i++) {
+                if (solution[i] instanceof Energies energies) {
+                    solution[i] = solution[0] instanceof Section section
+                            ? new KeptField(energies.of(), () -> fields.of(section, accuracy))
+                            : new KeptBodyField(energies.of(), () -> fields.of((SolidBody) solution[0], accuracy));
+                }
+            }
         }
     }
 }

@@ -15,6 +15,7 @@ import java.security.MessageDigest;
 import java.util.Optional;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * Keeps solved sections on disk, each under the hash of what was asked: the section, the accuracy, and the solver's own
@@ -25,7 +26,7 @@ import java.util.stream.Stream;
 public final class SolutionStore implements SectionSolving {
 
     /** Of the solver, and of how its answers are written: in another form they are other answers. */
-    private static final byte[] HASH = Seal.digest(Core.HASH, Core.hash(SolutionStore.class));
+    static final byte[] HASH = Seal.digest(Core.HASH, Core.hash(SolutionStore.class));
 
     private final KeptFolder folder;
     private final SectionSolving solver;
@@ -56,13 +57,13 @@ public final class SolutionStore implements SectionSolving {
     public Solution solve(Section section, Accuracy accuracy) {
         return folder.answer(
                 name(section, accuracy),
-                content -> fields
-                        ? SolutionBytes.read(content, section, accuracy)
-                        : SolutionBytes.read(
-                                content,
-                                section,
-                                accuracy,
-                                none -> solver.solve(section, accuracy).field()),
+                content -> SolutionBytes.read(
+                        content,
+                        section,
+                        accuracy,
+                        packed -> fields
+                                ? KeptField.unpacked(packed, section)
+                                : solver.solve(section, accuracy).field()),
                 () -> solver.solve(section, accuracy),
                 solution -> solution.outcome().byMemory()
                         ? Optional.empty()
@@ -71,7 +72,7 @@ public final class SolutionStore implements SectionSolving {
 
     /** The hash of a question. */
     String name(Section section, Accuracy accuracy) {
-        return Seal.name(core, SolutionBytes.question(section, accuracy));
+        return Seal.name(core, RecordBytes.inFull(Lists.immutable.of(section, accuracy)));
     }
 
     /** Hashes of the classes of a package and all below it: whatever changes in them, older answers are no longer found. */

@@ -76,8 +76,7 @@ class SolutionStoreTest {
     void aKeptFieldIsUnpackedWhenItIsAskedFor() {
         TemperatureField field = new KeptField(
                 new double[] {7},
-                "no field at all".getBytes(StandardCharsets.UTF_8),
-                packed -> KeptField.unpacked(packed, SECTION));
+                () -> KeptField.unpacked("no field at all".getBytes(StandardCharsets.UTF_8), SECTION));
         assertArrayEquals(new double[] {7}, field.energies());
         assertThrows(UncheckedIOException.class, field::cells);
     }
