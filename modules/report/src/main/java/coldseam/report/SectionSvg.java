@@ -22,7 +22,7 @@ public final class SectionSvg {
     /** The picture's text. */
     public static String text(Solution solution, UnitSystem units) {
         return picture(
-                SectionPicture.of(solution.section(), solution, units),
+                SectionPicture.of(solution, units),
                 solution.section().name(),
                 Optional.of(new GapDrawing(solution, units, WIDTH, GAP_HEIGHT)));
     }

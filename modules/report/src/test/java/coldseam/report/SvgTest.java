@@ -82,8 +82,7 @@ class SvgTest {
     void aLongTitleStaysInThePicture() {
         String title =
                 "outside stair against the wall: Steps stand clear of the wall, boards pass behind them without a cut";
-        String svg = SectionSvg.picture(
-                SectionPicture.of(SLAB.solution().section(), SLAB.solution(), UnitSystem.SI), title, Optional.empty());
+        String svg = SectionSvg.picture(SectionPicture.of(SLAB.solution(), UnitSystem.SI), title, Optional.empty());
         Matcher text = Pattern.compile("font-size=\"([0-9.]+)\"[^>]*>" + title).matcher(svg);
         assertTrue(text.find(), svg.substring(0, 600));
         Type type = Type.of(Double.parseDouble(text.group(1))).with(Face.SEMIBOLD);

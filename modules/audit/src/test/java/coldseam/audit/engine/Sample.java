@@ -191,7 +191,14 @@ public final class Sample {
                 details,
                 Optional.empty(),
                 setup -> PairAnswer.of(new PairResult(
-                        setup, null, Interval.of(2.01), 0, factor, new Point(0, 0), Lists.immutable.empty())));
+                        setup,
+                        null,
+                        Interval.of(2.01),
+                        0,
+                        factor,
+                        new Point(0, 0),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty())));
     }
 
     private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {

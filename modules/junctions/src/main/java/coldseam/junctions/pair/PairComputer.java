@@ -118,6 +118,7 @@ public final class PairComputer implements PairComputing {
                 one.surface().transmittance() * one.surface().exposure().factor() * more,
                 Surroundings.temperatureFactor(surface, coldest.lowest()),
                 coldest.at(),
+                joined.seams(),
                 heatFlow.notes().newWithAll(surface.notes()).distinct());
     }
 

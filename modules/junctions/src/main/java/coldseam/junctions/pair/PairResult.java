@@ -17,6 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  *     times the length that those two have of it more
  * @param temperatureFactor fRsi with Rsi 0.25 m²·K/W (ISO 13788), the lowest of both; an estimate
  * @param coldest where it is lowest, in the section
+ * @param seams in the section, where each one's line meets the inner and the outer face of the surface
  * @param notes what was simplified, in plain words
  */
 public record PairResult(
@@ -26,6 +27,7 @@ public record PairResult(
         double common,
         double temperatureFactor,
         Point coldest,
+        ImmutableList<Point> seams,
         ImmutableList<String> notes) {
 
     /** @throws IllegalStateException where a result is no number */

@@ -30,6 +30,7 @@ import org.locationtech.jts.geom.Geometry;
  * @param surface the band that runs away, its inner face at zero
  * @param surroundings the environments
  * @param end x, where the surface is cut
+ * @param page from here to where a place lies in the detail's own section
  */
 public record SeamRun(
         Section heatFlow,
@@ -37,7 +38,8 @@ public record SeamRun(
         ImmutableList<Composition.Face> faces,
         Band surface,
         Surroundings surroundings,
-        double end) {
+        double end,
+        UnaryOperator<Point> page) {
 
     /** m, within which a corner lies on a layer's face: turning a section moves it by rounding. */
     private static final double ON_A_FACE = 5e-7;
@@ -73,16 +75,29 @@ public record SeamRun(
                     cut.sign() * scene.chart().along(cut.ofFirst(), at) - line,
                     levels.detectIfNone(level -> Math.abs(level - y) < ON_A_FACE, () -> y));
         };
+        UnaryOperator<Point> page =
+                at -> scene.chart().beside(cut.ofFirst(), at.y() + band.inside(), cut.sign() * (at.x() + line));
         return new SeamRun(
                 laid(composition.heatFlow(), laid),
                 laid(composition.surfaceTemperature(), laid),
-                composition
-                        .faces()
-                        .collect(face ->
-                                new Composition.Face(laid(face.area(), laid), face.conductivity(), face.insulates())),
+                composition.faces().collect(face -> laid(face, laid)),
                 surface,
                 composition.surroundings(),
-                cuts.get(cut) - line);
+                cuts.get(cut) - line,
+                page);
+    }
+
+    /** This one turned over, so that x is the distance from a line so far from its own, m, on its surface. */
+    public SeamRun turned(double distance) {
+        UnaryOperator<Point> laid = at -> new Point(distance - at.x(), at.y());
+        return new SeamRun(
+                laid(heatFlow, laid),
+                laid(surfaceTemperature, laid),
+                faces.collect(face -> laid(face, laid)),
+                surface,
+                surroundings,
+                distance - end,
+                at -> page.apply(laid.apply(at)));
     }
 
     /**
@@ -102,7 +117,8 @@ public record SeamRun(
         return cut.sign() * chart.along(cut.ofFirst(), at);
     }
 
-    private static Section laid(Section section, UnaryOperator<Point> laid) {
+    /** A section moved, its boundaries with the resistances they have where it was. */
+    public static Section laid(Section section, UnaryOperator<Point> laid) {
         return new Section(
                 section.name(),
                 section.symmetry(),
@@ -123,8 +139,9 @@ public record SeamRun(
                 Lists.immutable.empty());
     }
 
-    private static Geometry laid(Geometry area, UnaryOperator<Point> laid) {
-        return Shapes.union(
-                Shapes.outlines(area).collect(each -> Shapes.of(each.corners().collect(laid::apply))));
+    private static Composition.Face laid(Composition.Face face, UnaryOperator<Point> laid) {
+        Geometry area = Shapes.union(Shapes.outlines(face.area())
+                .collect(each -> Shapes.of(each.corners().collect(laid::apply))));
+        return new Composition.Face(area, face.conductivity(), face.insulates());
     }
 }

@@ -7,6 +7,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
+import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -17,11 +18,16 @@ import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart.Cut;
+import coldseam.junctions.section.Band;
 import coldseam.junctions.section.SeamRun;
+import coldseam.junctions.section.Shapes;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.geom.Geometry;
 
 /** Two seams in one section, against what is known of their sum apart. */
 class PairComputerTest {
@@ -90,7 +96,7 @@ class PairComputerTest {
                 section.name(),
                 section.symmetry(),
                 section.regions()
-                        .collect(each -> new coldseam.conduction.Region(
+                        .collect(each -> new Region(
                                 each.material(),
                                 each.conductivity(),
                                 new coldseam.conduction.Polygon(
@@ -109,15 +115,83 @@ class PairComputerTest {
         return new Point(Math.min(corner.x(), at), corner.y());
     }
 
-    /** A lintel 200 mm high and a floor 250 mm thick need their sum; a lap over the frame lies in another layer, and does not. */
+    /** The eaves' plate of timber and the lintel of concrete below it need their sum; what hangs down before the window lies outside it. */
     @Test
     void whatReachesIntoTheOtherIsTold() {
         PairSetup.End head = end(TypicalBuild.MASONRY, "head-middle-lapped", Cut.FIRST_AWAY);
-        PairSetup.End floor = end(TypicalBuild.MASONRY, "intermediate-floor-board-passes", Cut.FIRST_AWAY);
-        PairAnswer near = PAIRS.compute(new PairSetup(head, floor, 0.40));
+        PairSetup.End eaves = end(TypicalBuild.MASONRY, "eaves-boards-meet", Cut.SECOND_AWAY);
+        PairAnswer near = PAIRS.compute(new PairSetup(head, eaves, 0.45));
         assertEquals(PairObstacle.REACHES, near.obstacle().orElseThrow());
-        assertEquals(0.05, near.lacking(), 1e-4);
-        assertTrue(PAIRS.compute(new PairSetup(head, floor, 0.45)).result().isPresent());
+        assertEquals(0.1358, near.lacking(), 1e-4);
+        assertTrue(PAIRS.compute(new PairSetup(head, eaves, 0.586)).result().isPresent());
+    }
+
+    /** Drawn apart they are 450 mm high together; cast in one they need no more than the floor and the least lintel. */
+    @Test
+    void aLintelIsCastWithTheSlabOverIt() {
+        PairSetup.End head = end(TypicalBuild.MASONRY, "head-middle-lapped", Cut.FIRST_AWAY);
+        PairSetup.End floor = end(TypicalBuild.MASONRY, "intermediate-floor-board-passes", Cut.FIRST_AWAY);
+        SeamRun one = SeamRun.of(head.detail(), head.setup(), head.cut(), MaterialLibrary::named);
+        SeamRun other = SeamRun.of(floor.detail(), floor.setup(), floor.cut(), MaterialLibrary::named);
+        double apart = concrete(new JoinedSections(one, other, 0.45).heatFlow());
+        double cast = concrete(new JoinedSections(one, other, 0.3).heatFlow());
+        assertEquals(apart - 0.15 * 0.24, cast, 1e-6, "150 mm of both are one, as thick as the wall carries");
+    }
+
+    private static double concrete(Section section) {
+        return area(section, region -> region.conductivity() > 2).getArea();
+    }
+
+    /** What is seen of some regions: later ones lie over earlier ones. */
+    private static Geometry area(Section section, Predicate<Region> which) {
+        Geometry seen = Shapes.nothing();
+        for (Region region : section.regions()) {
+            Geometry area = Shapes.of(region.outline().corners());
+            seen = which.test(region) ? Shapes.union(Lists.immutable.of(seen, area)) : Shapes.difference(seen, area);
+        }
+        return seen;
+    }
+
+    /** Whatever is a side of the whole faces air but for the ends of both sections. */
+    @ParameterizedTest
+    @CsvSource({
+        "MASONRY, head-middle-lapped, FIRST_AWAY, intermediate-floor-board-passes, FIRST_AWAY, 0.3",
+        "MASONRY, head-inner-bare, FIRST_AWAY, intermediate-floor-slab-through, FIRST_AWAY, 0.36",
+        "FRAME, head-middle-lapped, FIRST_AWAY, intermediate-floor-board-passes, FIRST_AWAY, 0.3",
+        "MASONRY, head-middle-lapped, FIRST_AWAY, eaves-boards-meet, SECOND_AWAY, 0.586",
+        "FRAME, head-inner-bare, FIRST_AWAY, eaves-rafters-through, SECOND_AWAY, 0.6",
+        "MASONRY, jamb-middle-lapped, FIRST_AWAY, jamb-inner-bare-reveal, FIRST_AWAY, 0.2"
+    })
+    void theWholeHasNoHole(TypicalBuild build, String one, Cut first, String other, Cut second, double distance) {
+        PairSetup.End a = end(build, one, first);
+        PairSetup.End b = end(build, other, second);
+        SeamRun left = SeamRun.of(a.detail(), a.setup(), a.cut(), MaterialLibrary::named);
+        SeamRun right = SeamRun.of(b.detail(), b.setup(), b.cut(), MaterialLibrary::named);
+        JoinedSections joined = new JoinedSections(left, right, distance);
+        assertEquals(0, joined.lacking());
+        Section whole = joined.heatFlow();
+        Geometry all = area(whole, region -> true);
+        double facing = length(whole) + open(left) + open(right) - thickness(left) - thickness(right);
+        assertEquals(all.getLength(), facing, 1e-4);
+    }
+
+    private static double length(Section section) {
+        return section.boundaries().sumOfDouble(each -> length(each.path()));
+    }
+
+    private static double length(ImmutableList<Point> way) {
+        return way.drop(1).zip(way).sumOfDouble(pair -> pair.getOne().distance(pair.getTwo()));
+    }
+
+    /** m of a section's outline that face nothing: its ends. */
+    private static double open(SeamRun run) {
+        Section section = run.heatFlow();
+        return area(section, region -> true).getLength() - length(section);
+    }
+
+    /** m, of the surface's end that is cut off. */
+    private static double thickness(SeamRun run) {
+        return run.surface().strata().select(Band.Stratum::solved).getLast().solvedOutside();
     }
 
     /** Each is drawn a metre past its last corner. */

@@ -26,23 +26,38 @@ final class DrawnBeside {
     private DrawnBeside() {}
 
     static void write(Page page, BridgeResult result, String heading, Block words) {
+        write(
+                page,
+                SectionPicture.of(
+                        result,
+                        MarkedTemperatures.of(page.audit().house().site()),
+                        page.print().units()),
+                DrawnResult.of(result, page.print().units()),
+                new DetailNumbers(result, page.print()).figure(),
+                heading,
+                words);
+    }
+
+    /**
+     * Sets a drawing.
+     *
+     * @param drawn all that decides it
+     * @param figure what it shows, in words
+     */
+    static void write(Page page, SectionPicture picture, Record drawn, String figure, String heading, Block words) {
         Flow flow = page.flow();
         double left = (flow.width() - GAP) * DRAWN;
-        SectionPicture picture = SectionPicture.of(
-                result,
-                MarkedTemperatures.of(page.audit().house().site()),
-                page.print().units());
         double needed = words.height(flow.width() - GAP - left);
         flow.need(Math.max(LEAST, needed) + 50);
         flow.heading(heading);
-        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
-        SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
+        double height = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
+        SectionDrawing drawing = new SectionDrawing(picture, left, height);
         Block drawingBlock = SectionBlock.drawn(
-                result,
+                drawn,
                 picture,
                 drawing,
                 Legend.BAR,
-                new DetailNumbers(result, page.print()).figure(),
+                figure,
                 (canvas, box) -> Legend.drawBar(canvas, box, picture.system(), drawing));
         MutableList<Block> right = Lists.mutable.of(words);
         right.add(Blocks.text(

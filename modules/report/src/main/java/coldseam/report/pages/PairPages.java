@@ -3,18 +3,24 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.PairRow;
 import coldseam.audit.PairSheet;
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Outcome;
+import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.pair.PairSetup;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.section.SectionPicture;
 import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 
-/** The seams that touch: every two of them, and what they come to in one section. */
+/** The seams that touch: every two of them, and a sheet for each different pair that is solved in one section. */
 final class PairPages {
 
     private PairPages() {}
@@ -32,8 +38,8 @@ final class PairPages {
                 Rich.trade(PairWords.count(audit, print.units())
                                 .map(count -> Phrases.capital(count) + ". ")
                                 .orElse("")
-                        + "The two sections are cut where both show the undisturbed layers of their common surface, and put"
-                        + " together there; what both then lose more than the sum of their ψ, below zero for less, is a line"
+                        + "The two sections are cut where both show the same of their common surface, and put together there; what both"
+                        + " then lose more than the sum of their ψ, below zero for less, is a line"
                         + " of H_T. Weakest paths and control layers are those of each by itself."),
                 Style.BODY));
         flow.space(6);
@@ -65,5 +71,47 @@ final class PairPages {
                     PairWords.status(row, audit.mould(), print.units()));
         }
         flow.add(table);
+        audit.pairSheets().forEach(sheet -> sheet(page, sheet));
+    }
+
+    /** All that decides the picture of a pair in the audit. */
+    private record Question(PairSetup setup, Accuracy accuracy, Outcome outcome, int unknowns, UnitSystem units) {}
+
+    private static void sheet(Page page, PairSheet sheet) {
+        Print print = page.print();
+        Solution solution = sheet.result().solution();
+        Table facts = Table.of(Table.Column.share("", 1), Table.Column.number("", 74))
+                .fact(Rich.of("apart"), print.length(sheet.result().setup().distance()))
+                .fact(Rich.of("beside each other"), print.length(sheet.length()))
+                .fact(
+                        Rich.of("more than the sum of both ψ"),
+                        print.of(sheet.interaction(), Dimension.LINEAR_TRANSMITTANCE))
+                .fact(
+                        Rich.marked("lowest temperature factor f_{Rsi}, an estimate"),
+                        Print.factor(sheet.temperatureFactor()))
+                .fact(Rich.of("mould may grow from indoors"), Print.percent(sheet.mouldHumidity()));
+        DrawnBeside.write(
+                page,
+                SectionPicture.of(
+                        sheet.result(),
+                        MarkedTemperatures.of(page.audit().house().site()),
+                        print.units()),
+                new Question(
+                        sheet.result().setup(),
+                        solution.accuracy(),
+                        solution.outcome(),
+                        solution.unknowns(),
+                        print.units()),
+                "The section of both with its isotherms",
+                sheet.id() + " · " + Phrases.capital(sheet.kind()),
+                Blocks.stack(
+                        4,
+                        Blocks.text(
+                                sheet.one().id() + ", "
+                                        + sheet.one().result().detail().name() + "; "
+                                        + sheet.other().id() + ", "
+                                        + sheet.other().result().detail().name() + ".",
+                                Style.BODY),
+                        Blocks.table(facts)));
     }
 }

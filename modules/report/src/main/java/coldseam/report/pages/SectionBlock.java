@@ -53,7 +53,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
      */
     Block block(BridgeResult result, String figure) {
         return drawn(
-                result,
+                DrawnResult.of(result, picture.system()),
                 picture,
                 drawing,
                 Legend.HEIGHT,
@@ -64,12 +64,13 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
     /**
      * A drawing with something below.
      *
+     * @param drawn all that decides what is drawn, beside the limits and sizes
      * @param below points
      * @param figure what they show, in words
      * @param under draws what is below
      */
     static Block drawn(
-            BridgeResult result,
+            Record drawn,
             SectionPicture picture,
             SectionDrawing drawing,
             double below,
@@ -78,12 +79,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
         return Blocks.figure(
                 drawing.height() + below,
                 figure,
-                new Question(
-                        DrawnResult.of(result, picture.system()),
-                        picture.limits(),
-                        drawing.width(),
-                        drawing.height(),
-                        below),
+                new Question(drawn, picture.limits(), drawing.width(), drawing.height(), below),
                 (canvas, box) -> {
                     drawing.draw(canvas, new Box(box.x0(), box.y0() + below, box.x1(), box.y1()));
                     under.accept(canvas, box);
@@ -91,11 +87,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
     }
 
     private record Question(
-            DrawnResult result,
-            ImmutableList<SectionPicture.Limit> limits,
-            double width,
-            double height,
-            double below) {}
+            Record drawn, ImmutableList<SectionPicture.Limit> limits, double width, double height, double below) {}
 
     /** The materials of a drawing by their numbers, as thick as the build-ups have them. */
     static Table keys(SectionDrawing drawing, ImmutableList<Assembly> assemblies, Print print) {

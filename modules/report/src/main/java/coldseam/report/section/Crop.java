@@ -24,7 +24,7 @@ final class Crop {
     /** How much of the page is left around that, m. */
     private static final double BESIDE = 0.06;
 
-    /** Joints so near the focus are to be seen, m. */
+    /** Joints so near the focus, and what lies so near to what is wanted, are to be seen, m. */
     private static final double HEART = 0.3;
 
     /** Air around the section, m. */
@@ -73,6 +73,14 @@ final class Crop {
 
     private static Box core(SectionPicture picture, PaintedParts parts) {
         Box bounds = solid(parts).grown(0.04);
+        if (picture.wanted().notEmpty()) {
+            return picture.wanted()
+                    .collect(place -> new Box(place.x(), place.y(), place.x(), place.y()))
+                    .reduce(Box::joinedWith)
+                    .orElseThrow()
+                    .grown(HEART)
+                    .cutWith(bounds);
+        }
         if (picture.penLine().isEmpty()) {
             return bounds;
         }

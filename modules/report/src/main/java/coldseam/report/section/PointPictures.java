@@ -80,6 +80,7 @@ final class PointPictures {
                 this::isotherm,
                 system,
                 limits,
+                Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Lists.immutable.empty(),

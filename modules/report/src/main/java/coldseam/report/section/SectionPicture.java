@@ -8,9 +8,11 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.WeakestPath;
+import coldseam.junctions.pair.PairResult;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -33,6 +35,7 @@ import org.eclipse.collections.impl.list.Interval;
  * @param isotherms lines of a temperature, °C, asked when they are drawn
  * @param system units of its labels
  * @param limits temperatures whose isotherms are marked by name
+ * @param wanted what is to be seen; empty for what the lines and the coldest point say, or for all
  * @param penLine inside the insulation
  * @param weakestPath through everything
  * @param controls the ways of air, water and vapour control; none where the layers are not known
@@ -47,6 +50,7 @@ public record SectionPicture(
         DoubleFunction<ImmutableList<ImmutableList<Point>>> isotherms,
         UnitSystem system,
         ImmutableList<Limit> limits,
+        ImmutableList<Point> wanted,
         Optional<PenLine> penLine,
         Optional<WeakestPath> weakestPath,
         ImmutableList<ControlLine> controls,
@@ -97,8 +101,6 @@ public record SectionPicture(
     }
 
     private static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
-        double indoor = result.setup().indoorTemperature();
-        double outdoor = result.setup().outdoorTemperature();
         return new SectionPicture(
                 result.plan()
                         .pieces()
@@ -111,10 +113,11 @@ public record SectionPicture(
                 temperature -> result.solution().field().isotherm(temperature),
                 system,
                 limits,
+                Lists.immutable.empty(),
                 Optional.of(result.penLine()),
                 Optional.of(result.weakestPath()),
                 result.controls().select(line -> line.path().size() > 1),
-                Optional.of(new Coldest(result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
+                Optional.of(coldest(result.setup(), result.coldest(), result.temperatureFactor())));
     }
 
     private static ImmutableList<Integer> own(JunctionResult result) {
@@ -126,7 +129,40 @@ public record SectionPicture(
     }
 
     /** The picture of a section drawn by hand. */
-    public static SectionPicture of(Section section, Solution solution, UnitSystem system) {
+    public static SectionPicture of(Solution solution, UnitSystem system) {
+        return bare(
+                solution,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                system,
+                warmest(solution.section())
+                        .map(solution::surface)
+                        .map(surface -> new Coldest(surface.at(), surface.lowest())));
+    }
+
+    /** The picture of two seams in one section. */
+    public static SectionPicture of(PairResult pair, ImmutableList<Limit> limits, UnitSystem system) {
+        return bare(
+                pair.solution(),
+                limits,
+                pair.seams().newWith(pair.coldest()),
+                system,
+                Optional.of(coldest(pair.setup().one().setup(), pair.coldest(), pair.temperatureFactor())));
+    }
+
+    private static Coldest coldest(JunctionSetup setup, Point at, double temperatureFactor) {
+        double outdoor = setup.outdoorTemperature();
+        return new Coldest(at, outdoor + temperatureFactor * (setup.indoorTemperature() - outdoor));
+    }
+
+    /** Of a section's regions alone. */
+    private static SectionPicture bare(
+            Solution solution,
+            ImmutableList<Limit> limits,
+            ImmutableList<Point> wanted,
+            UnitSystem system,
+            Optional<Coldest> coldest) {
+        Section section = solution.section();
         return new SectionPicture(
                 section.regions()
                         .collect(region -> new PaintedPart(
@@ -141,11 +177,12 @@ public record SectionPicture(
                 section,
                 temperature -> solution.field().isotherm(temperature),
                 system,
-                Lists.immutable.empty(),
+                limits,
+                wanted,
                 Optional.empty(),
                 Optional.empty(),
                 Lists.immutable.empty(),
-                warmest(section).map(solution::surface).map(surface -> new Coldest(surface.at(), surface.lowest())));
+                coldest);
     }
 
     private static Optional<String> warmest(Section section) {
