@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
 import coldseam.audit.house.Workshop;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.AtomicFiles;
@@ -82,14 +83,18 @@ final class DetailCommand implements Callable<Integer> {
         return Exit.UNBROKEN.code();
     }
 
-    /** Tells of a junction's or a point's, at the first place there is of its kind. */
-    private DetailPdf.Sheet bridge(Detail detail, Layers layers) {
+    /** Tells of a junction's or a point's, at the first place there is of one of its kinds. */
+    private DetailPdf.Sheet bridge(Detail found, Layers layers) {
+        Detail detail = found.kinds()
+                .collect(found::lookedAtFor)
+                .detectOptional(each -> layers.places(each).notEmpty())
+                .orElse(found);
         ImmutableList<? extends Layers.Place<?>> places = layers.places(detail);
         if (places.isEmpty()) {
-            throw new RefusedException(
-                    Lists.immutable.of("--house: it has no " + detail.kind().label()
-                            + (detail.kind() instanceof PointKind ? " under points" : "") + ", which \"" + id
-                            + "\" is for; name build-ups by --first and --second, or leave --house out"));
+            throw new RefusedException(Lists.immutable.of("--house: it has no "
+                    + detail.kinds().collect(BridgeKind::label).makeString(" and no ")
+                    + (detail.kind() instanceof PointKind ? " under points" : "") + ", which \"" + id
+                    + "\" is for; name build-ups by --first and --second, or leave --house out"));
         }
         Layers.Place<?> place = places.getFirst();
         BridgeResult result = workshop.computer().compute(place.laid(detail), place.setup());

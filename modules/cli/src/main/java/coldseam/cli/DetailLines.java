@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Control;
 import coldseam.envelope.DefaultPsi;
 import coldseam.files.Words;
@@ -54,7 +55,8 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     /** A detail at the head of its sheet, and what it is between. */
     void head(Detail detail, String where) {
-        fold(detail.kind().label() + ": " + detail.name() + " (" + Words.word(detail.rank()) + " option)");
+        fold(detail.kinds().collect(BridgeKind::label).makeString(", ") + ": " + detail.name() + " ("
+                + Words.word(detail.rank()) + " option)");
         fold(Phrases.capital(where));
     }
 

@@ -7,6 +7,7 @@ import coldseam.assemblies.check.PublishedTable;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.JunctionKind;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
@@ -39,8 +40,8 @@ class PsiRangesTest {
             .flatCollect(PublishedTable::rows);
 
     private static Detail detail(PublishedTable.Row row) {
-        return CATALOGUE
-                .find(row.text("option"))
+        String[] named = row.text("option").split(" at ");
+        return (named.length < 2 ? CATALOGUE.find(named[0]) : CATALOGUE.find(named[0], JunctionKind.of(named[1])))
                 .orElseThrow(() -> new AssertionError(row.place() + ": no option \"" + row.text("option") + "\""));
     }
 

@@ -35,9 +35,11 @@ public record TypicalSetups(double board) {
         return with(build.setup(detail), thickness -> boards);
     }
 
-    /** Whether a detail is for the typical junctions of its kind, and not for walls insulated inside alone. */
+    /** Whether a detail is for the typical junctions of its kind, and not for other walls alone, such as those insulated inside. */
     public static boolean usual(Detail detail) {
-        return detail.drawing().forAnyBuild();
+        return Lists.immutable
+                .of(TypicalBuild.values())
+                .allSatisfy(build -> build.setup(detail).equals(build.setup(detail.junction())));
     }
 
     /** The same layer of another material. */

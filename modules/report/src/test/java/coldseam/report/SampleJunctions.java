@@ -141,6 +141,7 @@ final class SampleJunctions {
         return new Detail(
                 id,
                 kind,
+                Lists.immutable.empty(),
                 name,
                 rank,
                 Suits.EVERYWHERE,

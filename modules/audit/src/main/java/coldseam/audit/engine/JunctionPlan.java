@@ -61,7 +61,7 @@ final class JunctionPlan {
 
     private PlannedEdge plan(Edge edge) {
         Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> edge.isMeantBy(choice.which())))
-                .flatMap(this::detail);
+                .flatMap(choice -> detail(choice, edge));
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
         Optional<JunctionSetup> setup = setup(edge);
         ImmutableList<Detail> all = catalogue
@@ -108,8 +108,8 @@ final class JunctionPlan {
                 .newWithAll(edge.second().stream().toList());
     }
 
-    private Optional<Detail> detail(JunctionChoice choice) {
-        return catalogue.find(choice.detail()).map(detail -> detail.with(choice.parameters()));
+    private Optional<Detail> detail(JunctionChoice choice, Edge edge) {
+        return catalogue.find(choice.detail(), edge.kind()).map(detail -> detail.with(choice.parameters()));
     }
 
     /** The setup of an edge: that of an edge before it where only a hair's breadth of angle or step sets them apart. */

@@ -123,11 +123,12 @@ final class DecisionChecks {
     }
 
     private void check(PlacedDecision placed, int option, Detail detail, ImmutableSet<BridgeKind> kinds) {
-        if (kinds.notEmpty() && !kinds.contains(detail.kind())) {
+        if (kinds.notEmpty() && detail.kinds().noneSatisfy(kinds::contains)) {
             faults.add(
                     placed.options().get(option),
                     "an option is of a kind that is decided",
-                    "\"" + detail.id() + "\", for: " + detail.kind().label(),
+                    "\"" + detail.id() + "\", for: "
+                            + detail.kinds().collect(BridgeKind::label).makeString(", "),
                     "one for: "
                             + kinds.collect(BridgeKind::label).toSortedList().makeString(", "),
                     "choose another detail, or correct the decision's kinds");

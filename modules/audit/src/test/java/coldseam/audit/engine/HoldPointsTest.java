@@ -100,6 +100,7 @@ class HoldPointsTest {
         Detail detail = new Detail(
                 plain.id(),
                 plain.kind(),
+                plain.also(),
                 plain.name(),
                 plain.rank(),
                 plain.suits(),

@@ -109,6 +109,7 @@ public final class Sample {
             return new Detail(
                     id,
                     kind,
+                    Lists.immutable.empty(),
                     id.replace('-', ' '),
                     rank,
                     Suits.EVERYWHERE,

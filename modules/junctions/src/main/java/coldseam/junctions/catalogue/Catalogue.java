@@ -32,14 +32,14 @@ public final class Catalogue {
      * @param details junctions first, by kind and from worst to best
      */
     public Catalogue(ImmutableList<Detail> details) {
-        this(details.castToList().stream().map(CatalogueEntry::of));
+        this(details.castToList().stream().flatMap(CatalogueEntry::of));
     }
 
     Catalogue(Stream<CatalogueEntry> entries) {
         this.entries = Lists.immutable.withAll(entries.toList());
     }
 
-    /** All of them, junctions first, by kind and from worst to best. */
+    /** All of them, each for each of its kinds: junctions first, by kind and from worst to best. */
     public ImmutableList<Detail> details() {
         return details(entry -> true);
     }
@@ -79,7 +79,7 @@ public final class Catalogue {
 
     /** The ids of all of them. */
     public ImmutableList<String> ids() {
-        return entries.collect(CatalogueEntry::id);
+        return entries.collect(CatalogueEntry::id).distinct();
     }
 
     /**
@@ -88,7 +88,9 @@ public final class Catalogue {
      * @param sort of kind
      */
     public ImmutableList<String> ids(Class<? extends BridgeKind> sort) {
-        return entries.select(entry -> sort.isInstance(entry.kind())).collect(CatalogueEntry::id);
+        return entries.select(entry -> sort.isInstance(entry.kind()))
+                .collect(CatalogueEntry::id)
+                .distinct();
     }
 
     /** The parts of an old house that must come down for one or other of them, in alphabetical order. */
@@ -99,9 +101,16 @@ public final class Catalogue {
                 .toImmutable();
     }
 
-    /** The option with this id. */
+    /** The option with this id, for the first of its kinds in the catalogue's order. */
     public Optional<Detail> find(String id) {
         return entries.detectOptional(entry -> entry.id().equals(id)).map(CatalogueEntry::detail);
+    }
+
+    /** The option with this id, for a kind where it is for that. */
+    public Optional<Detail> find(String id, BridgeKind kind) {
+        return entries.detectOptional(entry -> entry.id().equals(id) && entry.kind() == kind)
+                .map(CatalogueEntry::detail)
+                .or(() -> find(id));
     }
 
     /** The same options at the prices of a house; one without a price keeps its file's, in the house's currency. */
@@ -148,7 +157,7 @@ public final class Catalogue {
     Catalogue withAll(Iterable<Detail> own) {
         return sorted(Stream.concat(
                 entries.castToList().stream(),
-                StreamSupport.stream(own.spliterator(), false).map(CatalogueEntry::of)));
+                StreamSupport.stream(own.spliterator(), false).flatMap(CatalogueEntry::of)));
     }
 
     /** All of some, in the order of a catalogue. */

@@ -6,9 +6,10 @@ import coldseam.junctions.detail.Rank;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A detail of a catalogue, by what tells whether somebody needs it; the rest of it is read once somebody does. */
+/** A detail of a catalogue, for one of its kinds, by what tells whether somebody needs it; the rest of it is read once somebody does. */
 final class CatalogueEntry {
 
     private final String id;
@@ -20,7 +21,7 @@ final class CatalogueEntry {
 
     /**
      * @param id of the detail
-     * @param kind of the detail
+     * @param kind that it is listed for
      * @param rank of the detail
      * @param takesDown parts of an old house that must come down for it
      * @param reader of the whole detail, asked at most once
@@ -33,10 +34,30 @@ final class CatalogueEntry {
         this.reader = reader;
     }
 
-    /** A detail that is at hand. */
-    static CatalogueEntry of(Detail detail) {
-        return new CatalogueEntry(
-                detail.id(), detail.kind(), detail.rank(), detail.suits().takesDown(), () -> detail);
+    /** A detail that is at hand, for each of its kinds. */
+    static Stream<CatalogueEntry> of(Detail detail) {
+        return of(detail.id(), detail.kinds(), detail.rank(), detail.suits().takesDown(), () -> detail);
+    }
+
+    /**
+     * A detail for each of its kinds.
+     *
+     * @param kinds of the detail
+     * @param reader as of one; asked once for them all
+     */
+    static Stream<CatalogueEntry> of(
+            String id,
+            ImmutableList<? extends BridgeKind> kinds,
+            Rank rank,
+            ImmutableList<String> takesDown,
+            Supplier<Detail> reader) {
+        CatalogueEntry first = new CatalogueEntry(id, kinds.getFirst(), rank, takesDown, reader);
+        return Stream.concat(
+                Stream.of(first),
+                kinds.castToList().stream()
+                        .skip(1)
+                        .map(kind -> new CatalogueEntry(
+                                id, kind, rank, takesDown, () -> first.detail().lookedAtFor(kind))));
     }
 
     String id() {

@@ -182,16 +182,22 @@ public final class CatalogueFile {
 
     private static Stream<CatalogueEntry> entries(
             ResourceFolder folder, String sort, ImmutableList<? extends BridgeKind> kinds) {
-        return folder.names().castToList().parallelStream().map(file -> entry(folder, file, sort, kinds));
+        return folder.names().castToList().parallelStream().flatMap(file -> entries(folder, file, sort, kinds));
     }
 
     /** By the file's head alone, or by all of it where the head does not say plainly what it is of. */
-    private static CatalogueEntry entry(
+    private static Stream<CatalogueEntry> entries(
             ResourceFolder folder, String file, String sort, ImmutableList<? extends BridgeKind> kinds) {
         Supplier<Detail> whole = () -> folder.read(file, DetailFile::read);
         Optional<DetailHead> head = DetailHead.of(sort, folder.text(file));
-        return head.flatMap(said -> kinds.detectOptional(kind -> kind.label().equals(said.kind()))
-                        .map(kind -> new CatalogueEntry(said.id(), kind, said.rank(), said.takesDown(), whole)))
+        return head.flatMap(said -> {
+                    ImmutableList<? extends BridgeKind> of = said.kinds()
+                            .flatCollect(
+                                    label -> kinds.select(kind -> kind.label().equals(label)));
+                    return of.size() < said.kinds().size()
+                            ? Optional.empty()
+                            : Optional.of(CatalogueEntry.of(said.id(), of, said.rank(), said.takesDown(), whole));
+                })
                 .orElseGet(() -> CatalogueEntry.of(whole.get()));
     }
 }

@@ -3,6 +3,7 @@ package coldseam.junctions.catalogue;
 import coldseam.files.Words;
 import coldseam.junctions.detail.Rank;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -14,12 +15,13 @@ import org.eclipse.collections.api.list.ImmutableList;
  * tell them from is read whole.
  *
  * @param id of the detail
- * @param kind plain name
+ * @param kinds plain names, that of its key {@code kind} first
  * @param rank of the detail
  * @param takesDown parts of an old house that must come down for it
  */
-record DetailHead(String id, String kind, Rank rank, ImmutableList<String> takesDown) {
+record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableList<String> takesDown) {
 
+    private static final String ALSO = "also";
     private static final String TAKES_DOWN = "takes-down";
 
     /**
@@ -33,11 +35,11 @@ record DetailHead(String id, String kind, Rank rank, ImmutableList<String> takes
         Optional<String> id = line(sort, text).filter(DetailHead::isPlain);
         Optional<String> kind = line("kind", text).filter(DetailHead::isPlain);
         Optional<Rank> rank = line("rank", text).flatMap(DetailHead::rank);
-        Optional<ImmutableList<String>> parts = text.contains(TAKES_DOWN)
-                ? line(TAKES_DOWN, text).flatMap(DetailHead::list)
-                : Optional.of(Lists.immutable.empty());
-        return id.isPresent() && kind.isPresent() && rank.isPresent() && parts.isPresent()
-                ? Optional.of(new DetailHead(id.get(), kind.get(), rank.get(), parts.get()))
+        Optional<ImmutableList<String>> also = list(ALSO, text);
+        Optional<ImmutableList<String>> parts = list(TAKES_DOWN, text);
+        return id.isPresent() && kind.isPresent() && also.isPresent() && rank.isPresent() && parts.isPresent()
+                ? Optional.of(new DetailHead(
+                        id.get(), Lists.immutable.of(kind.get()).newWithAll(also.get()), rank.get(), parts.get()))
                 : Optional.empty();
     }
 
@@ -51,6 +53,13 @@ record DetailHead(String id, String kind, Rank rank, ImmutableList<String> takes
         int from = before + begins.length() - 1;
         int end = text.indexOf('\n', from);
         return end < 0 ? Optional.empty() : Optional.of(text.substring(from, end));
+    }
+
+    /** The list after a key; none of a text in which no line begins with that key, however it goes on. */
+    private static Optional<ImmutableList<String>> list(String key, String text) {
+        return Pattern.compile("(?m)^\\W*" + key + "\\b").matcher(text).find()
+                ? line(key, text).flatMap(DetailHead::list)
+                : Optional.of(Lists.immutable.empty());
     }
 
     private static Optional<ImmutableList<String>> list(String value) {

@@ -40,6 +40,11 @@ public record BandDrawing(
     }
 
     @Override
+    public BandDrawing of(JunctionKind other) {
+        return new BandDrawing(other, terms, only, insulatedInside, angles, statements);
+    }
+
+    @Override
     public BandDrawing with(ImmutableMap<String, Double> values) {
         return new BandDrawing(kind, terms.with(values), only, insulatedInside, angles, statements);
     }

@@ -66,6 +66,7 @@ final class BandDrawingReader extends TermsReader {
         if (form.framed() && statements.noneSatisfy(Statement.Frame.class::isInstance)) {
             faults.add(file.place(), "the drawing needs its frame", "", "", "add \"- frame: set-back\"");
         }
+        alsoFor();
         return new BandDrawing(
                 kind,
                 terms,
@@ -73,6 +74,29 @@ final class BandDrawingReader extends TermsReader {
                 insulatedInside(),
                 file.angles().map(each -> new BandDrawing.Angles(each.least(), each.most())),
                 statements.toImmutable());
+    }
+
+    /** Refuses other kinds that this drawing cannot mean: its lines would lie elsewhere there, or nowhere. */
+    private void alsoFor() {
+        ImmutableList<JunctionKind> alike = JunctionKind.all()
+                .select(each -> each != kind
+                        && each.form().equals(form)
+                        && each.bands().equals(kind.bands())
+                        && each.axes().equals(kind.axes()));
+        MutableList<JunctionKind> meant = Lists.mutable.empty();
+        for (Located<JunctionKind> other : file.also()) {
+            if (!alike.contains(other.value()) || meant.contains(other.value())) {
+                faults.add(
+                        other.place(),
+                        "another kind of the same form and bands is needed, once",
+                        '"' + other.value().label() + '"',
+                        alike.isEmpty()
+                                ? "none is like: " + kind.label()
+                                : alike.collect(JunctionKind::label).makeString(", "),
+                        "remove it, and draw a file of its own for it");
+            }
+            meant.add(other.value());
+        }
     }
 
     private BandDrawing.Only only() {

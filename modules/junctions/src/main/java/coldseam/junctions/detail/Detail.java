@@ -7,6 +7,7 @@ import coldseam.envelope.PointKind;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.DrawingNames;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -14,7 +15,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * One option for a kind of bridge, a junction, a point or a corner: what its file says.
  *
  * @param id unique in its catalogue
- * @param kind of bridge it is for
+ * @param kind of bridge it is for, or is looked at for
+ * @param also other kinds that its file is for, drawn in the same way
  * @param name plain, short
  * @param suits new builds, old houses, or both
  * @param rank among its kind's options
@@ -31,6 +33,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
 public record Detail(
         String id,
         BridgeKind kind,
+        ImmutableList<? extends BridgeKind> also,
         String name,
         Rank rank,
         Suits suits,
@@ -71,6 +74,33 @@ public record Detail(
      */
     public PointKind point() {
         return (PointKind) kind;
+    }
+
+    /** All kinds that its file is for, that which it is looked at for first. */
+    public ImmutableList<BridgeKind> kinds() {
+        return Lists.immutable.<BridgeKind>of(kind).newWithAll(also);
+    }
+
+    /** The same detail, looked at for another of its kinds. */
+    public Detail lookedAtFor(BridgeKind other) {
+        return other == kind
+                ? this
+                : new Detail(
+                        id,
+                        other,
+                        kinds().newWithout(other),
+                        name,
+                        rank,
+                        suits,
+                        looksLike,
+                        order,
+                        connections,
+                        failures,
+                        photographs,
+                        cautions,
+                        cost,
+                        drawing.of((JunctionKind) other),
+                        own);
     }
 
     /** Lengths of its own that a house may set; none where the section is drawn by hand. */
@@ -120,6 +150,7 @@ public record Detail(
         return new Detail(
                 newId,
                 kind,
+                also,
                 name,
                 rank,
                 suits,

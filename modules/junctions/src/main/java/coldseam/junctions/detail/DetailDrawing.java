@@ -1,5 +1,6 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.JunctionKind;
 import coldseam.junctions.language.DetailParameter;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -21,6 +22,15 @@ public interface DetailDrawing {
     /** The same drawing, which takes layers without insulation as well: as they are found, not as they should be built. */
     default DetailDrawing onBareLayers() {
         return this;
+    }
+
+    /**
+     * The same drawing for another kind.
+     *
+     * @param kind of the same form and bands
+     */
+    default DetailDrawing of(JunctionKind kind) {
+        throw new IllegalArgumentException("a drawing of one kind alone; got " + kind.label());
     }
 
     /**

@@ -34,6 +34,7 @@ public final class DetailFile {
         return new Detail(
                 file.id().value(),
                 file.kind(),
+                file.alsoFor(),
                 text.name(),
                 text.rank(),
                 suits(text),

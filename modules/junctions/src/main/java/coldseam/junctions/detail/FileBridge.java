@@ -5,6 +5,8 @@ import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Noun;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** A detail file as it is written, of a junction, a point or a corner. */
 @Noun("a detail")
@@ -14,6 +16,11 @@ sealed interface FileBridge permits FileDetail, FilePoint, FileCorner {
     Located<String> id();
 
     BridgeKind kind();
+
+    /** Other kinds for which its drawing is the same; none where there are none. */
+    default ImmutableList<? extends BridgeKind> alsoFor() {
+        return Lists.immutable.empty();
+    }
 
     FileText text();
 

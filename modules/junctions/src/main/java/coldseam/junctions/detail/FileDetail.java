@@ -23,6 +23,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param place of the file's mapping
  * @param detail its id
+ * @param also other kinds of the same form and bands, drawn in the same way
  * @param text what every detail file says
  * @param where builds that it is drawn for alone; empty for any
  * @param insulatedInside bands that may be insulated inside what carries them though the other is outside it
@@ -35,6 +36,7 @@ record FileDetail(
         Position place,
         Located<String> detail,
         JunctionKind kind,
+        @Size(max = 8) @Default("") ImmutableList<Located<JunctionKind>> also,
         @Inline FileText text,
         @Size(max = 4) @Default("") ImmutableList<Located<String>> where,
         @Size(max = 2) @Default("") ImmutableList<Located<String>> insulatedInside,
@@ -55,6 +57,11 @@ record FileDetail(
     @Override
     public Located<String> id() {
         return detail;
+    }
+
+    @Override
+    public ImmutableList<JunctionKind> alsoFor() {
+        return also.collect(Located::value);
     }
 
     @Override

@@ -94,6 +94,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return Optional.of(new Detail(
                 id,
                 junction.get().kind(),
+                Lists.immutable.empty(),
                 drawn.file().section(),
                 junction.get().rank(),
                 Suits.EVERYWHERE,

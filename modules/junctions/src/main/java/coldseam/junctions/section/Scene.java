@@ -71,7 +71,8 @@ record Scene(
         KindForm form = setup.kind().form();
         String who = detail.who();
         if (setup.kind() != drawing.kind()) {
-            reasons.add(Phrase.of(who + " is for: " + drawing.kind().label() + "; the junction is: "
+            reasons.add(Phrase.of(who + " is for: "
+                    + detail.kinds().collect(BridgeKind::label).makeString(", ") + "; the junction is: "
                     + setup.kind().label() + ". Choose a detail of that kind."));
         }
         if (form.twoSurfaces() && setup.second().isEmpty()) {

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The built-in details, all of them, and a house's own. */
@@ -40,8 +41,9 @@ class CatalogueFileTest {
 
     private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(3e-3, 60_000));
 
-    static Stream<String> ids() {
-        return CatalogueFile.builtIn().junctions().collect(Detail::id).castToList().stream();
+    static Stream<Arguments> ids() {
+        return CatalogueFile.builtIn().junctions().castToList().stream()
+                .map(detail -> Arguments.of(detail.id(), detail.kind().label()));
     }
 
     static Stream<JunctionKind> kinds() {
@@ -49,10 +51,13 @@ class CatalogueFileTest {
     }
 
     @Test
-    void everyIdIsItsFilesNameAndStandsOnce() {
-        ImmutableList<String> ids = CatalogueFile.builtIn().junctions().collect(Detail::id);
-        assertEquals(ids.size(), ids.distinct().size());
-        ids.each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
+    void everyIdIsItsFilesNameAndStandsOnceForAKind() {
+        ImmutableList<Detail> all = CatalogueFile.builtIn().junctions();
+        assertEquals(
+                all.size(),
+                all.collect(each -> each.id() + each.kind().label()).distinct().size());
+        all.collect(Detail::id)
+                .each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
     }
 
     /** On Windows many a name is none, elsewhere the one with a null character. */
@@ -72,8 +77,8 @@ class CatalogueFileTest {
 
     @ParameterizedTest
     @MethodSource("ids")
-    void composesWithoutSlits(String id) {
-        Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
+    void composesWithoutSlits(String id, String kind) {
+        Detail detail = CatalogueFile.builtIn().find(id, JunctionKind.of(kind)).orElseThrow();
         Composition composition = Composer.compose(detail, Samples.setup(detail), BuiltIn.LIBRARY);
         assertFalse(
                 composition.notes().anySatisfy(note -> note.startsWith("A hole") || note.startsWith("Parts")),
@@ -83,8 +88,8 @@ class CatalogueFileTest {
     @Tag("slow")
     @ParameterizedTest
     @MethodSource("ids")
-    void dimensionSystemsDifferByTheLegsExactly(String id) {
-        Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
+    void dimensionSystemsDifferByTheLegsExactly(String id, String kind) {
+        Detail detail = CatalogueFile.builtIn().find(id, JunctionKind.of(kind)).orElseThrow();
         JunctionSetup setup = Samples.setup(detail);
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         double difference = 0;
@@ -146,6 +151,72 @@ class CatalogueFileTest {
         assertTrue(names.has().test("details/my-jamb.yaml"));
         assertFalse(names.has().test("details/your-jamb.yaml"));
         assertTrue(names.has().test("sill-inner-bare"));
+    }
+
+    /** One drawing of two kinds is offered for both, and loses the same where they lie alike. */
+    @Test
+    void aDetailOfSeveralKindsIsOneOfEach(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("own.yaml"), OF_TWO_KINDS);
+        Catalogue catalogue = withOwn(folder);
+        JunctionKind eaves = JunctionKind.of("eaves of an insulated roof");
+        JunctionKind low = JunctionKind.of("knee wall");
+        assertEquals(
+                Lists.immutable.of(Lists.immutable.of(eaves, low), Lists.immutable.of(low, eaves)),
+                Lists.immutable
+                        .of(eaves, low)
+                        .collect(kind -> catalogue
+                                .options(kind)
+                                .detect(each -> each.id().equals("own.yaml"))
+                                .kinds()));
+        assertEquals(1, catalogue.ids().count("own.yaml"::equals));
+        JunctionResult one = COMPUTER.compute(catalogue.find("own.yaml", eaves).orElseThrow(), Samples.setup(eaves));
+        JunctionResult other = COMPUTER.compute(catalogue.find("own.yaml", low).orElseThrow(), Samples.setup(low));
+        assertEquals(low, other.setup().kind());
+        assertEquals(one.psiExternal(), other.psiExternal());
+        assertEquals(Optional.empty(), catalogue.find("nowhere", low));
+    }
+
+    @Test
+    void otherKindsOfADetailAreOfItsForm(@TempDir Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve("own.yaml"),
+                OF_TWO_KINDS.replace("[knee wall]", "[knee wall, jamb, knee wall, eaves of an insulated roof]"));
+        String told =
+                assertThrows(FileFaultException.class, () -> withOwn(folder)).getMessage();
+        String allowed = "; allowed: high eaves of a mono-pitch, verge, ";
+        for (String fault :
+                new String[] {"3:19: \"jamb\"", "3:25: \"knee wall\"", "3:36: \"eaves of an insulated roof\""}) {
+            String[] parts = fault.split(": ");
+            assertTrue(
+                    told.contains("own.yaml:" + parts[0]
+                            + ": another kind of the same form and bands is needed, once; got " + parts[1] + allowed),
+                    () -> fault + told);
+        }
+    }
+
+    private static final String OF_TWO_KINDS = """
+            detail: own
+            kind: eaves of an insulated roof
+            also: [knee wall]
+            name: n
+            rank: best
+            looks-like: l
+            drawing:
+            - band: wall
+            - band: roof
+            order: []
+            connections: {}
+            failures: []
+            photographs: []
+            """;
+
+    private static Catalogue withOwn(Path folder) {
+        return CatalogueFile.withOwn(
+                CatalogueFile.builtIn(),
+                folder,
+                Lists.immutable.of("own.yaml"),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
     }
 
     /** The corner of DefaultPsiTableTest, drawn by hand. */

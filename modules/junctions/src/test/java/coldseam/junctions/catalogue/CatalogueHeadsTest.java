@@ -28,6 +28,7 @@ class CatalogueHeadsTest {
     private static final String PLAIN = """
             detail: parapet-low
             kind: parapet
+            also: [flat roof edge]
             name: A low parapet
             rank: worst
             takes-down: [foot of the wall, neighbour's wall]
@@ -44,7 +45,7 @@ class CatalogueHeadsTest {
             assertEquals(
                     Optional.of(new DetailHead(
                             whole.id(),
-                            whole.kind().label(),
+                            whole.kinds().collect(BridgeKind::label),
                             whole.rank(),
                             whole.suits().takesDown())),
                     DetailHead.of(sort, files.text(file)),
@@ -58,7 +59,7 @@ class CatalogueHeadsTest {
         assertEquals(
                 Optional.of(new DetailHead(
                         "parapet-low",
-                        "parapet",
+                        Lists.immutable.of("parapet", "flat roof edge"),
                         Rank.WORST,
                         Lists.immutable.of("foot of the wall", "neighbour's wall"))),
                 DetailHead.of("detail", PLAIN));
@@ -72,6 +73,8 @@ class CatalogueHeadsTest {
                 "kind: parapet|kind: parapet # low",
                 "kind: parapet|kind:  parapet",
                 "kind: parapet| kind: parapet",
+                "also: [flat roof edge]|also: flat roof edge",
+                "also: [flat roof edge]|\"also\": [flat roof edge]",
                 "rank: worst|rank: good",
                 "rank: worst|rank: [worst]",
                 "takes-down: [foot of the wall, neighbour's wall]|takes-down:\n- foot of the wall",
@@ -105,7 +108,7 @@ class CatalogueHeadsTest {
                                 })))
                 .priced(new Prices(OptionalDouble.empty(), "EUR", 20, Maps.immutable.empty()))
                 .with(new Catalogue(Lists.immutable.empty()));
-        assertEquals(all.collect(Detail::id), catalogue.ids());
+        assertEquals(all.collect(Detail::id).distinct(), catalogue.ids());
         assertTrue(catalogue.partsTakenDown().contains("verge overhang"));
         assertEquals(Optional.empty(), catalogue.find("nowhere"));
         assertEquals(Lists.mutable.empty(), read);

@@ -195,10 +195,8 @@ final class CatalogueTradeTest {
             ImmutableList<String> planes = Lists.immutable
                     .of(JunctionKind.JAMB, JunctionKind.HEAD, JunctionKind.SILL)
                     .newWithAll(THRESHOLDS)
-                    .flatCollect(kind -> CATALOGUE
-                            .options(kind)
-                            .select(each ->
-                                    each.rank() == rank && each.drawing().forAnyBuild()))
+                    .flatCollect(kind ->
+                            CATALOGUE.options(kind).select(each -> each.rank() == rank && TypicalSetups.usual(each)))
                     .collect(CatalogueTradeTest::frame)
                     .distinct();
             assertEquals(1, planes.size(), rank + " options: " + planes);
@@ -484,7 +482,7 @@ final class CatalogueTradeTest {
             // Walls of blocks alone have no boards; their details are drawn for that build.
             if (UPSTANDS.contains(detail.junction())
                     && detail.junction() != JunctionKind.TERRACE_THRESHOLD
-                    && detail.drawing().forAnyBuild()) {
+                    && TypicalSetups.usual(detail)) {
                 before(detail, laid, Laid.MEMBRANE, Laid.WALL, faults);
             }
         }

@@ -116,19 +116,19 @@ class DetailParametersTest {
     @Test
     void pricesComeFromTheHouseAndKeepTheirSource() {
         Detail own = builtIn("hip-mitred-lapped").at(Cost.perMetre(20, "", "the detail's own file"));
-        Catalogue catalogue = new Catalogue(Lists.immutable.of(own, builtIn("hip-foamed"), builtIn("hip-open-v")))
+        Catalogue catalogue = new Catalogue(Lists.immutable.of(own, builtIn("valley-foamed"), builtIn("valley-gap")))
                 .priced(new Prices(
                         OptionalDouble.empty(),
                         "EUR",
                         30,
-                        Maps.immutable.of("hip-foamed", new Prices.OfDetail(35, "quotation of 3 October"))));
+                        Maps.immutable.of("valley-foamed", new Prices.OfDetail(35, "quotation of 3 October"))));
         assertEquals(
                 Lists.immutable.of(
                         Optional.of(Cost.perMetre(20, "EUR", "the detail's own file")),
                         Optional.of(Cost.perMetre(35, "EUR", "quotation of 3 October")),
                         Optional.empty()),
                 catalogue.details().collect(Detail::cost));
-        Cost cost = catalogue.find("hip-foamed").orElseThrow().cost().orElseThrow();
+        Cost cost = catalogue.find("valley-foamed").orElseThrow().cost().orElseThrow();
         assertEquals("35.00 EUR/m (quotation of 3 October)", cost.sourced(UnitSystem.SI));
         // 35 / m times 0.3048 m / ft
         assertEquals("10.67 EUR/ft", cost.text(UnitSystem.US));

@@ -62,7 +62,7 @@ public class PsiTest {
     /** Slivers beside its slit, whose coordinates multiplied say that they have no area, once lost heat without end. */
     @Test
     void whatMaterialsConductIsNoMoreThanWhatTheSectionLoses() {
-        Detail detail = builtIn("inside-corner-in-blocks-round-a-post");
+        Detail detail = builtIn("outside-corner-in-blocks-round-a-post").lookedAtFor(JunctionKind.of("inside corner"));
         JunctionResult result = BridgeComputers.computer(new Accuracy(1e-5, 200_000))
                 .compute(detail, TypicalBuild.MASONRY.setup(detail));
         JunctionSetup setup = result.setup();
