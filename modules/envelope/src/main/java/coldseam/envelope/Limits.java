@@ -16,7 +16,8 @@ import java.util.OptionalDouble;
  *     thermal break is held to)
  * @param geometryPsi W/(m·K), largest psi where it is the larger of the two systems' because of geometry alone: with external
  *     dimensions where surfaces meet at more than 180° indoors, with internal ones at less; 0.10 by default (judgement)
- * @param meanShare least R of a surface over the mean of the house's other surfaces, 0 to 1; judgement, 0.5 by default
+ * @param meanShare least R of a surface over what it would have in proportion to the house's other surfaces, 0 to 1; judgement,
+ *     0.5 by default
  * @param surfaces largest U of surfaces and openings
  */
 public record Limits(

@@ -8,6 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Limits;
+import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
@@ -18,7 +19,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.list.primitive.IntInterval;
 
 /**
- * No surface's U is above the limit for its use, and none loses far more than the house's others do.
+ * No surface's U is above the limit for its use, and none is far poorer than the house's others, each against what a minimum code
+ * asks of its use: walls have half the R of roofs in every house.
  *
  * <p>U is that of the assembly by ISO 6946, also where it meets the ground. Beside an unheated space it counts with that
  * space's temperature factor, though never with less than a half. Twice the limit is a gap: what is there insulates in name
@@ -44,8 +46,9 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
      * @param assembly its name
      * @param transmittance W/(m²·K), as it is held to the limit: of the worst of them
      * @param limit W/(m²·K)
-     * @param others W/(m²·K), the mean of the house's other surfaces; empty where there is none
-     * @param overLimit whether the limit is missed; else it is the mean that it falls short of
+     * @param others W/(m²·K), what U would be if it stood to a minimum code for its use as the house's other surfaces do on
+     *     average; empty where there is none
+     * @param overLimit whether the limit is missed; else it is the others that it falls short of
      * @param source of the limit
      * @param more m, in whole steps, by which the insulation of the worst of them must be thicker for it; empty where it has
      *     no layer that can be, or where half a metre is not enough
@@ -64,7 +67,8 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
             ImmutableList<Value> held = Lists.immutable.of(
                     Value.of("U", transmittance, Dimension.TRANSMITTANCE),
                     Value.of("limit", limit, Dimension.TRANSMITTANCE));
-            return others.map(mean -> held.newWith(Value.of("mean of the others", mean, Dimension.TRANSMITTANCE)))
+            return others.map(mean ->
+                            held.newWith(Value.of("in proportion to the others", mean, Dimension.TRANSMITTANCE)))
                     .orElse(held);
         }
 
@@ -83,7 +87,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> held = facts.shell().surfaces().select(SurfacePoorlyInsulatedRule::isHeld);
         return Groups.by(held, Facts::assembly).flatCollect(alike -> {
-            Optional<Double> others = mean(facts, held.reject(alike::contains));
+            Optional<Double> others = meanShare(facts, held.reject(alike::contains));
             ImmutableList<Surface> lacking =
                     alike.select(surface -> isOver(facts, surface) || isFarBelow(facts, surface, others));
             return lacking.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(draft(facts, lacking, others));
@@ -99,18 +103,20 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
 
     private Draft draft(Facts facts, ImmutableList<Surface> surfaces, Optional<Double> others) {
         Surface worst = surfaces.maxBy(surface -> held(surface) / limit(facts, surface));
+        Optional<Double> proportion = others.map(share -> share * usual(facts, worst));
         Found found = new Found(
                 Facts.assembly(worst),
                 held(worst),
                 limit(facts, worst),
-                others,
+                proportion,
                 isOver(facts, worst),
                 facts.house().limits().surfaces().source(),
                 more(
                         worst,
                         isOver(facts, worst)
                                 ? limit(facts, worst)
-                                : others.orElseThrow() / facts.house().limits().meanShare()));
+                                : proportion.orElseThrow()
+                                        / facts.house().limits().meanShare()));
         return Draft.ofAssembly(
                 this,
                 found.hardlyThere() ? Severity.GAP : Severity.WEAK,
@@ -119,7 +125,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 Optional.of(Interval.of(surfaces.sumOfDouble(surface -> lost(facts, surface)))));
     }
 
-    /** W/K lost against the limit, or against the mean where the limit is kept. */
+    /** W/K lost against the limit; none where it is kept. */
     private static double lost(Facts facts, Surface surface) {
         double more = Facts.assemblyTransmittance(surface) - limit(facts, surface);
         return Math.max(0, more)
@@ -164,18 +170,29 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     private static boolean isFarBelow(Facts facts, Surface surface, Optional<Double> others) {
-        return others.filter(mean ->
-                        Limits.over(held(surface) * facts.house().limits().meanShare(), mean))
+        return others.filter(mean -> Limits.over(
+                        share(facts, surface) * facts.house().limits().meanShare(), mean))
                 .isPresent();
     }
 
-    /** W/(m²·K), weighed by area. */
-    private static Optional<Double> mean(Facts facts, ImmutableList<Surface> surfaces) {
+    /** U over what a minimum code asks of its use, whatever the house sets as its limit. */
+    private static double share(Facts facts, Surface surface) {
+        return held(surface) / usual(facts, surface);
+    }
+
+    private static double usual(Facts facts, Surface surface) {
+        return SurfaceLimits.usual(facts.house().site().heatingDegreeDays())
+                .of(surface.use(), surface.exposure().kind());
+    }
+
+    /** Weighed by area; what lies beside an unheated space counts with its own U, or all others would have to make up for its warmth. */
+    private static Optional<Double> meanShare(Facts facts, ImmutableList<Surface> surfaces) {
         double area = surfaces.sumOfDouble(surface -> SurfaceWithoutLayer.opaqueArea(facts, surface));
         return area > 0
-                ? Optional.of(
-                        surfaces.sumOfDouble(surface -> held(surface) * SurfaceWithoutLayer.opaqueArea(facts, surface))
-                                / area)
+                ? Optional.of(surfaces.sumOfDouble(surface -> share(facts, surface)
+                                / factor(surface)
+                                * SurfaceWithoutLayer.opaqueArea(facts, surface))
+                        / area)
                 : Optional.empty();
     }
 }

@@ -168,7 +168,7 @@ class RuleLimitsTest {
         assertEquals(Optional.empty(), finding(audit(garage(0.4, "60 mm")), "surface-poorly-insulated"));
     }
 
-    /** A house may relax its limit, and is then held to its own mean: R of a surface is at least half that of the others. */
+    /** A house may relax its limit, and is then held to its own others: R of a surface is at least half of what it would be in proportion. */
     @Test
     void aSurfaceFarBelowTheOthersIsFoundThoughItKeepsItsLimit() {
         String relaxed =
@@ -178,7 +178,9 @@ class RuleLimitsTest {
         assertFalse(found.overLimit());
         assertFalse(found.hardlyThere());
         double mean =
-                (1 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04) + 1 / (0.17 + 0.15 / 2.3 + 0.16 / 0.035 + 0.04)) / 2;
+                (30 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04) + 1 / 0.059 / (0.17 + 0.15 / 2.3 + 0.16 / 0.035 + 0.04))
+                        / 2
+                        * 0.060;
         assertEquals(mean, found.others().orElseThrow(), 1e-9);
         // U may be twice the mean: the least step of 5 mm with which it is.
         double needed = 0.035 * (1 / (2 * mean) - BARE - 0.04) - 0.04;
@@ -186,6 +188,24 @@ class RuleLimitsTest {
         Finding finding = finding(audit, "surface-poorly-insulated").orElseThrow();
         assertEquals(Severity.WEAK, finding.severity());
         assertEquals(0, finding.loss().orElseThrow().middle());
+    }
+
+    /** A minimum code asks a roof for twice a wall's R: walls with a third of the roof's R are in proportion, a roof with half the walls' is not. */
+    @Test
+    void aRoofIsInsulatedTwiceAsWellAsAWall() {
+        String deck = "polyisocyanurate board, thickness: 160 mm";
+        String slab = "extruded polystyrene board, thickness: 160 mm";
+        String good = Sample.yaml()
+                .replace(WALL_BOARD, WALL_BOARD.replace("200", "110"))
+                .replace(deck, deck.replace("160", "300"));
+        assertEquals(Optional.empty(), finding(audit(good), "surface-poorly-insulated"));
+        String poor = Sample.yaml()
+                .replace(WALL_BOARD, WALL_BOARD.replace("200", "400"))
+                .replace(slab, slab.replace("160", "300"))
+                .replace(deck, deck.replace("160", "130"));
+        SurfacePoorlyInsulatedRule.Found found = found(SurfacePoorlyInsulatedRule.Found.class, audit(poor));
+        assertEquals("roof", found.assembly());
+        assertFalse(found.overLimit());
     }
 
     /** 6 brackets on each square metre keep the limit of chi one by one, and more than double U. */

@@ -240,10 +240,10 @@ final class Openings {
             faults.add(
                     ShellFault.Part.OPENING,
                     opening.name(),
-                    "Opening \"%s\": the surface \"%s\" is not part of the shell. Name one of: %s.",
+                    "Opening \"%s\": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
                     opening.name(),
                     opening.surface(),
-                    mesh.facets().reject(Facet::step).collect(Facet::name).makeString(", "));
+                    mesh.facets().reject(Facet::step).collect(Facet::name).makeString("\", \""));
             return;
         }
         if (!(opening.width() > 0 && opening.height() > 0)) {

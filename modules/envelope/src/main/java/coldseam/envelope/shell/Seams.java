@@ -42,10 +42,10 @@ final class Seams {
                 faults.add(
                         ShellFault.Part.SEAM,
                         seam.name(),
-                        "Seam \"%s\": the surface \"%s\" is not part of the shell. Name one of: %s.",
+                        "Seam \"%s\": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
                         seam.name(),
                         seam.surface(),
-                        surfaces.collect(Surface::name).makeString(", "));
+                        surfaces.collect(Surface::name).makeString("\", \""));
             } else if (!(seam.length() > 0)) {
                 faults.add(
                         ShellFault.Part.SEAM,

@@ -145,7 +145,7 @@ public final class InputWords {
                 "Largest psi around windows and doors",
                 say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: common practice, no source");
-        row("Least R of a surface over the mean of the others", say(limits.meanShare(), Dimension.SHARE), judgement);
+        row("Least R of a surface in proportion to the others", say(limits.meanShare(), Dimension.SHARE), judgement);
         surfaceLimits(limits.surfaces());
         row(
                 "Least temperature factor fRsi",

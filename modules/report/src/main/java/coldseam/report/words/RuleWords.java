@@ -462,8 +462,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                 Locale.ROOT,
                                 "%.1f",
                                 found.transmittance() / found.others().orElseThrow())
-                        + " times the mean of the house's other surfaces, "
-                        + say.say(found.others().orElseThrow(), Dimension.TRANSMITTANCE);
+                        + " times the "
+                        + say.say(found.others().orElseThrow(), Dimension.TRANSMITTANCE)
+                        + " it would have in proportion to the house's other surfaces (each against a minimum code for"
+                        + " its use)";
     }
 
     private static String unable(Unable layer, Phrases say) {

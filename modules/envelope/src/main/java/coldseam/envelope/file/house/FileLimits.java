@@ -60,7 +60,8 @@ record FileLimits(
         @Bounds(atLeast = "-1 W/(m·K)", atMost = "1 W/(m·K)", usual = "0.01 to 0.1 W/(m·K)")
         OptionalDouble geometryPsi,
 
-        @Doc("Least R of a surface over the mean R of the house's other surfaces.")
+        @Doc(
+                "Least R of a surface over what it would have in proportion to the house's other surfaces, each against a minimum code for its use.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
         @Bounds(atLeast = "10 %", atMost = "100 %", usual = "50 to 80 %")
