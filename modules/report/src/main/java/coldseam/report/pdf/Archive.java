@@ -33,7 +33,7 @@ final class Archive {
         intent.setString(COSName.getPDFName("OutputConditionIdentifier"), "sRGB primaries, gamma 2.2");
         intent.setString(COSName.getPDFName("Info"), "sRGB primaries, gamma 2.2");
         PDStream profile =
-                new PDStream(document, new ByteArrayInputStream(ColourProfile.bytes()), COSName.FLATE_DECODE);
+                new PDStream(document, new ByteArrayInputStream(Shipped.colourProfile()), COSName.FLATE_DECODE);
         profile.getCOSObject().setInt(COSName.N, 3);
         intent.setItem(COSName.getPDFName("DestOutputProfile"), profile);
         COSArray intents = new COSArray();

@@ -55,7 +55,7 @@ public final class FontMetrics implements TextMetrics {
     private FontMetrics() {
         for (Face face : Face.values()) {
             try {
-                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFiles.read(face)));
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Shipped.font(face)));
                 widths.put(face, new Widths(font, font.getUnicodeCmapLookup(), new ConcurrentHashMap<>()));
             } catch (IOException e) {
                 throw new IllegalStateException("a shipped font cannot be read", e);

@@ -70,7 +70,7 @@ final class PdfDocument implements AutoCloseable {
     private void open(DocumentInfo info) {
         for (Face face : Face.values()) {
             attempt(() -> {
-                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFiles.read(face)));
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Shipped.font(face)));
                 // Ligatures would make the set width another than the measured one, and words hard to search for.
                 font.setEnableGsub(false);
                 fonts.put(face, PDType0Font.load(document, font, true));

@@ -37,11 +37,13 @@ public record BodyFacets(
         private static final double LEVEL = 0.001;
 
         /**
-         * Whether a deck before the storey's wall ends in the height of its floor or so little under it that both are one seam.
+         * Whether a deck before a wall ends in the height of the floor behind it or so little under it that both are one seam.
          *
+         * @param floor m, z of the floor's upper face
+         * @param floorThickness m, of it
          * @param deck m, z of the deck's outer face
          */
-        public boolean isJustOver(double deck) {
+        public static boolean isJustOver(double floor, double floorThickness, double deck) {
             return deck < floor && deck >= floor - floorThickness - CLOSE;
         }
 

@@ -21,11 +21,17 @@ import org.locationtech.jts.geom.Polygon;
  * A storey's outline and those of its courts, each side moved by its own distance.
  *
  * @param corners m, of all outlines, one outline after the other: counterclockwise around the storey, clockwise around a court
- * @param sides for each corner, the storey's side that starts there, or −1 − i where side i and the one before it lie in one
- *     line, were moved by different distances, and a jog joins them
+ * @param lines for each corner, what starts there
  * @param next for each corner, the one at the end of the side or jog that starts there
  */
-public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides, ImmutableList<Integer> next) {
+public record Footprint(ImmutableList<Point2> corners, ImmutableList<Line> lines, ImmutableList<Integer> next) {
+
+    /**
+     * A side of the storey, or a jog to it: where it and the one before it lie in one line and were moved by different distances.
+     *
+     * @param side its number
+     */
+    public record Line(int side, boolean jog) {}
 
     /** Sine of the angle below which two neighbouring sides count as one line. */
     private static final double IN_LINE = 0.01;
@@ -79,12 +85,29 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
             outline.forEachWithIndex((corner, i) -> next.add(first + (i + 1) % outline.size()));
         });
         ImmutableList<Point2> corners = outlines.flatCollect(outline -> outline);
-        return new Footprint(corners, corners.collectWithIndex((corner, i) -> i), next.toImmutable());
+        return new Footprint(corners, corners.collectWithIndex((corner, i) -> new Line(i, false)), next.toImmutable());
     }
 
     /** The corner at the end of the side or jog that starts at a corner. */
     public Point2 end(int corner) {
         return corners.get(next.get(corner));
+    }
+
+    /** The corner at which a side starts; −1 where it is none of these outlines'. */
+    public int start(int side) {
+        return lines.indexOf(new Line(side, false));
+    }
+
+    /** The corners at which sides start; at the others jogs do. */
+    public ImmutableList<Integer> starts() {
+        return Lists.immutable.fromStream(IntStream.range(0, lines.size())
+                .filter(corner -> !lines.get(corner).jog())
+                .boxed());
+    }
+
+    /** The number of the side that starts at a corner, or to which a jog leads from there. */
+    public int side(int corner) {
+        return lines.get(corner).side();
     }
 
     /** Corners of each outline by their indices, the storey's first. */
@@ -108,7 +131,7 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
      */
     public Footprint moved(ImmutableList<Double> distances) {
         MutableList<Point2> points = Lists.mutable.empty();
-        MutableList<Integer> moved = Lists.mutable.empty();
+        MutableList<Line> moved = Lists.mutable.empty();
         MutableList<Integer> ends = Lists.mutable.empty();
         for (ImmutableList<Integer> ring : rings()) {
             int first = points.size();
@@ -123,11 +146,7 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
     }
 
     private void move(
-            int before,
-            int i,
-            ImmutableList<Double> distances,
-            MutableList<Point2> points,
-            MutableList<Integer> moved) {
+            int before, int i, ImmutableList<Double> distances, MutableList<Point2> points, MutableList<Line> moved) {
         Point2 corner = corners.get(i);
         Point2 in = unit(corners.get(before), corner);
         Point2 out = unit(corner, end(i));
@@ -137,19 +156,16 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
         double cosine = in.x() * out.x() + in.y() * out.y();
         if (Math.abs(sine) < IN_LINE && cosine > 0) {
             points.add(beside(corner, in, a));
-            if (Math.abs(a - b) < SAME) {
-                moved.add(i);
-            } else {
-                moved.add(-1 - i);
+            if (Math.abs(a - b) >= SAME) {
+                moved.add(new Line(i, true));
                 points.add(beside(corner, out, b));
-                moved.add(i);
             }
         } else {
             // On both moved lines: offset o with o·nIn = a and o·nOut = b, the normals pointing out.
             double along = (b - a * cosine) / sine;
             points.add(new Point2(corner.x() + a * in.y() + along * in.x(), corner.y() - a * in.x() + along * in.y()));
-            moved.add(i);
         }
+        moved.add(new Line(i, false));
     }
 
     private static Point2 beside(Point2 corner, Point2 along, double distance) {
@@ -163,18 +179,12 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
 
     /** Whether some side runs backwards after moving: its neighbours met before it. */
     public boolean turnsBack(Footprint original) {
-        for (int i = 0; i < corners.size(); i++) {
-            int side = sides.get(i);
-            if (side >= 0) {
-                Point2 along = unit(original.corners.get(side), original.end(side));
-                Point2 a = corners.get(i);
-                Point2 b = end(i);
-                if ((b.x() - a.x()) * along.x() + (b.y() - a.y()) * along.y() <= 0) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return starts().anySatisfy(i -> {
+            Point2 along = unit(original.corners.get(side(i)), original.end(side(i)));
+            Point2 a = corners.get(i);
+            Point2 b = end(i);
+            return (b.x() - a.x()) * along.x() + (b.y() - a.y()) * along.y() <= 0;
+        });
     }
 
     /** m², without the courts. */

@@ -59,7 +59,6 @@ public final class RoofForm {
     private final Body.Roof roof;
     private final Footprint outer;
     private final ImmutableList<Vertex> corners;
-    private final ImmutableList<Integer> sides;
     private final ImmutableList<Body.RoofSide> rises;
     private final Optional<RoofSkeleton> skeleton;
     private final long eaves;
@@ -76,7 +75,6 @@ public final class RoofForm {
         this.roof = roof;
         this.outer = outer;
         this.corners = outer.corners().collect(Vertex::inPlan);
-        this.sides = outer.sides();
         this.rises = rises;
         this.skeleton = skeleton;
         this.eaves = eaves;
@@ -164,10 +162,9 @@ public final class RoofForm {
     private static ImmutableList<DormerForm> dormers(
             Body.Roof roof, Footprint outer, ImmutableList<Body.RoofSide> rises) {
         return roof.dormers()
-                .select(dormer ->
-                        rises.get(dormer.side()).gable() == 0 && outer.sides().contains(dormer.side()))
+                .select(dormer -> rises.get(dormer.side()).gable() == 0 && outer.start(dormer.side()) >= 0)
                 .collect(dormer -> {
-                    int start = outer.sides().indexOf(dormer.side());
+                    int start = outer.start(dormer.side());
                     return new DormerForm(
                             dormer, outer.corners().get(start), outer.end(start), 1 / run(rises.get(dormer.side())));
                 });
@@ -199,7 +196,7 @@ public final class RoofForm {
     private Geometry slope(int side) {
         ImmutableList<Geometry> swept = skeleton.orElseThrow()
                 .sweeps()
-                .select(sweep -> coplanar(sides.get(sweep.side()), side))
+                .select(sweep -> coplanar(outer.side(sweep.side()), side))
                 .collect(sweep -> Plan.outline(sweep.corners()));
         return UnaryUnionNG.union(swept.castToList(), DormerForm.COARSE);
     }
@@ -220,9 +217,9 @@ public final class RoofForm {
     /** A half-hip that would begin over all that rises beside it. */
     private static Optional<String> noHip(
             RoofSkeleton shape, ImmutableList<Body.RoofSide> rises, Footprint outer, Body.Storey storey) {
-        for (int i = 0; i < outer.sides().size(); i++) {
+        for (int i = 0; i < outer.lines().size(); i++) {
             int own = i;
-            int side = outer.sides().get(i);
+            int side = outer.side(i);
             double from = rises.get(side).gable();
             boolean half = from > 0 && Double.isFinite(from);
             if (half && shape.sweeps().noneSatisfy(sweep -> sweep.side() == own)) {
@@ -279,15 +276,15 @@ public final class RoofForm {
     }
 
     private static Optional<String> jogs(Footprint outer) {
-        int jog = outer.sides().detectIndex(side -> side < 0);
+        int jog = outer.lines().detectIndex(Footprint.Line::jog);
         return jog < 0
                 ? Optional.empty()
                 : Optional.of(String.format(
                         Locale.ROOT,
                         "sides %d and %d lie in one line but are walls of different thickness, which would leave a jog in the eaves."
                                 + " Give both one assembly, or use a flat roof",
-                        outer.sides().get(outer.next().indexOf(jog)) + 1,
-                        -outer.sides().get(jog)));
+                        outer.side(outer.next().indexOf(jog)) + 1,
+                        outer.side(jog) + 1));
     }
 
     /** A mono-pitch whose low side is not its lowest. */
@@ -456,7 +453,7 @@ public final class RoofForm {
         skeleton.get()
                 .sweeps()
                 .forEach(sweep -> sheets.add(
-                        new Sheet(Plan.outline(apart(sweep.corners())), new Plane(sides.get(sweep.side()), 0))));
+                        new Sheet(Plan.outline(apart(sweep.corners())), new Plane(outer.side(sweep.side()), 0))));
         skeleton.get().tops().forEach(top -> sheets.add(new Sheet(top, new Plane(COLLAR, 0))));
         dormers.forEachWithIndex((dormer, i) ->
                 dormer.parts().forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p)))));
@@ -497,7 +494,7 @@ public final class RoofForm {
             return new Plane(COLLAR, 0);
         }
         RoofSkeleton.Sweep over = skeleton.get().sweeps().maxBy(sweep -> within(sweep.corners(), p));
-        int side = sides.get(over.side());
+        int side = outer.side(over.side());
         int same = Lists.immutable
                 .fromStream(java.util.stream.IntStream.range(0, side).boxed())
                 .detectIfNone(other -> coplanar(other, side), () -> side);
@@ -553,20 +550,20 @@ public final class RoofForm {
 
     /** Lattice units inwards of a side's line. */
     private double inwards(int side, Vertex point) {
-        int start = sides.indexOf(side);
+        int start = outer.start(side);
         Vertex along = along(outer, start);
         return along.cross(point.at(0).minus(corners.get(start))).z() / along.length();
     }
 
     /** A point of the plan over which a single slope has the eaves' height, m. */
     public Coordinate foot() {
-        var foot = corners.get(sides.indexOf(roof.lowSide())).point();
+        var foot = corners.get(outer.start(roof.lowSide())).point();
         return new Coordinate(foot.x(), foot.y());
     }
 
     /** How much a single slope rises for each unit east and north. */
     public Coordinate rise() {
-        Vertex along = along(outer, sides.indexOf(roof.lowSide()));
+        Vertex along = along(outer, outer.start(roof.lowSide()));
         double steep = Math.tan(Math.toRadians(roof.pitch())) / along.length();
         return new Coordinate(-along.y() * steep, along.x() * steep);
     }

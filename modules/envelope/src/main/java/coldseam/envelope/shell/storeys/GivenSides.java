@@ -152,7 +152,8 @@ final class GivenSides {
     private Optional<Double> along(int other, int storey, int side) {
         LineSegment own = line(storey, side);
         return Footprint.of(stacks.storey(other).outlines())
-                .sides()
+                .lines()
+                .collect(Footprint.Line::side)
                 .detectOptional(i -> runs(own, line(other, i)))
                 .map(i -> Footprint.outward(
                         drawn,

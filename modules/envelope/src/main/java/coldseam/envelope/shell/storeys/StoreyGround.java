@@ -36,8 +36,7 @@ final class StoreyGround {
     /** Beside a court whose corners have no heights the ground lies as beside the nearest outer side. */
     private static ImmutableList<GroundLine.Stretch> stretches(ImmutableList<Double> ground, Footprint outer) {
         MutableList<GroundLine.Stretch> stretches = Lists.mutable.empty();
-        ImmutableList<Optional<Long>> heights =
-                outer.sides().collect(side -> height(ground, side < 0 ? -1 - side : side));
+        ImmutableList<Optional<Long>> heights = outer.lines().collect(line -> height(ground, line.side()));
         for (int i = 0; i < outer.corners().size(); i++) {
             Optional<Long> from = heights.get(i);
             Optional<Long> to = heights.get(outer.next().get(i));

@@ -232,11 +232,11 @@ final class StoreyPlan implements PlanRegions.Areas {
         for (int k = 0; k < count; k++) {
             ImmutableList<Vertex> corners = corners(outers.get(k));
             for (int i = 0; i < corners.size(); i++) {
-                int side = outers.get(k).sides().get(i);
+                Footprint.Line line = outers.get(k).lines().get(i);
                 lines.add(new Plan.Line(
                         corners.get(i),
                         corners.get(outers.get(k).next().get(i)),
-                        side < 0 ? new Plan.Tag(Plan.Kind.JOG, k, -1 - side) : new Plan.Tag(Plan.Kind.SIDE, k, side)));
+                        new Plan.Tag(line.jog() ? Plan.Kind.JOG : Plan.Kind.SIDE, k, line.side())));
             }
         }
         return lines.toImmutable();
@@ -246,22 +246,17 @@ final class StoreyPlan implements PlanRegions.Areas {
     private ImmutableList<StepZones.Side> sides(int storey) {
         Footprint outer = outers.get(storey);
         ImmutableList<Vertex> corners = corners(outer);
-        MutableList<StepZones.Side> sides = Lists.mutable.empty();
-        for (int i = 0; i < corners.size(); i++) {
-            int side = outer.sides().get(i);
+        return outer.starts().collect(i -> {
+            Body.Wall wall = stacks.storey(storey).walls().get(outer.side(i));
             int next = outer.next().get(i);
-            if (side >= 0) {
-                Body.Wall wall = stacks.storey(storey).walls().get(side);
-                // In the list sides stand in their own order.
-                int follower = outer.sides().get(next);
-                sides.add(new StepZones.Side(
-                        corners.get(i),
-                        corners.get(next),
-                        house.assembly(wall.assembly()),
-                        follower < 0 ? OptionalInt.empty() : OptionalInt.of(follower)));
-            }
-        }
-        return sides.toImmutable();
+            // In the list sides stand in their own order.
+            Footprint.Line follower = outer.lines().get(next);
+            return new StepZones.Side(
+                    corners.get(i),
+                    corners.get(next),
+                    house.assembly(wall.assembly()),
+                    follower.jog() ? OptionalInt.empty() : OptionalInt.of(follower.side()));
+        });
     }
 
     private void standing() {
@@ -363,8 +358,8 @@ final class StoreyPlan implements PlanRegions.Areas {
     public double widestStep() {
         double widest = regions.widestStep();
         for (Footprint outer : outers) {
-            for (int i = 0; i < outer.sides().size(); i++) {
-                if (outer.sides().get(i) < 0) {
+            for (int i = 0; i < outer.lines().size(); i++) {
+                if (outer.lines().get(i).jog()) {
                     Point2 a = outer.corners().get(i);
                     Point2 b = outer.end(i);
                     widest = Math.max(widest, Math.hypot(b.x() - a.x(), b.y() - a.y()));

@@ -393,16 +393,14 @@ final class StoreySections {
     private void walls(int k, MutableList<Cut> cuts, double height) {
         Footprint footprint = footprints.get(k);
         double expected = 0;
-        for (int i = 0; i < footprint.sides().size(); i++) {
-            if (footprint.sides().get(i) >= 0) {
-                Point2 a = footprint.corners().get(i);
-                Point2 b = footprint.end(i);
-                expected += Math.hypot(b.x() - a.x(), b.y() - a.y());
-            }
+        for (int i : footprint.starts().castToList()) {
+            Point2 a = footprint.corners().get(i);
+            Point2 b = footprint.end(i);
+            expected += Math.hypot(b.x() - a.x(), b.y() - a.y());
         }
         double found = cuts.reject(c -> c.facet().step()).sumOfDouble(Cut::length);
         // Each corner moves by no more than the reach.
-        require(expected, found, 2 * footprint.sides().size(), say("walls at %.4f m", height));
+        require(expected, found, 2 * footprint.corners().size(), say("walls at %.4f m", height));
     }
 
     private static ImmutableList<Cut> cuts(Facet facet, double height) {

@@ -23,15 +23,12 @@ record WallFacings(
     void check() {
         for (int k = 0; k < stacks.count(); k++) {
             Footprint footprint = outer.get(k);
-            for (int i = 0; i < footprint.corners().size(); i++) {
-                int side = footprint.sides().get(i);
-                if (side >= 0) {
-                    Body.Wall wall = stacks.storey(k).walls().get(side);
-                    if (wall.exposure().kind() == Exposure.Kind.GROUND) {
-                        inGround(k, wall, Vertex.inPlan(footprint.corners().get(i)), Vertex.inPlan(footprint.end(i)));
-                    } else if (wall.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
-                        besideCrawlSpace(k, wall);
-                    }
+            for (int i : footprint.starts().castToList()) {
+                Body.Wall wall = stacks.storey(k).walls().get(footprint.side(i));
+                if (wall.exposure().kind() == Exposure.Kind.GROUND) {
+                    inGround(k, wall, Vertex.inPlan(footprint.corners().get(i)), Vertex.inPlan(footprint.end(i)));
+                } else if (wall.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
+                    besideCrawlSpace(k, wall);
                 }
             }
         }

@@ -333,14 +333,12 @@ final class WallPieces {
     private long takeOver(Plan.Bound bound, boolean fullOnLeft, Reach reach, int lower, int upper) {
         long usual = levels.takeOver().get(upper - 1);
         long foot = reach.bottomA();
-        BodyFacets.Above floor = new BodyFacets.Above(
-                "",
-                Vertex.metres(levels.floors().get(upper)),
-                stacks.storey(upper).floorThickness(),
-                0);
         boolean before = foot < usual
                 && reach.bottomB() == foot
-                && floor.isJustOver(Vertex.metres(foot))
+                && BodyFacets.Above.isJustOver(
+                        Vertex.metres(levels.floors().get(upper)),
+                        stacks.storey(upper).floorThickness(),
+                        Vertex.metres(foot))
                 && endsFlat(fullOnLeft ? bound.right() : bound.left(), foot)
                 && beside.alike(owner(bound, fullOnLeft, lower), owner(bound, fullOnLeft, upper));
         return before ? foot : usual;

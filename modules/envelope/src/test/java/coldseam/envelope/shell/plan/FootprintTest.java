@@ -33,7 +33,8 @@ class FootprintTest {
     void eachSideIsMovedByItsOwnDistance() {
         Footprint moved = of(BOX).moved(Lists.immutable.of(1.0, 2.0, 0.0, -0.5));
         assertEquals(points(0.5, -1, 12, -1, 12, 8, 0.5, 8), moved.corners());
-        assertEquals(Lists.immutable.of(0, 1, 2, 3), moved.sides());
+        assertEquals(of(BOX).lines(), moved.lines());
+        assertEquals(Lists.immutable.of(0, 1, 2, 3), moved.starts());
         assertEquals(11.5 * 9, moved.area(), ROUND_OFF);
     }
 
@@ -63,7 +64,8 @@ class FootprintTest {
         assertEquals(points(-0.4, -0.4, 4, -0.4, 10.4, -0.4, 10.4, 8.4, -0.4, 8.4), alike.corners());
         Footprint jog = plan.moved(Lists.immutable.of(0.4, 0.3, 0.4, 0.4, 0.4));
         assertEquals(points(-0.4, -0.4, 4, -0.4, 4, -0.3, 10.4, -0.3, 10.4, 8.4, -0.4, 8.4), jog.corners());
-        assertEquals(Lists.immutable.of(0, -2, 1, 2, 3, 4), jog.sides());
+        assertEquals(Lists.immutable.of(0, 1, 1, 2, 3, 4), jog.lines().collect(Footprint.Line::side));
+        assertEquals(Lists.immutable.of(0, 2, 3, 4, 5), jog.starts());
         assertEquals(10.8 * 8.8 - 6.4 * 0.1, jog.area(), ROUND_OFF);
         // A tenth of a millimetre is one.
         assertEquals(
@@ -89,7 +91,7 @@ class FootprintTest {
         Footprint moved = plan.moved(Lists.immutable.of(0.5, 0.5, 0.5, 0.5, 0.25, 0.25, 0.25, 0.25));
         assertEquals(11 * 9 - 2.5 * 1.5, moved.area(), ROUND_OFF);
         assertEquals(plan.next(), moved.next());
-        assertEquals(plan.sides(), moved.sides());
+        assertEquals(plan.lines(), moved.lines());
         assertEquals(99 - 3.75, moved.polygon().getArea(), ROUND_OFF);
         assertEquals((99 - 3.75) * 1e12, moved.onLattice().getArea(), 1e3);
         assertEquals(1, moved.polygon().getNumInteriorRing());
@@ -145,7 +147,7 @@ class FootprintTest {
                             p -> new Point2(p.x() * cosine - p.y() * sine, p.x() * sine + p.y() * cosine)))
                     .moved(Lists.immutable.of(0.4, 0.3, 0.4, 0.4, 0.4));
             assertEquals(10.8 * 8.8 - 6.4 * 0.1, jog.area(), ROUND_OFF);
-            int start = jog.sides().indexOf(-2);
+            int start = jog.lines().indexOf(new Footprint.Line(1, true));
             Point2 a = jog.corners().get(start);
             Point2 b = jog.end(start);
             assertEquals(0.1, Math.hypot(b.x() - a.x(), b.y() - a.y()), ROUND_OFF);
