@@ -20,6 +20,7 @@ public record AsFound(ImmutableList<Seam> seams, ImmutableList<JunctionRow> rows
      * @param sheet what was found; empty where nothing is known or computed
      * @param source where its psi comes from, or why there is none; empty where the house file does not say what was found
      *     there
+     * @param builtNew whether something that meets there is built new
      * @param places names of the edges
      * @param length m, of all of them as planned, in the site's dimension system
      */
@@ -27,6 +28,7 @@ public record AsFound(ImmutableList<Seam> seams, ImmutableList<JunctionRow> rows
             String planned,
             Optional<BridgeSheet<JunctionResult>> sheet,
             Optional<BridgeSource> source,
+            boolean builtNew,
             ImmutableList<String> places,
             double length) {}
 

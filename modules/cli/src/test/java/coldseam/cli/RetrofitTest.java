@@ -256,7 +256,7 @@ class RetrofitTest {
         AsFound.Seam slab = seam(planned, "slab edge");
         assertEquals(Optional.empty(), slab.sheet());
         assertEquals(Optional.empty(), slab.source());
-        assertTrue(FoundWords.state(slab).startsWith("not known"), FoundWords.state(slab));
+        assertTrue(FoundWords.state(slab).startsWith("not known: it is built new"), FoundWords.state(slab));
         AsFound.Seam parapet = seam(planned, "parapet");
         assertEquals(Rank.WORST, parapet.sheet().orElseThrow().result().detail().rank());
         assertFalse(parapet.sheet().orElseThrow().chosen());

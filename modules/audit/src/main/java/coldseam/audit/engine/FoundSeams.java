@@ -29,8 +29,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
 final class FoundSeams {
 
     /** What was found at an edge: all that are alike and planned alike are told together. */
-    private record Key(Optional<BridgeSheet<JunctionResult>> sheet, Optional<BridgeSource> source) {}
+    private record Key(Optional<BridgeSheet<JunctionResult>> sheet, Optional<BridgeSource> source, boolean builtNew) {}
 
+    private final Retrofit retrofit;
     private final House house;
     private final Shell shell;
     private final ImmutableList<PlannedEdge> edges;
@@ -43,7 +44,8 @@ final class FoundSeams {
      * @param shell of the house as found
      */
     FoundSeams(House planned, ImmutableList<PlannedEdge> edges, Shell shell, Catalogue catalogue) {
-        Retrofit.Found known = planned.retrofit().flatMap(Retrofit::found).orElseThrow();
+        this.retrofit = planned.retrofit().orElseThrow();
+        Retrofit.Found known = retrofit.found().orElseThrow();
         ImmutableList<String> said = edges.collect(PlannedEdge::edge)
                 .select(edge -> knows(known, edge))
                 .collect(Edge::name);
@@ -95,8 +97,7 @@ final class FoundSeams {
         return new AsFound(seams(planned, rows.toImmutableMap(JunctionRow::name, row -> row)), rows, loss);
     }
 
-    private static ImmutableList<AsFound.Seam> seams(
-            ComputedJunctions planned, ImmutableMap<String, JunctionRow> found) {
+    private ImmutableList<AsFound.Seam> seams(ComputedJunctions planned, ImmutableMap<String, JunctionRow> found) {
         MutableList<AsFound.Seam> seams = Lists.mutable.empty();
         for (BridgeSheet<JunctionResult> sheet : planned.sheets()) {
             ImmutableList<JunctionRow> rows = planned.rows().select(row -> row.isOn(sheet));
@@ -106,6 +107,7 @@ final class FoundSeams {
                         sheet.id(),
                         key.sheet(),
                         key.source(),
+                        key.builtNew(),
                         alike.collect(JunctionRow::name),
                         alike.sumOfDouble(JunctionRow::length)));
             }
@@ -113,8 +115,13 @@ final class FoundSeams {
         return seams.toImmutable();
     }
 
-    private static Key key(JunctionRow row, ImmutableMap<String, JunctionRow> found) {
+    private Key key(JunctionRow row, ImmutableMap<String, JunctionRow> found) {
         Optional<JunctionRow> before = Optional.ofNullable(found.get(row.name()));
-        return new Key(before.flatMap(JunctionRow::sheet), before.map(JunctionRow::source));
+        return new Key(before.flatMap(JunctionRow::sheet), before.map(JunctionRow::source), builtNew(row.edge()));
+    }
+
+    private boolean builtNew(Edge edge) {
+        return !edge.first().staysIn(retrofit)
+                || edge.second().filter(each -> !each.staysIn(retrofit)).isPresent();
     }
 }

@@ -57,7 +57,10 @@ public final class FoundWords {
                                 : ", a stand-in: the house file does not say which detail was found, so the worst of its"
                                         + " kind that fits"))
                 .or(() -> seam.source().map(FoundWords::without))
-                .orElse("not known: the house file does not say what was found beside it");
+                .orElse(
+                        seam.builtNew()
+                                ? "not known: it is built new, and the house file does not say what stood there before, if anything"
+                                : "not known: the house file does not say what was found beside it");
     }
 
     private static String without(BridgeSource source) {
