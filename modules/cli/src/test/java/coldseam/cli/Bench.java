@@ -1,6 +1,8 @@
 package coldseam.cli;
 
+import coldseam.audit.Audit;
 import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
@@ -15,6 +17,7 @@ import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.Keeping;
+import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
@@ -31,21 +34,34 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The built-in workshop for tests of many whole houses: what several of them have in common is solved once, sections to a
- * thousandth, corners and surface temperatures to a hundredth, since no verdict of theirs hangs on the third digit.
+ * hundredth, corners to a tenth and surface temperatures to a thirtieth, since no verdict of theirs hangs on the second digit.
  */
 final class Bench implements Workshop {
 
-    /** For all whose houses have build-ups and details in common. */
-    static final Bench SHARED = new Bench(new Accuracy(1e-3, 400_000), new Accuracy(1e-2, 800_000), 10);
+    /**
+     * W/K, by which H_T of one house written in two ways may differ, however wide its interval is: its questions are the same but
+     * for what lengths are rounded to, and its lines are rounded to thousandths.
+     */
+    static final double OF_ONE_HOUSE = 5e-3;
 
-    /** For those that read couplings to the last digit, and no temperature: aiming at one takes most of a solve's time. */
-    static final Bench OF_HEAT = new Bench(Accuracy.standard(), BodySolver.STANDARD, 100);
+    /** For all whose houses have build-ups and details in common. */
+    static final Bench SHARED = new Bench(new Accuracy(1e-2, 400_000), new Accuracy(0.1, 800_000), 30);
+
+    /**
+     * For those that read what a coupling changes by, and no temperature: aiming at one takes most of a solve's time. Alike
+     * sections are refined alike, so that their differences are known far better than each interval tells.
+     */
+    static final Bench OF_HEAT = new Bench(new Accuracy(5e-4, 400_000), new Accuracy(3e-3, 800_000), 100);
 
     /** As narrow as the command solves: what other tests solve so narrowly is not solved again, whoever counts it. */
     static final Bench NARROW = narrow(Bench::once, Bench::once);
 
     private static final Map<List<Object>, Solution> SECTIONS = new ConcurrentHashMap<>();
     private static final Map<List<Object>, BodySolution> BODIES = new ConcurrentHashMap<>();
+
+    /** What the shared one says of fixture houses as they are. */
+    private static final Once<Path, Audit> AUDITS =
+            new Once<>(house -> HouseAudit.of(house, SHARED).compute());
 
     private final Workshop builtIn = new BuiltInWorkshop();
     private final BridgeComputer computer;
@@ -62,6 +78,16 @@ final class Bench implements Workshop {
                 BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of, Keeping.NOTHING),
                 new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING, MaterialLibrary::named),
                 new PairComputer(Accuracy.standard(), sections, Keeping.NOTHING, MaterialLibrary::named));
+    }
+
+    /** The shared audit of a fixture house, by its path from their folder, without its ending. */
+    static Audit shared(String house) {
+        return shared(CommittedReport.ROOT.resolve("fixtures/houses/" + house + ".yaml"));
+    }
+
+    /** The shared audit of a house whose file no test changes. */
+    static Audit shared(Path house) {
+        return AUDITS.answer(house);
     }
 
     static Solution once(Section section, Accuracy accuracy) {

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.house.HouseAudit;
-import coldseam.audit.house.Workshop;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
@@ -14,7 +12,6 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
-import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.junit.jupiter.api.Tag;
@@ -29,24 +26,17 @@ class BothWaysTest {
     private static final double LATTICE = 2e-4;
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
-    private static final Path HOUSES = CommittedReport.ROOT.resolve("fixtures/houses/twice");
-    private static final Workshop BENCH = Bench.SHARED;
 
     @ParameterizedTest
     @ValueSource(strings = {"parapet", "cold-loft", "cellar", "part-cellar", "court", "slope"})
     void storeysAndSurfacesAreOneHouse(String name) {
-        HouseAudit storeys = HouseAudit.of(HOUSES.resolve(name + "-by-storeys.yaml"), BENCH);
-        HouseAudit surfaces = HouseAudit.of(HOUSES.resolve(name + "-by-surfaces.yaml"), BENCH);
-        same(storeys.shell(), surfaces.shell());
-        Audit one = storeys.compute();
-        Audit other = surfaces.compute();
+        Audit one = Bench.shared("twice/" + name + "-by-storeys");
+        Audit other = Bench.shared("twice/" + name + "-by-surfaces");
+        same(one.shell(), other.shell());
         assertTrue(one.shell().closed() && other.shell().closed());
         assertEquals(titles(one), titles(other));
         assertEquals(one.sheets().size(), other.sheets().size(), "sheets");
-        assertEquals(
-                one.heatLoss().total().middle(),
-                other.heatLoss().total().middle(),
-                one.heatLoss().total().width());
+        assertEquals(one.heatLoss().total().middle(), other.heatLoss().total().middle(), Bench.OF_ONE_HOUSE);
     }
 
     /** A seam; where surfaces of one plane part it, all of it. */

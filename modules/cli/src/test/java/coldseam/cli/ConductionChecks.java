@@ -95,12 +95,11 @@ final class ConductionChecks {
     }
 
     private Solved<?> solve(String section, Accuracy accuracy) {
-        return solved.computeIfAbsent(
-                section + " " + accuracy,
-                key -> Drawn.load(fixtures.resolve("sections").resolve(section + ".yaml"))
-                        .match(
-                                drawn -> Conduction.solve(drawn.section(), accuracy),
-                                drawn -> BodySolver.solve(drawn.body(), OF_BODIES)));
+        return Drawn.load(fixtures.resolve("sections").resolve(section + ".yaml"))
+                .match(
+                        drawn -> solved.computeIfAbsent(
+                                section + " " + accuracy, key -> Conduction.solve(drawn.section(), accuracy)),
+                        drawn -> solved.computeIfAbsent(section, key -> BodySolver.solve(drawn.body(), OF_BODIES)));
     }
 
     private static String area(String section) {

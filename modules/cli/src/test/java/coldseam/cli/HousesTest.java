@@ -68,8 +68,8 @@ class HousesTest {
 
     /** Thin boards before deep studs: what the slab's edge and the floor's edge draw of a frame is what keeps it so. */
     @Test
-    void aFrameWithATerraceOverARoomIsUnbroken() throws IOException {
-        Audit audit = HouseAudit.of(file("larch-house"), Bench.SHARED).compute();
+    void aFrameWithATerraceOverARoomIsUnbroken() {
+        Audit audit = Bench.shared("larch-house");
         assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }

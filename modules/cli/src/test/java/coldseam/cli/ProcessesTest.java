@@ -54,6 +54,9 @@ class ProcessesTest {
 
     private static final List<String> OUTPUTS = List.of("audit.pdf", "audit.json", "audit.csv", "audit-heat-loss.csv");
 
+    /** What the process in a folder says on both streams. */
+    private static final String SAID = "said.txt";
+
     /** A guard against hanging; no speed is asserted. */
     private static final long HANGS_SECONDS = 300;
 
@@ -129,10 +132,14 @@ class ProcessesTest {
     }
 
     private static Process start(Path in, List<String> command) throws IOException {
+        return start(in, command, in.resolve(SAID));
+    }
+
+    private static Process start(Path in, List<String> command, Path said) throws IOException {
         ProcessBuilder process = new ProcessBuilder(command)
                 .directory(in.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(in.resolve("said.txt").toFile());
+                .redirectOutput(said.toFile());
         // Whatever the platform calls the user's folder for caches, it is not the one of whoever runs the tests.
         process.environment().put("XDG_CACHE_HOME", in.resolve("usual").toString());
         process.environment().put("LOCALAPPDATA", in.resolve("usual").toString());
@@ -203,7 +210,7 @@ class ProcessesTest {
         JsonNode little = data(tight);
         String held = little.at("/verdict/heldByMemory").asText();
         assertTrue(held.contains("J1") && held.contains("V1"), () -> "sections and bodies: " + held);
-        assertTrue(Files.readString(tight.resolve("said.txt")).contains("less narrowly"), "the terminal says so");
+        assertTrue(Files.readString(tight.resolve(SAID)).contains("less narrowly"), "the terminal says so");
         JsonNode narrow = plenty.at("/heatLoss/total_W_per_K");
         JsonNode wide = little.at("/heatLoss/total_W_per_K");
         double lower =
@@ -249,9 +256,9 @@ class ProcessesTest {
     @Test
     void spoiltStoreIsComputedAnew() throws Exception {
         Path store = folder.resolve("store");
-        assertEquals(
-                Exit.FOUND.code(),
-                here(folder, Optional.empty(), "--store", store.toString()).code());
+        Run first = here(folder, Optional.empty(), "--store", store.toString());
+        assertEquals(Exit.FOUND.code(), first.code(), first::err);
+        assertTrue(first.err().contains("Kept results: 0 found, "), first::err);
         int number = 0;
         try (Stream<Path> kept = Files.walk(store)) {
             for (Path file : kept.filter(Files::isRegularFile).sorted().toList()) {
@@ -272,13 +279,24 @@ class ProcessesTest {
         assertWanted(folder);
     }
 
-    /** It is said in one line, changes no byte, and a folder that cannot be written costs nothing but time. */
+    /**
+     * Two runs at once that keep what they solve and write the same files. It is said in one line, changes no byte, and a folder
+     * that cannot be written costs nothing but time.
+     */
     @Test
-    void whatIsSolvedIsKeptInTheUsersFolder() throws Exception {
-        assertEquals(Exit.FOUND.code(), ended(start(folder, asUsual(house))));
+    void twoRunsAtOnceKeepInTheUsersFolderAndDoNotMix() throws Exception {
+        Path said = folder.resolve("other.txt");
+        Process one = start(folder, asUsual(house));
+        Process other = start(folder, asUsual(house), said);
+        assertEquals(Exit.FOUND.code(), ended(one));
+        assertEquals(Exit.FOUND.code(), ended(other));
         assertWanted(folder);
-        String kept = lines(folder, "Kept results: ").findFirst().orElse("");
-        assertTrue(kept.startsWith("Kept results: 0 found, "), kept);
+        assertEquals(List.of(), left(folder));
+        for (Path each : List.of(folder.resolve(SAID), said)) {
+            assertTrue(
+                    Files.readAllLines(each).stream().anyMatch(line -> line.startsWith("Kept results: ")),
+                    () -> each + " says nothing of what is kept");
+        }
         Optional<Path> usual = UsualFolder.of(
                 System.getProperty("os.name"),
                 folder.resolve("home").toString(),
@@ -302,21 +320,6 @@ class ProcessesTest {
                 here(none, usual, "--no-store", "--store", "here").code());
     }
 
-    private static Stream<String> lines(Path in, String beginning) throws IOException {
-        return Files.readAllLines(in.resolve("said.txt")).stream().filter(line -> line.startsWith(beginning));
-    }
-
-    @Test
-    void twoRunsAtOnceDoNotMix() throws Exception {
-        Path own = folder.resolve("store");
-        Process one = start(folder, asUsual(house, "--store", own.toString()));
-        Process other = start(folder, asUsual(house, "--store", own.toString()));
-        assertEquals(Exit.FOUND.code(), ended(one));
-        assertEquals(Exit.FOUND.code(), ended(other));
-        assertWanted(folder);
-        assertEquals(List.of(), left(folder));
-    }
-
     /** A limit on the size of files stands for a disk that is full: a write ends in the middle. */
     @Test
     void fullDiskLeavesTheOldFile() throws Exception {
@@ -328,7 +331,7 @@ class ProcessesTest {
         // What the JVM writes of itself is a file, too.
         limited.add(limited.indexOf(JAVA.toString()) + 1, "-XX:-UsePerfData");
         int code = ended(start(folder, limited));
-        String said = Files.readString(folder.resolve("said.txt"));
+        String said = Files.readString(folder.resolve(SAID));
         assertEquals(Exit.REFUSED.code(), code, said);
         assertTrue(said.contains("could not be read or written"), said);
         assertEquals("old", Files.readString(folder.resolve(OUTPUTS.get(0))));

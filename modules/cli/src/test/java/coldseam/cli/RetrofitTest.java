@@ -267,7 +267,9 @@ class RetrofitTest {
     /** The cottage's walls are bare: there is no insulation for a detail to ask for, and mould grows at any usual humidity. */
     @Test
     void bareWallsHaveNumbersToo() {
-        Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Bench.SHARED)
+        // Where it is coldest hangs on a finer aim than the shared bench's; the cottage's work is counted by another
+        // test.
+        Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Bench.NARROW)
                 .compute();
         BridgeSheet<JunctionResult> jamb = seam(cottage, "jamb").sheet().orElseThrow();
         assertTrue(jamb.chosen());

@@ -5,11 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
-import coldseam.audit.house.HouseAudit;
-import coldseam.conduction.Accuracy;
 import coldseam.report.words.VertexWords;
-import java.io.IOException;
-import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
@@ -20,13 +16,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** No corner of the demo houses that is at right angles is left out, whatever edges meet there. */
 @Tag("slow")
 class RightAngledCornersTest {
-
-    private static final Path HOUSES = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses");
-
-    /** What fills a corner is asked, not how much it loses. */
-    private static final Accuracy COARSE = new Accuracy(0.2, 100_000);
-
-    private static final Bench BENCH = new Bench(COARSE, COARSE, 100);
 
     /** Those in the ground, at a change of walls, where a floor ends in an inside corner, under a bay. */
     @ParameterizedTest
@@ -40,8 +29,8 @@ class RightAngledCornersTest {
                 "shapes/two-wings",
                 "heron-row"
             })
-    void eachIsComputed(String house) throws IOException {
-        Audit audit = HouseAudit.of(HOUSES.resolve(house + ".yaml"), BENCH).compute();
+    void eachIsComputed(String house) {
+        Audit audit = Bench.shared(house);
         assertTrue(audit.vertices().notEmpty());
         ImmutableList<String> left = audit.vertices()
                 .select(row -> row.sheet().isEmpty() && !aslant(row))
@@ -58,9 +47,8 @@ class RightAngledCornersTest {
 
     /** Flush outside, stepped indoors: the eaves' rafters are drawn aslant, the rest is computed. */
     @Test
-    void thoseOfWallsThatStepIndoorsAreComputed() throws IOException {
-        Audit audit = HouseAudit.of(HOUSES.resolve("shapes/cape-over-cellar.yaml"), BENCH)
-                .compute();
+    void thoseOfWallsThatStepIndoorsAreComputed() {
+        Audit audit = Bench.shared("shapes/cape-over-cellar");
         String count = VertexWords.count(audit);
         assertTrue(
                 count.startsWith(
@@ -69,9 +57,8 @@ class RightAngledCornersTest {
     }
 
     @Test
-    void thoseBesideTheGroundAreToldApart() throws IOException {
-        Audit audit =
-                HouseAudit.of(HOUSES.resolve("shapes/walk-out.yaml"), BENCH).compute();
+    void thoseBesideTheGroundAreToldApart() {
+        Audit audit = Bench.shared("shapes/walk-out");
         assertEquals(
                 "12 of 12 corners where edges meet are computed, 4 on the ground, 4 where walls change for their"
                         + " temperature alone",

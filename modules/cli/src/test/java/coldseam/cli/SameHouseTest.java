@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.HouseAudit;
-import coldseam.audit.house.Workshop;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellView;
@@ -25,7 +24,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
@@ -46,11 +44,6 @@ class SameHouseTest {
     private static final Pattern EAST_WEST = Pattern.compile("\\b(east|west)\\b");
 
     private static final Map<String, Double> METRES = Map.of("m", 1.0, "mm", 0.001, "ft", 0.3048, "in", 0.0254);
-
-    private static final Workshop BENCH = Bench.SHARED;
-
-    /** Read once for both tests. */
-    private static final Map<Path, HouseAudit> STRAIGHT = new ConcurrentHashMap<>();
 
     /** Degrees of azimuth. */
     private static final int BETWEEN_SIDES = 45;
@@ -78,14 +71,13 @@ class SameHouseTest {
             }
         }
         Object tree = Mutator.tree(Files.readString(file));
-        HouseAudit straight = straight(file);
-        Audit expected = straight.compute();
+        Audit expected = Bench.shared(file);
         if (file.getParent().endsWith("shapes")) {
             // People start from these: weak spots there may be, but no gap.
             assertTrue(expected.verdict().unbroken(), () -> titles(expected).makeString("\n"));
         }
-        Object fromTheRight = fromTheRight(
-                tree, straight.shell().surfaces().newWithAll(straight.shell().steps()));
+        Shell shell = expected.shell();
+        Object fromTheRight = fromTheRight(tree, shell.surfaces().newWithAll(shell.steps()));
         Object mirrored = moved(fromTheRight, p -> turned(new double[] {-p[0], p[1]}));
         Object inFeet = texts(reordered(mirrored), text -> feet(eastForWest(text)));
         Audit found = same(expected, inFeet, "mirrored and turned, reordered, in feet");
@@ -98,7 +90,7 @@ class SameHouseTest {
     @ParameterizedTest
     @MethodSource("houses")
     void everyHouseCanBeDrawn(Path file) {
-        Shell shell = straight(file).shell();
+        Shell shell = Bench.shared(file).shell();
         // From every side, and with the next house from a little beside it.
         int beside = Math.floorMod(file.getFileName().hashCode(), BETWEEN_SIDES);
         for (int azimuth = beside; azimuth < 360; azimuth += BETWEEN_SIDES) {
@@ -107,30 +99,27 @@ class SameHouseTest {
         }
     }
 
-    private static HouseAudit straight(Path file) {
-        return STRAIGHT.computeIfAbsent(file, read -> HouseAudit.of(read, BENCH));
-    }
-
     private static ImmutableSet<JunctionSetup> asked(Audit audit) {
         return audit.sheets().collect(sheet -> sheet.result().setup()).toImmutableSet();
     }
 
     private Audit same(Audit expected, Object tree, String how) throws IOException {
-        Audit found = HouseAudit.of(Files.writeString(folder.resolve(how + ".json"), JsonText.write(tree)), BENCH)
+        Audit found = HouseAudit.of(
+                        Files.writeString(folder.resolve(how + ".json"), JsonText.write(tree)), Bench.SHARED)
                 .compute();
         assertEquals(titles(expected), titles(found), how);
         assertEquals(expected.sheets().size(), found.sheets().size(), how + ": sheets");
         assertEquals(expected.junctions().size(), found.junctions().size(), how + ": junctions");
-        // W/K: areas and lengths keep to 0.1 mm, couplings to the tolerance their intervals show.
         assertEquals(
                 expected.heatLoss().total().middle(),
                 found.heatLoss().total().middle(),
-                expected.heatLoss().total().width(),
+                Bench.OF_ONE_HOUSE,
                 how + ": H_T");
-        assertTrue(
-                expected.heatLoss().total().width()
-                        < 0.02 * expected.heatLoss().total().middle(),
-                how);
+        assertEquals(
+                expected.heatLoss().total().width(),
+                found.heatLoss().total().width(),
+                Bench.OF_ONE_HOUSE,
+                how + ": width of H_T");
         return found;
     }
 

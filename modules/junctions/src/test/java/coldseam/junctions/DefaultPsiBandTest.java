@@ -11,7 +11,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
@@ -45,7 +44,7 @@ class DefaultPsiBandTest {
     /** W/(m·K): what an independent reproduction of corners and floors hits, in DefaultPsiTableTest. */
     private static final double REPRODUCED = 0.002;
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-3, 100_000));
+    private static final BridgeComputer COMPUTER = Samples.ofHeat(new Accuracy(1e-3, 100_000));
 
     private static final String HEAD =
             "name: n\nrank: best\nlooks-like: l\norder: []\nconnections: {}\nfailures: []\nphotographs: []\n"

@@ -7,7 +7,6 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
@@ -26,7 +25,7 @@ class DefaultPsiTableTest {
     /** The reference's own accuracy and its shorter or longer arms. */
     private static final double TOLERANCE = 0.002;
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(2e-4, 200_000));
+    private static final BridgeComputer COMPUTER = Samples.ofHeat(new Accuracy(2e-4, 200_000));
 
     private static Assembly wall(String type) {
         return switch (type) {

@@ -1,5 +1,8 @@
 package coldseam.junctions;
 
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
@@ -10,7 +13,9 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.path.WeakestPaths;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -20,6 +25,30 @@ import org.eclipse.collections.impl.factory.Sets;
 public final class Samples {
 
     private Samples() {}
+
+    /**
+     * Of heat: couplings as exact as asked, and surface temperatures, which take most of a solve's time to aim at, to within a
+     * tenth of the difference.
+     */
+    public static BridgeComputer ofHeat(Accuracy accuracy) {
+        return computer(accuracy, 100);
+    }
+
+    /** @param wider how many times as wide as usual surface temperatures are: usual is a thousandth of the difference */
+    public static BridgeComputer computer(Accuracy accuracy, double wider) {
+        return BridgeComputers.computer(
+                accuracy,
+                (section, asked) -> Conduction.solve(section, wider(asked, wider)),
+                (body, asked) -> BodySolver.solve(body, wider(asked, wider)),
+                WeakestPaths::of,
+                Keeping.NOTHING);
+    }
+
+    private static Accuracy wider(Accuracy asked, double wider) {
+        return asked.aim()
+                .map(aim -> asked.aimedAt(aim.environment(), wider * aim.kelvin()))
+                .orElse(asked);
+    }
 
     public static Material material(String name, double conductivity) {
         return new Material(

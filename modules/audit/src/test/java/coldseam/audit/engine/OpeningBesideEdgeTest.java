@@ -51,6 +51,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OpeningBesideEdgeTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);
+    private static final BridgeComputer IN_EARNEST = BridgeComputers.computer(ACCURACY);
+
     /** m, of the walls but for their boards. */
     private static final double THICKNESS = 0.265;
 
@@ -235,11 +237,10 @@ class OpeningBesideEdgeTest {
                         + left + " m, sill: " + sill + " m, transmittance: 0.9 W/(m²·K)}\n" + "junctions:\n"
                         + chosen(opening) + chosen(edge));
         House house = Sample.house(yaml);
-        BridgeComputer inEarnest = BridgeComputers.computer(ACCURACY);
         BridgeComputer made = Sample.computer();
         BridgeComputer computer = Sample.computer(
                 (each, setup) -> each.id().equals(opening.id()) || each.id().equals(edge.id())
-                        ? inEarnest.compute(each, setup)
+                        ? IN_EARNEST.compute(each, setup)
                         : made.compute(each, setup));
         return new Auditor(
                         new Catalogue(Sample.good()

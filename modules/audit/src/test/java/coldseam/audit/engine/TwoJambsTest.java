@@ -46,6 +46,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TwoJambsTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);
+
+    private static final BridgeComputer IN_EARNEST = BridgeComputers.computer(ACCURACY);
     private static final double FRAME_U = 0.9;
     private static final double HEIGHT = 1.5;
 
@@ -136,10 +138,9 @@ class TwoJambsTest {
                         "openings:\n" + window("one", 1) + window("other", 2 + distance)
                                 + "junctions:\n- {kinds: [jamb], detail: " + detail + "}\n");
         House house = Sample.house(yaml);
-        BridgeComputer inEarnest = BridgeComputers.computer(ACCURACY);
         BridgeComputer made = Sample.computer();
         BridgeComputer computer = Sample.computer((each, setup) ->
-                each.kind() == JunctionKind.JAMB ? inEarnest.compute(each, setup) : made.compute(each, setup));
+                each.kind() == JunctionKind.JAMB ? IN_EARNEST.compute(each, setup) : made.compute(each, setup));
         return new Auditor(
                         new Catalogue(Sample.good().collect(Sample.Made::detail).newWith(jamb)),
                         work -> new Auditor.Solving(computer, Optional.empty(), Optional.of(pairs)),

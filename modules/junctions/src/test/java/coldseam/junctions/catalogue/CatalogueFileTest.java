@@ -17,7 +17,6 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalSetups;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
@@ -39,7 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The built-in details, all of them, and a house's own. */
 class CatalogueFileTest {
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(3e-3, 60_000));
+    private static final BridgeComputer COMPUTER = Samples.computer(new Accuracy(3e-3, 60_000), 10);
 
     static Stream<Arguments> ids() {
         return CatalogueFile.builtIn().junctions().castToList().stream()

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 public class PsiTest {
 
     private static final Accuracy ACCURACY = new Accuracy(2e-4, 200_000);
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(ACCURACY);
+    private static final BridgeComputer COMPUTER = Samples.ofHeat(ACCURACY);
 
     /** Two intervals of the same number: half of each one's width, and what rounding may do. */
     private static void assertSame(JunctionResult a, JunctionResult b) {

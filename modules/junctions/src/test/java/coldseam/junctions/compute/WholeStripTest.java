@@ -19,6 +19,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body.EdgeInsulation;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -42,6 +43,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WholeStripTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-5, 400_000);
+
+    private static final BridgeComputer COMPUTER = Samples.ofHeat(ACCURACY);
     private static final double GROUND = 2.0;
     private static final double HEIGHT = 2;
     private static final double PLINTH = 0.15;
@@ -139,8 +142,7 @@ class WholeStripTest {
                 Optional.of(new JunctionSetup.GroundBlock(GROUND, width, WALL, OptionalDouble.empty(), edge)),
                 20,
                 -5);
-        return BridgeComputers.computer(ACCURACY)
-                .compute(CatalogueFile.builtIn().find("slab-edge-raft").orElseThrow(), setup);
+        return COMPUTER.compute(CatalogueFile.builtIn().find("slab-edge-raft").orElseThrow(), setup);
     }
 
     /** Both edges and all between, from outer face (x = 0) to outer face (x = width); y is up from the floor's top. */

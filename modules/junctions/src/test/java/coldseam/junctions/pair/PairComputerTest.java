@@ -13,9 +13,9 @@ import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.Keeping;
+import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart.Cut;
 import coldseam.junctions.section.Band;
@@ -35,7 +35,7 @@ class PairComputerTest {
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);
     private static final PairComputer PAIRS =
             new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named);
-    private static final BridgeComputer ALONE = BridgeComputers.computer(ACCURACY);
+    private static final BridgeComputer ALONE = Samples.ofHeat(ACCURACY);
 
     private static Detail detail(String id) {
         return CatalogueFile.builtIn().find(id).orElseThrow();

@@ -14,7 +14,6 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.Samples;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.DetailFile;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.Test;
 @Tag("slow")
 class PointBoxesTest {
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-4, 400_000));
+    private static final BridgeComputer COMPUTER = Samples.ofHeat(new Accuracy(1e-4, 400_000));
 
     /** 180 mm of concrete and 200 mm of board, as in the reference bracket. */
     private static final Assembly WALL = Samples.assembly(
@@ -42,7 +41,11 @@ class PointBoxesTest {
     }
 
     private static PointResult computed(String... bodies) {
-        return COMPUTER.compute(
+        return computed(COMPUTER, bodies);
+    }
+
+    private static PointResult computed(BridgeComputer computer, String... bodies) {
+        return computer.compute(
                 DetailFile.read("own.yaml", file(bodies)), PointSetup.outdoors(WALL, HeatFlow.HORIZONTAL, 20, -5));
     }
 
@@ -91,8 +94,9 @@ class PointBoxesTest {
     @Test
     void whatIsTheSameAboveAndBelowMayBeSolvedAsAQuarter() {
         String rod = "body: rods, " + ROD + ", sideways: 50 mm, upwards: ";
-        PointResult quarter = computed(rod + "50 mm, below-too: true");
-        PointResult half = computed(rod + "50 mm", rod + "0 mm - 50 mm");
+        BridgeComputer aimed = Samples.computer(new Accuracy(1e-4, 400_000), 1);
+        PointResult quarter = computed(aimed, rod + "50 mm, below-too: true");
+        PointResult half = computed(aimed, rod + "50 mm", rod + "0 mm - 50 mm");
         assertEquals(4, quarter.body().orElseThrow().body().multiplicity());
         assertEquals(2, half.body().orElseThrow().body().multiplicity());
         assertEquals(
