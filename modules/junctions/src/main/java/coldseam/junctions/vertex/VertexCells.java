@@ -38,6 +38,9 @@ final class VertexCells {
     private final int[] n = new int[3];
     private final Filling[] filled;
     private final boolean[][] open = new boolean[3][2];
+    /** Of each axis, what was found of a cell: every cell asks those in line with it. */
+    private final Filling[][] votes;
+
     private int undecided = -1;
 
     /** @throws DetailDoesNotFit where the sections do not say what fills some cell */
@@ -52,6 +55,7 @@ final class VertexCells {
             open[axis][1] = isOpen(axis, 1);
         }
         filled = new Filling[n[0] * n[1] * n[2]];
+        votes = new Filling[3][filled.length];
         each(cell -> filled[index(cell)] = decided(cell));
         if (undecided >= 0) {
             throw DetailDoesNotFit.of(Phrase.of("the sections of its edges do not say what fills the corner ")
@@ -284,7 +288,11 @@ final class VertexCells {
 
     /** What the section along an axis shows in a cell. */
     private Filling vote(int axis, int[] cell) {
-        return face(axis, voting(axis, cell), cell);
+        int at = index(cell);
+        if (votes[axis][at] == null) {
+            votes[axis][at] = face(axis, voting(axis, cell), cell);
+        }
+        return votes[axis][at];
     }
 
     /** The side of an axis whose section is asked at a cell. */

@@ -31,6 +31,8 @@ final class VertexSections {
 
     private final VertexSetup setup;
     private final ImmutableList<SectionLayout> layouts;
+    /** The edge that leaves through each face of the box: of each axis at its low and its high end. */
+    private final ImmutableList<Optional<Integer>> leaving;
     /** m, ascending, of each axis. */
     final double[][] line = new double[3][];
     /** Whether the box is cut at its low and at its high end of each axis, where the house goes on. */
@@ -60,6 +62,9 @@ final class VertexSections {
      */
     VertexSections(VertexSetup setup, Optional<CornerDetail> own, Function<String, Optional<Material>> library) {
         this.setup = setup;
+        this.leaving = Lists.immutable
+                .of(0, 1, 2)
+                .flatCollect(axis -> Lists.immutable.of(leaving(axis, false), leaving(axis, true)));
         this.layouts = setup.edges().collect(each -> layout(each, library));
         layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
         corner = own.map(each -> new CornerBoxes(each, setup, this, library));
@@ -269,7 +274,11 @@ final class VertexSections {
 
     /** The edge that leaves through a face of the box; empty where none does. */
     Optional<Integer> edge(int axis, int side) {
-        int found = setup.edges().detectIndex(each -> each.along() == axis && each.growing() == (side == 1));
+        return leaving.get(2 * axis + side);
+    }
+
+    private Optional<Integer> leaving(int axis, boolean growing) {
+        int found = setup.edges().detectIndex(each -> each.along() == axis && each.growing() == growing);
         return found < 0 ? Optional.empty() : Optional.of(found);
     }
 
