@@ -10,6 +10,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
@@ -141,6 +142,7 @@ class InvariantsTest {
         agree(solve(section, 1e-4).times(c), solve(scaled, 1e-4), 1e-12);
     }
 
+    @Tag("slow")
     @Property(tries = 30, seed = "2026")
     void raisingAConductivityNeverLowersTheCoupling(
             @ForAll("walls") Wall wall,

@@ -1,14 +1,31 @@
 package coldseam.junctions;
 
 import coldseam.envelope.Material;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The materials details may name in tests. */
+/** What comes with the tool, for tests: the materials details may name, and details laid on what many tests lay them on. */
 public final class BuiltIn {
 
     private BuiltIn() {}
 
     public static final Function<String, Optional<Material>> LIBRARY =
             coldseam.envelope.file.house.MaterialLibrary::named;
+
+    private record Question(Detail detail, JunctionSetup setup) {}
+
+    private static final Once<Question, Composition> COMPOSED =
+            new Once<>(question -> Composer.compose(question.detail, question.setup, LIBRARY));
+
+    /**
+     * A detail's section, composed once for all tests that ask for it.
+     *
+     * @throws DetailDoesNotFit as from {@link Composer#compose}
+     */
+    public static Composition composed(Detail detail, JunctionSetup setup) {
+        return COMPOSED.answer(new Question(detail, setup));
+    }
 }

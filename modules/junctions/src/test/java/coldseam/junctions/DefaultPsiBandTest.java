@@ -15,6 +15,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * 2.0 W/(m·K), roofs with 100 mm of 0.04 on a slab: the table's parameters, from memory. That inner walls conduct like
  * slabs is an assumption of ours.
  */
+@Tag("slow")
 class DefaultPsiBandTest {
 
     /** W/(m·K): how far the table may lie above what is computed, and below. */

@@ -44,7 +44,8 @@ public final class Samples {
                 Keeping.NOTHING);
     }
 
-    private static Accuracy wider(Accuracy asked, double wider) {
+    /** The same with a surface temperature, if one is aimed at, so many times as wide. */
+    public static Accuracy wider(Accuracy asked, double wider) {
         return asked.aim()
                 .map(aim -> asked.aimedAt(aim.environment(), wider * aim.kelvin()))
                 .orElse(asked);

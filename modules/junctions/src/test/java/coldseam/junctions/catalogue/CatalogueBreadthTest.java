@@ -103,7 +103,7 @@ final class CatalogueBreadthTest {
     }
 
     static Interval psi(Detail detail, JunctionSetup setup) {
-        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Composition composition = BuiltIn.composed(detail, setup);
         Solution solution = Conduction.solve(composition.heatFlow(), ROUGH);
         Interval psi = Interval.of(0);
         for (Surroundings.Space space : composition.surroundings().spaces()) {
@@ -248,8 +248,8 @@ final class CatalogueBreadthTest {
     void aFramedParapetInsulatesBetterThanTheBlocksUnderIt() {
         ImmutableList<Detail> options = usual(JunctionKind.PARAPET);
         JunctionSetup setup = new TypicalSetups(0).setup(JunctionKind.PARAPET, TypicalBuild.FRAME);
-        Composition bare = Composer.compose(options.getFirst(), setup, BuiltIn.LIBRARY);
-        Composition blocks = Composer.compose(options.getLast(), setup, BuiltIn.LIBRARY);
+        Composition bare = BuiltIn.composed(options.getFirst(), setup);
+        Composition blocks = BuiltIn.composed(options.getLast(), setup);
         assertTrue(
                 conductivity(bare, "parapet") < conductivity(blocks, "insulating blocks"),
                 conductivity(bare, "parapet") + " W/(m·K)");

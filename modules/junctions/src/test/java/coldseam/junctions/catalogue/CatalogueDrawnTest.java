@@ -25,7 +25,6 @@ import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionPlan;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import java.util.Locale;
@@ -333,7 +332,7 @@ final class CatalogueDrawnTest {
 
     private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
         try {
-            return Optional.of(Composer.compose(detail, setup, BuiltIn.LIBRARY));
+            return Optional.of(BuiltIn.composed(detail, setup));
         } catch (DetailDoesNotFit notOffered) {
             return Optional.empty();
         }

@@ -19,7 +19,6 @@ import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -78,7 +77,7 @@ class CatalogueFileTest {
     @MethodSource("ids")
     void composesWithoutSlits(String id, String kind) {
         Detail detail = CatalogueFile.builtIn().find(id, JunctionKind.of(kind)).orElseThrow();
-        Composition composition = Composer.compose(detail, Samples.setup(detail), BuiltIn.LIBRARY);
+        Composition composition = BuiltIn.composed(detail, Samples.setup(detail));
         assertFalse(
                 composition.notes().anySatisfy(note -> note.startsWith("A hole") || note.startsWith("Parts")),
                 () -> composition.notes().makeString());
@@ -90,7 +89,7 @@ class CatalogueFileTest {
     void dimensionSystemsDifferByTheLegsExactly(String id, String kind) {
         Detail detail = CatalogueFile.builtIn().find(id, JunctionKind.of(kind)).orElseThrow();
         JunctionSetup setup = Samples.setup(detail);
-        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Composition composition = BuiltIn.composed(detail, setup);
         double difference = 0;
         for (int i = 0; i < composition.legs().size(); i++) {
             JunctionResult.Leg leg = composition.legs().get(i);

@@ -33,7 +33,6 @@ import coldseam.junctions.path.PenLines;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Band;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.util.Locale;
 import java.util.Optional;
@@ -57,7 +56,7 @@ final class CatalogueTradeTest {
     private static final ImmutableList<TypicalBuild> BUILDS = Lists.immutable.with(TypicalBuild.values());
 
     private static Composition composition(Detail detail, JunctionSetup setup) {
-        return Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        return BuiltIn.composed(detail, setup);
     }
 
     private static PenLine pen(Composition composition) {

@@ -12,7 +12,6 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
-import coldseam.junctions.section.Composer;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -85,7 +84,7 @@ final class CatalogueWordsTest {
                         .layers()
                         .anySatisfy(layer -> layer.framing().isPresent()));
         try {
-            return framed && Composer.compose(detail, setup, BuiltIn.LIBRARY) != null;
+            return framed && BuiltIn.composed(detail, setup) != null;
         } catch (DetailDoesNotFit masonryAlone) {
             return false;
         }

@@ -23,7 +23,6 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.util.Optional;
 import java.util.Set;
@@ -70,7 +69,7 @@ final class DrainedWallTest {
     }
 
     private static ControlLine water(Detail detail, JunctionSetup setup) {
-        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Composition composition = BuiltIn.composed(detail, setup);
         PenLine line = PenLines.of(
                 composition.insulation(),
                 composition.ends().getFirst(),

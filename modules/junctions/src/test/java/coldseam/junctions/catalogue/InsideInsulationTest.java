@@ -61,7 +61,7 @@ final class InsideInsulationTest {
 
     private static boolean fits(Detail detail, JunctionSetup setup) {
         try {
-            Composer.compose(detail, setup, BuiltIn.LIBRARY);
+            BuiltIn.composed(detail, setup);
             return true;
         } catch (DetailDoesNotFit misfit) {
             return false;
@@ -102,8 +102,7 @@ final class InsideInsulationTest {
         JunctionSetup outside = TypicalBuild.MASONRY.setup(JunctionKind.INTERMEDIATE_FLOOR);
         assertFalse(Composer.isFor(joists, outside));
         assertTrue(Composer.isFor(joists, setup(JunctionKind.INTERMEDIATE_FLOOR, 0.1)));
-        DetailDoesNotFit refused =
-                assertThrows(DetailDoesNotFit.class, () -> Composer.compose(joists, outside, BuiltIn.LIBRARY));
+        DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> BuiltIn.composed(joists, outside));
         assertEquals(
                 joists.who() + " is drawn for one build alone: wall insulated inside; the layers here are others."
                         + " Choose another detail.",

@@ -13,7 +13,6 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan;
-import coldseam.junctions.section.Composer;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
@@ -41,7 +40,7 @@ final class SolidTimberTest {
 
     /** Concrete that a detail draws of its own, not what a house's layers are. */
     private static ImmutableList<String> concrete(Detail detail, JunctionSetup setup) {
-        return Composer.compose(detail, setup, BuiltIn.LIBRARY)
+        return BuiltIn.composed(detail, setup)
                 .plan()
                 .pieces()
                 .select(piece -> piece.origin() instanceof SectionPlan.Origin.OfDetail

@@ -13,10 +13,10 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
+import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.PointDrawing;
@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 class PointCatalogueTest {
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-3, 200_000));
+    private static final BridgeComputer COMPUTER = Samples.computer(new Accuracy(1e-3, 200_000), 3);
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 
     @Test

@@ -134,7 +134,7 @@ final class BandsMeetTest {
                 .options(setup.kind())
                 .select(TypicalSetups::usual)
                 .getLast();
-        Composition section = Composer.compose(best, setup, BuiltIn.LIBRARY);
+        Composition section = BuiltIn.composed(best, setup);
         return PenLines.of(
                         section.insulation(),
                         section.ends().getFirst(),
@@ -179,7 +179,7 @@ final class BandsMeetTest {
                 .getLast();
         double thinner;
         try {
-            thinner = thinner(Composer.compose(best, setup, BuiltIn.LIBRARY));
+            thinner = thinner(BuiltIn.composed(best, setup));
         } catch (DetailDoesNotFit frameWithoutBoards) {
             return Optional.empty();
         }

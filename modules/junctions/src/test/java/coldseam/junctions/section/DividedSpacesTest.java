@@ -19,7 +19,7 @@ class DividedSpacesTest {
 
     private static Composition composed(String id, TypicalBuild build) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        return Composer.compose(detail, build.setup(detail), BuiltIn.LIBRARY);
+        return BuiltIn.composed(detail, build.setup(detail));
     }
 
     @Test

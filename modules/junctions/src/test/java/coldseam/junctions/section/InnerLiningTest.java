@@ -6,7 +6,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -45,7 +45,7 @@ final class InnerLiningTest {
 
     private static String misfit(Detail detail, JunctionSetup setup) {
         try {
-            Composer.compose(detail, setup, MaterialLibrary::named);
+            BuiltIn.composed(detail, setup);
             return "";
         } catch (DetailDoesNotFit misfit) {
             return misfit.reasons().makeString("; ");

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class LayersGoOnTest {
 
     private static void require(Detail detail, JunctionSetup setup) {
-        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Composition composition = BuiltIn.composed(detail, setup);
         LayersGoOn.require(
                 detail,
                 Scene.of(detail, (BandDrawing) detail.drawing(), setup),

@@ -58,7 +58,8 @@ class ResultStoreTest {
 
     private final AtomicInteger solved = new AtomicInteger();
     /** Not counted: only whoever draws asks it. */
-    private final SectionSolving fields = Conduction::solve;
+    private final SectionSolving fields =
+            (section, accuracy) -> Conduction.solve(section, Samples.wider(accuracy, 100));
 
     /** As by a run of its own, which keeps results alone. */
     private BridgeComputer run(String tool) {
@@ -66,7 +67,7 @@ class ResultStoreTest {
                 ACCURACY,
                 (section, accuracy) -> {
                     solved.incrementAndGet();
-                    return Conduction.solve(section, accuracy);
+                    return fields.solve(section, accuracy);
                 },
                 BodySolver::solve,
                 WeakestPaths::of,
