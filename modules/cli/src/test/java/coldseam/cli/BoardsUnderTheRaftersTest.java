@@ -52,7 +52,7 @@ class BoardsUnderTheRaftersTest {
     @Test
     void boardsInsideRoofAndWallsMeetEverywhereButOnTheSlab() throws IOException {
         String wall =
-                "    - {material: wood fibre insulation board, thickness: 120 mm, role: insulation, controls: [heat]}\n";
+                "    - {material: wood fibre insulation board, thickness: 140 mm, role: insulation, controls: [heat]}\n";
         String studs =
                 "    - {material: mineral wool batt, thickness: 100 mm, role: structure, framing: {material: softwood, share: 20 %}}\n";
         String text = Files.readString(OLD.resolve(HOUSE))

@@ -86,8 +86,12 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + (layer.control() == Control.WATER
                                             ? "\" keeps out water on the room side of the insulation only,"
                                                     + " which gets wet"
-                                            : "\" holds vapour back on the cold side of the insulation only,"
-                                                    + " where it condenses"))
+                                            : "\" holds vapour back on the cold side: "
+                                                    + say.say(layer.warm(), Dimension.SHARE)
+                                                    + " of what insulates lies inside it, and at "
+                                                    + say.say(layer.temperature(), Dimension.TEMPERATURE)
+                                                    + " in the design state vapour condenses there (the rooms' dew point is "
+                                                    + say.say(layer.dewPoint(), Dimension.TEMPERATURE) + ")"))
                             .makeString("; "),
                     (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
                             ? "put a layer that sheds water outside the insulation; on a wall it may lie behind boards that each bear"
