@@ -18,12 +18,16 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Houses whose walls' blocks are all that insulates them. */
 @Tag("slow")
 class BlocksPlasteredTest {
 
     private static final Path HOUSE = CommittedReport.ROOT.resolve("fixtures/houses/old/blocks-plastered.yaml");
+
+    private static final Path FLAT = CommittedReport.ROOT.resolve("fixtures/houses/old/blocks-flat-roof.yaml");
 
     @TempDir
     Path folder;
@@ -90,6 +94,64 @@ class BlocksPlasteredTest {
                         .collect(sheet -> sheet.result().detail().id())
                         .distinct()
                         .toSortedList());
+    }
+
+    /** On a warm cellar and under a flat roof: what goes over the old slabs' edges closes all but the floor, which it leaves thin. */
+    @ParameterizedTest
+    @CsvSource({
+        "'', ''",
+        "balcony-in-blocks-slab-wrapped, balcony-in-blocks-standing-free",
+        "', parapet-height: 500 mm', ''",
+    })
+    void underAFlatRoofTheFloorsAreFoundThin(String was, String becomes) throws IOException {
+        String text = Files.readString(FLAT)
+                .replace(was, becomes)
+                .replace("retrofit: {}", "retrofit: {taken-down: [balcony]}")
+                .replace(
+                        "junctions:\n",
+                        "junctions:\n- {kinds: [flat roof edge], detail: flat-roof-edge-in-blocks-band-outside}\n");
+        assertEquals(
+                Lists.immutable.of(
+                        "Insulation broken at the cellar slab to wall",
+                        "Insulation pinched at the balcony",
+                        "Insulation pinched at the intermediate floor"),
+                titles(audit(text)));
+    }
+
+    /** The board over the ring beam closes the high wall as it does the low. */
+    @Test
+    void underAMonoPitchTheFloorAloneIsFoundThin() throws IOException {
+        String text = Files.readString(HOUSE)
+                .replace("form: gable, assembly: roof, pitch: 40 °", "form: mono pitch, assembly: roof, pitch: 12 °")
+                .replace(
+                        "- {kinds: [ridge], detail: ridge-mitred}",
+                        "- {kinds: [high eaves of a mono-pitch], detail: high-eaves-on-blocks-beam-boarded-outside}");
+        assertEquals(Lists.immutable.of("Insulation pinched at the intermediate floor"), titles(audit(text)));
+        assertEquals(
+                Lists.immutable.of("eaves-on-blocks-beam-bare", "verge-on-blocks-beam-through"),
+                standingIn(text, "eaves", "verge"));
+    }
+
+    @Test
+    void underAFlatRoofTheWorstForSuchWallsStandsIn() throws IOException {
+        String text = Files.readString(FLAT);
+        ImmutableList<String> of = Lists.immutable.of(
+                "balcony-in-blocks-slab-through", "foundation-top-in-blocks-floor-bare", "parapet-in-blocks-bare");
+        assertEquals(of, standingIn(text, "balcony", "foundation", "parapet"));
+        assertEquals(
+                Lists.immutable.of("flat-roof-edge-in-blocks-slab-bare"),
+                standingIn(text.replace(", parapet-height: 500 mm", ""), "flat-roof"));
+    }
+
+    /** The ids of what a house without choices is drawn by, of those that begin so. */
+    private ImmutableList<String> standingIn(String text, String... beginnings) throws IOException {
+        return audit(text.substring(0, text.indexOf("junctions:")))
+                .sheets()
+                .collect(sheet -> sheet.result().detail().id())
+                .select(id -> Lists.immutable.of(beginnings).anySatisfy(id::startsWith))
+                .distinct()
+                .toSortedList()
+                .toImmutable();
     }
 
     /** Blocks that conduct more than what counts as insulation have the same drawings, and the wall itself is a gap. */

@@ -32,6 +32,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** An old house is told, and its savings are counted against, only what can be built in the structure that stays. */
 @Tag("slow")
@@ -86,6 +88,19 @@ class RetrofitTest {
                         .replace(chosen, ""));
         Run run = Run.with(Bench.SHARED, "check", kept.toString());
         assertTrue(run.out().contains("# eaves-boards-meet once taken down: eaves overhang"), run::out);
+    }
+
+    /** A row of blocks is cut into an old gable in bays: a course of it comes down. */
+    @ParameterizedTest
+    @CsvSource({"foot of the wall, true", "course of the gable, false"})
+    void aRowOfBlocksNeedsACourseOfTheGable(String part, boolean refused) throws IOException {
+        Path house = folder.resolve("house.yaml");
+        Files.writeString(
+                house,
+                Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/twice/cold-loft-by-storeys.yaml"))
+                        .replace("body:\n", "retrofit: {taken-down: [" + part + "]}\nbody:\n"));
+        Run run = Run.with(Bench.SHARED, "check", house.toString());
+        assertEquals(refused, run.out().replaceAll("\\s+", " ").contains("course of the gable"), run::out);
     }
 
     @Test
