@@ -50,6 +50,8 @@ import org.eclipse.collections.api.list.MutableList;
  * @param renewed assemblies of a new build that an old house's material carries
  * @param warmed bases whose crawl space, or whose edge, is said to be insulated better than those there usually are
  * @param thinFloor m, of the thinnest internal floor, where hardly any is as thin; its edges lose the less
+ * @param parapet m, of the highest where it is higher than a guard: the wind's load on it bears on the seam
+ * @param far m, the house's length, where hardly any is as long
  * @param site what is said of the air and the ground
  * @param still materials of the house file that conduct less than boards without a vacuum do
  */
@@ -74,6 +76,8 @@ public record Unlikely(
         ImmutableList<Assembly> renewed,
         ImmutableList<Body.Base> warmed,
         OptionalDouble thinFloor,
+        OptionalDouble parapet,
+        OptionalDouble far,
         ImmutableList<Weather> site,
         ImmutableList<Material> still) {
 
@@ -192,6 +196,12 @@ public record Unlikely(
     /** m; solid floors of one room's span begin here (common practice, no source). */
     private static final double THIN_FLOOR = 0.12;
 
+    /** m; guards of roofs and balconies are 1.0 to 1.1 high (common practice, no source). */
+    private static final double GUARD = 1.2;
+
+    /** m; longer ones are several houses, or a slip of the pen (judgement). */
+    private static final double FAR = 40;
+
     private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
 
     static Unlikely of(Audit audit, ImmutableList<Material> used) {
@@ -266,8 +276,32 @@ public record Unlikely(
                 renewed(audit),
                 bases(audit.house().body()).select(Unlikely::isWarmed),
                 thinFloor(audit.house().body()),
+                over(
+                        GUARD,
+                        audit.shell()
+                                .surfaces()
+                                .select(surface -> surface.use() == Body.Use.ROOF)
+                                .collectDouble(roof -> audit.house().body().parapetHeight(roof.name(), roof.storey()))
+                                .maxIfEmpty(0)),
+                over(FAR, length(audit)),
                 weather(audit.house().site()),
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
+    }
+
+    private static OptionalDouble over(double usual, double value) {
+        return value > usual ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** m, from east to west or from south to north, whichever is more. */
+    private static double length(Audit audit) {
+        ImmutableList<Point3> points = audit.shell().surfaces().flatCollect(Surface::outline);
+        return points.isEmpty()
+                ? 0
+                : Math.max(
+                        points.collectDouble(Point3::x).max()
+                                - points.collectDouble(Point3::x).min(),
+                        points.collectDouble(Point3::y).max()
+                                - points.collectDouble(Point3::y).min());
     }
 
     /** W/(m²·K), of the whole or of its frame. */

@@ -7,7 +7,6 @@ import coldseam.options.Comparison.Answer;
 import coldseam.report.compare.CompareLines;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
-import coldseam.report.words.VerdictWords;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -32,6 +31,7 @@ final class CompareText {
 
     private ImmutableList<String> text() {
         fold("", comparison.described().house().name() + ". " + front.described());
+        front.rests().forEach(text -> fold("  ", text));
         front.found().ifPresent(text -> fold("", text));
         lines.add("");
         if (comparison.alternatives().isEmpty()) {
@@ -68,7 +68,7 @@ final class CompareText {
         Comparison.Best best = answer.best().get();
         fold("      ", front.set(best.set()));
         fold("      ", "H = " + words.loss(best.audit()) + ", " + front.outcome(best));
-        fold("      ", VerdictWords.sentence(best.audit().verdict()));
+        fold("      ", front.verdict(best));
     }
 
     private void fold(String indent, String text) {

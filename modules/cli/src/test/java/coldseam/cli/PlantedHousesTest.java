@@ -6,11 +6,14 @@ import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.engine.LeastPsi;
+import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.options.Comparer;
+import coldseam.options.Wish;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
 import java.io.IOException;
@@ -22,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -31,7 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Houses with a fault planted in them: each must be found, by the rules it names and by no other, or refused with the faults it
- * names; what no rule can judge must be told beside the verdict.
+ * names; what no rule can judge must be told beside the verdict, and what is wrong with its alternatives beside them.
  *
  * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand or the details beside the demo
  * houses that it chooses if it does, and the rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
@@ -56,6 +60,7 @@ class PlantedHousesTest {
             List<String> finds,
             List<String> refused,
             List<String> told,
+            List<String> compared,
             Map<String, String> files) {}
 
     /** What became of a house when it was first tried, before there was a rule for it. */
@@ -78,6 +83,7 @@ class PlantedHousesTest {
         List<String> finds = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         List<String> told = new ArrayList<>();
+        List<String> compared = new ArrayList<>();
         List<String> minus = new ArrayList<>();
         List<String> plus = new ArrayList<>();
         First first = First.NOT_RECORDED;
@@ -98,6 +104,8 @@ class PlantedHousesTest {
                 refused.add(line.substring(9));
             } else if (line.startsWith("told: ")) {
                 told.add(line.substring(6));
+            } else if (line.startsWith("compared: ")) {
+                compared.add(line.substring(10));
             } else if (line.startsWith("-")) {
                 minus.add(line.substring(1));
             } else if (line.startsWith("+")) {
@@ -109,10 +117,20 @@ class PlantedHousesTest {
         change(files, minus, plus, planted);
         assertTrue(
                 lines.get(0).startsWith("# ")
-                        && (told.isEmpty() ? finds.isEmpty() != refused.isEmpty() : refused.isEmpty()),
+                        && (told.isEmpty() && compared.isEmpty()
+                                ? finds.isEmpty() != refused.isEmpty()
+                                : refused.isEmpty()),
                 () -> planted + " does not say what it plants");
         return new Planted(
-                name, lines.get(0).substring(2), first, lines.contains("asked: by name"), finds, refused, told, files);
+                name,
+                lines.get(0).substring(2),
+                first,
+                lines.contains("asked: by name"),
+                finds,
+                refused,
+                told,
+                compared,
+                files);
     }
 
     private static void change(Map<String, String> files, List<String> minus, List<String> plus, Path file) {
@@ -177,9 +195,14 @@ class PlantedHousesTest {
                         .filter(told -> !all.contains(told))
                         .forEach(told ->
                                 wrong.add(planted.name() + ": must be told \"" + told + "\"; what is told: " + all));
+                String options = planted.compared().isEmpty() ? "" : compared(planted.name(), workshop);
+                planted.compared().stream()
+                        .filter(told -> !options.contains(told))
+                        .forEach(told -> wrong.add(
+                                planted.name() + ": must be told \"" + told + "\" of its options: " + options));
                 if (found.isEmpty()) {
-                    found = String.join("; ", planted.told());
-                    by = "told beside the verdict";
+                    found = String.join("; ", planted.told().isEmpty() ? planted.compared() : planted.told());
+                    by = planted.told().isEmpty() ? "told beside the options" : "told beside the verdict";
                 }
             } catch (FileFaultException refused) {
                 found = refused.faults().collect(PlantedHousesTest::said).makeString("; ");
@@ -224,6 +247,15 @@ class PlantedHousesTest {
                         + counts.getOrDefault(First.NOT_RECORDED, 0)
                         + " nobody wrote down what became of them at first.\n\n"
                         + page);
+    }
+
+    /** What is told of a house's alternatives, which was written already. */
+    private String compared(String name, Workshop workshop) {
+        HouseAudit ready = HouseAudit.of(folder.resolve(name + ".yaml"), workshop);
+        Wish nothing = new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        return CompareText.of(Comparer.compare(ready, nothing, Progress.SILENT, () -> false), UnitSystem.SI)
+                .makeString(" ")
+                .replaceAll("\\s+", " ");
     }
 
     private static String said(Fault fault) {

@@ -134,7 +134,7 @@ public final class Binder {
                     what + " has too " + (count < size.min() ? "few" : "many") + " items",
                     String.valueOf(count),
                     span(size),
-                    "add or remove some");
+                    count < size.min() ? size.fewer() : "remove some");
         }
         return fits;
     }

@@ -14,4 +14,7 @@ public @interface Size {
 
     /** Most items. */
     int max() default Integer.MAX_VALUE;
+
+    /** What to do where there are fewer. */
+    String fewer() default "add some";
 }

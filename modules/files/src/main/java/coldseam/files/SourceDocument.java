@@ -210,7 +210,8 @@ public final class SourceDocument {
         if (said.contains("TAB")) {
             next = "indent with spaces, not with tabs";
         } else if (said.startsWith("mapping values")) {
-            next = "indent this key like those beside it; a text with a colon in it stands in quotes";
+            next =
+                    "indent this key like those beside it; give the line above its colon; a text with a colon in it stands in quotes";
         } else if (said.contains("expected ':'")) {
             next = "write a space after each colon, here and just above";
         } else if (said.startsWith("what is opened")) {

@@ -20,6 +20,11 @@ public record Changes(ImmutableList<Finding> appear, ImmutableList<Finding> vani
 
     private record Fault(String rule, String place) {}
 
+    /** Whether only weak spots appear: nobody is advised to open a gap, whatever it saves. */
+    public boolean breaksNothing() {
+        return appear.allSatisfy(finding -> finding.severity() == Finding.Severity.WEAK);
+    }
+
     /** From one house to another. */
     public static Changes between(Audit first, Audit second) {
         ImmutableSet<Fault> before = faults(first.findings());

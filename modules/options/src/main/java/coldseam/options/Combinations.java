@@ -9,14 +9,12 @@ import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.Decision;
-import coldseam.envelope.Alternatives.Option;
 import coldseam.options.front.Choice;
 import coldseam.options.front.Front;
 import coldseam.options.front.Item;
 import coldseam.options.front.Scenario;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -142,10 +140,7 @@ final class Combinations {
             return (long) Comparer.extraCost(decision, decision.options().get(k - 1), described, audit)
                     .orElse(0);
         }
-        Option against = decision.options().getFirst();
-        OptionalDouble before = new Part(decision, described).describedCost(against);
-        OptionalDouble here = new Part(decision, audit).describedCost(against);
-        return before.isPresent() && here.isPresent() ? (long) Math.rint(here.getAsDouble() - before.getAsDouble()) : 0;
+        return (long) Comparer.growth(decision, described, audit);
     }
 
     ImmutableList<Scenario> scenarios() {

@@ -166,7 +166,7 @@ public final class Comparer {
                         part.worst(),
                         part.size(),
                         HeatSum.of(audit).minus(HeatSum.of(described)).value(),
-                        extraCost(decision, option, described, audit),
+                        alone(number, extraCost(decision, option, described, audit), described, audit),
                         thicker(option, described),
                         Changes.between(described, audit))),
                 Lists.immutable.empty(),
@@ -185,6 +185,24 @@ public final class Comparer {
         return before.isPresent() && after.isPresent()
                 ? OptionalDouble.of(Math.rint(after.getAsDouble() - before.getAsDouble()))
                 : OptionalDouble.empty();
+    }
+
+    /** With what the others' described parts cost more there, where their size is another. */
+    private OptionalDouble alone(int number, OptionalDouble own, Audit described, Audit built) {
+        return own.isEmpty()
+                ? own
+                : OptionalDouble.of(own.getAsDouble()
+                        + variants.decisions()
+                                .reject(variants.decisions().get(number)::equals)
+                                .sumOfDouble(other -> growth(other, described, built)));
+    }
+
+    /** What the described part of a decision costs more in another house, whole; nothing where it is not known. */
+    static double growth(Decision decision, Audit described, Audit built) {
+        Option against = decision.options().getFirst();
+        OptionalDouble before = new Part(decision, described).describedCost(against);
+        OptionalDouble here = new Part(decision, built).describedCost(against);
+        return before.isPresent() && here.isPresent() ? Math.rint(here.getAsDouble() - before.getAsDouble()) : 0;
     }
 
     private static double thicker(Option option, Audit described) {

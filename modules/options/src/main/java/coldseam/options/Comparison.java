@@ -23,7 +23,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param sets what the front's choices are, in its order
  * @param answers to what was asked, in order
  * @param chosen the answer that is shown first; empty where there is no set at all
- * @param next the cheapest set that surely loses less than the chosen one, for the least money a W/K; empty where none does
+ * @param next the set that surely loses less than the chosen one and opens no gap that it has not, for the least money a W/K; empty where
+ *     none does
  * @param worth of each decision of the chosen set that is not as described: W/K that taking it back would lose, the most first
  * @param corners which the sums leave out
  */
@@ -38,7 +39,7 @@ public record Comparison(
         ImmutableMap<Choice, ImmutableIntList> sets,
         ImmutableList<Answer> answers,
         Optional<Answer> chosen,
-        Optional<Choice> next,
+        Optional<Next> next,
         ImmutableList<Worth> worth,
         Corners corners) {
 
@@ -82,6 +83,9 @@ public record Comparison(
      * @param asGood how many other sets of the front cannot be told apart from it in this
      */
     public record Best(Choice choice, ImmutableIntList set, Audit audit, Interval more, Changes changes, int asGood) {}
+
+    /** A set of the front that is the next best step, and what it changes of the chosen one's findings. */
+    public record Next(Choice choice, Changes changes) {}
 
     /** What one decision does in a set. */
     public record Worth(int decision, int option, Interval less) {}
@@ -133,17 +137,22 @@ public record Comparison(
                 .toImmutable();
     }
 
-    /** The option alone that surely saves most; empty where none surely saves. */
+    /** The option alone that surely saves most and opens no gap; empty where none surely saves so. */
     public Optional<Alternative> worthMost() {
         return alternatives
-                .select(each -> each.built().isPresent() && each.built().get().standing() == Standing.BETTER)
+                .select(each -> sound(each) && each.built().orElseThrow().standing() == Standing.BETTER)
                 .minByOptional(each -> each.built().orElseThrow().more().upper());
     }
 
-    /** The option alone that is paid back first; empty where none surely is. */
+    private static boolean sound(Alternative each) {
+        return each.built().filter(built -> built.changes().breaksNothing()).isPresent();
+    }
+
+    /** The option alone that is paid back first and opens no gap; empty where none surely is. */
     public Optional<Alternative> paidBackFirst() {
         return alternatives
-                .select(each -> each.built().flatMap(Alternative.Built::payback).isPresent())
+                .select(each -> sound(each)
+                        && each.built().flatMap(Alternative.Built::payback).isPresent())
                 .minByOptional(each ->
                         each.built().orElseThrow().payback().orElseThrow().upper());
     }

@@ -10,6 +10,7 @@ import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
 import coldseam.options.Comparison.Corners;
+import coldseam.options.Comparison.Next;
 import coldseam.options.Comparison.Worth;
 import coldseam.options.front.Choice;
 import coldseam.options.front.Front;
@@ -89,7 +90,7 @@ final class FrontAnswers {
                 sets.toImmutable(),
                 answers,
                 chosen,
-                chosen.flatMap(Answer::best).flatMap(best -> next(best.choice())),
+                chosen.flatMap(Answer::best).flatMap(this::next),
                 chosen.flatMap(Answer::best).map(this::worth).orElse(Lists.immutable.empty()),
                 new Corners(
                         whole.of(variants.nothing()),
@@ -210,11 +211,17 @@ final class FrontAnswers {
                 asGood);
     }
 
-    /** Among the sets that cost more and surely lose less, the one that costs least for each W/K. */
-    private Optional<Choice> next(Choice chosen) {
+    /** Among the sets that cost more, surely lose less and leave no more gaps, the one that costs least for each W/K. */
+    private Optional<Next> next(Best best) {
+        Choice chosen = best.choice();
         return front.steps()
                 .select(choice -> choice.cost() > chosen.cost() && choice.upper() < chosen.lower())
-                .minByOptional(choice -> (double) (choice.cost() - chosen.cost()) / (chosen.lower() - choice.upper()));
+                .toSortedListBy(choice -> (double) (choice.cost() - chosen.cost()) / (chosen.lower() - choice.upper()))
+                .take(MOST_TRIED)
+                .asLazy()
+                .collect(choice ->
+                        new Next(choice, Changes.between(best.audit(), audited.apply(combinations.set(choice)))))
+                .detectOptional(next -> next.changes().breaksNothing());
     }
 
     private ImmutableList<Worth> worth(Best best) {

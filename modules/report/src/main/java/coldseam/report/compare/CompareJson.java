@@ -66,7 +66,7 @@ public final class CompareJson {
                 all.front().choices().collect(this::set),
                 all.answers().collect(this::answer),
                 all.corners().chosen().map(HouseData::whole),
-                all.next().map(this::set),
+                all.next().map(next -> set(next.choice())),
                 all.worth().collect(each -> {
                     Alternative option =
                             all.option(each.decision(), each.option()).orElseThrow();

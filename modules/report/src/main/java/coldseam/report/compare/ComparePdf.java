@@ -22,7 +22,6 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
 import coldseam.report.words.Print;
-import coldseam.report.words.VerdictWords;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -77,6 +76,7 @@ public final class ComparePdf {
         flow.add(Blocks.text(described.house().name() + ": options before framing", Style.TITLE.sized(22, 26)));
         flow.space(6);
         flow.add(Blocks.text(Rich.trade(front.described()), Style.LEAD));
+        front.rests().forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.SMALL)));
         front.found().ifPresent(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
         flow.space(6);
         if (comparison.alternatives().isEmpty()) {
@@ -104,11 +104,7 @@ public final class ComparePdf {
                                 3,
                                 Blocks.text(Rich.strong(front.chosen().orElseThrow() + "."), Style.BODY),
                                 Blocks.text(front.set(best.set()), Style.BODY),
-                                Blocks.text(
-                                        Rich.trade(front.outcome(best) + ". "
-                                                + VerdictWords.sentence(
-                                                        best.audit().verdict())),
-                                        Style.BODY),
+                                Blocks.text(Rich.trade(front.outcome(best) + ". " + front.verdict(best)), Style.BODY),
                                 Blocks.text(Rich.trade(front.next().orElse("")), Style.BODY)),
                         Palette.FROST,
                         Palette.DEEP)));
@@ -129,7 +125,8 @@ public final class ComparePdf {
                     : row(
                             table,
                             asked,
-                            front.set(answer.best().get().set()),
+                            front.set(answer.best().get().set()) + ". "
+                                    + front.verdict(answer.best().get()),
                             words.loss(answer.best().get().audit()),
                             comparison.priced()
                                     ? String.format(

@@ -52,7 +52,7 @@ record ComparisonData(
         @Says("the answer that is shown first, with its corners")
         Optional<HouseData> chosen,
 
-        @Says("the cheapest set that surely loses less than the chosen one, for the least money a W/K")
+        @Says("the set that surely loses less than the chosen one and opens no gap, for the least money a W/K")
         Optional<SetData> next,
 
         @Says("of each decision of the chosen set: what the house loses more without it, the most first")

@@ -162,7 +162,7 @@ final class FrontDrawing {
         square(canvas, asIs, 4);
         boolean asIsRight = asIs.x() > field.x1() - 80;
         label(canvas, asIs.plus(asIsRight ? -8 : 8, 9), "as described", asIsRight);
-        comparison.next().map(this::point).ifPresent(next -> {
+        comparison.next().map(next -> point(next.choice())).ifPresent(next -> {
             Spot at = spot(field, x, y, next);
             diamond(canvas, at, 5.5);
             boolean right = at.x() > field.x1() - 80;

@@ -32,7 +32,12 @@ record HouseData(
         boolean unbroken,
         int gaps,
         int weakSpots,
-        String sentence) {
+        String sentence,
+
+        @Says("what the verdict takes on somebody's word; left out where nothing")
+        Optional<String> assumed,
+
+        String measuredBy) {
 
     /** With its corners. */
     static HouseData whole(Audit audit) {
@@ -48,16 +53,19 @@ record HouseData(
     }
 
     private static HouseData of(Audit audit, Optional<BoundsData> corners, Optional<BoundsData> pairs) {
+        HonestWords honest = new HonestWords(audit, UnitSystem.SI);
         return new HouseData(
                 BoundsData.of(audit.heatLoss().total()),
                 corners,
                 pairs,
-                new HonestWords(audit, UnitSystem.SI).unknown(),
+                honest.unknown(),
                 audit.heatLoss().annualLoss(),
                 audit.verdict().unbroken(),
                 audit.verdict().gaps(),
                 audit.verdict().weakSpots(),
-                VerdictWords.sentence(audit.verdict()));
+                VerdictWords.sentence(audit.verdict()),
+                honest.assumed(),
+                honest.measuredBy());
     }
 
     /** Findings by which two houses differ. */

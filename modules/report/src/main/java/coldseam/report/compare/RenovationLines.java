@@ -99,9 +99,13 @@ public final class RenovationLines {
     }
 
     private String house(Audit audit) {
-        return audit.house().name() + ", H_T = " + new HonestWords(audit, units).total()
+        HonestWords honest = new HonestWords(audit, units);
+        return audit.house().name() + ", H_T = " + honest.total()
                 + words.year(audit).map(each -> ", " + each).orElse("") + ". "
-                + VerdictWords.sentence(audit.verdict());
+                + VerdictWords.sentence(audit.verdict())
+                + (audit.verdict().unbroken()
+                        ? honest.assumed().map(each -> " " + each).orElse("") + " " + honest.measuredBy()
+                        : "");
     }
 
     private String change(Interval more) {
@@ -194,7 +198,11 @@ public final class RenovationLines {
     private ImmutableList<String> stage(Stage stage, boolean last) {
         MutableList<String> lines = Lists.mutable.empty();
         lines.add("H = " + words.loss(stage.audit()) + ", " + change(stage.more()) + CompareWords.share(stage.share()));
-        lines.add(VerdictWords.sentence(stage.audit().verdict()));
+        lines.add(VerdictWords.sentence(stage.audit().verdict())
+                + new HonestWords(stage.audit(), units)
+                        .assumedBeside(renovation.after())
+                        .map(each -> " " + each)
+                        .orElse(""));
         words.changes(stage.changes()).ifPresent(lines::add);
         if (stage.open().notEmpty()) {
             lines.add("open until a later stage, so to be closed for a while: " + kinds(stage.open()));

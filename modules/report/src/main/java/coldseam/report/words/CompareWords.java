@@ -6,7 +6,6 @@ import coldseam.audit.Finding;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
-import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.House;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
@@ -16,6 +15,8 @@ import coldseam.options.Changes;
 import coldseam.options.Standing;
 import coldseam.options.Worst;
 import coldseam.options.Yearly;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -173,7 +174,7 @@ public record CompareWords(UnitSystem units) {
         MutableList<String> parts = Lists.mutable.empty();
         built.saves().ifPresent(saved -> parts.add(energy(saved)));
         yearly(built.more(), built.audit().house()).ifPresent(parts::add);
-        built.cost().ifPresent(cost -> parts.add(extra(cost, currency) + source(alternative.option())));
+        built.cost().ifPresent(cost -> parts.add(extra(cost, currency) + source(alternative)));
         built.payback().ifPresent(years -> parts.add("paid back in " + years(years) + " years"));
         if (built.cost().isEmpty()) {
             parts.add("no cost given");
@@ -193,8 +194,14 @@ public record CompareWords(UnitSystem units) {
                 : String.format(Locale.ROOT, "%.0f…%.0f", first, Math.ceil(years.upper()));
     }
 
-    private static String source(Option option) {
-        return option.cost().map(price -> " (" + price.source() + ")").orElse("");
+    /** Without a cost of what is described, one of nothing is no more than that. */
+    private static String source(Alternative of) {
+        boolean whole = of.decision().described().isPresent();
+        return of.option()
+                .cost()
+                .map(price -> " (" + price.source()
+                        + (whole && price.amount() == 0 ? ", by which it costs nothing" : "") + ")")
+                .orElse("");
     }
 
     private String energy(Interval saved) {
@@ -244,7 +251,19 @@ public record CompareWords(UnitSystem units) {
     public Optional<String> year(Audit audit) {
         OptionalDouble annual = audit.heatLoss().annualLoss();
         return annual.isPresent()
-                ? Optional.of(units.format(annual.getAsDouble(), Dimension.ENERGY) + " a year")
+                ? Optional.of(units.format(annual.getAsDouble(), Dimension.ENERGY) + " a year"
+                        + price(audit.house()).map(each -> " at " + each).orElse(""))
+                : Optional.empty();
+    }
+
+    /** Of heat, such as "0.12 EUR/kWh", by which all money here is counted. */
+    private static Optional<String> price(House house) {
+        return house.prices().heat().isPresent()
+                ? Optional.of(new BigDecimal(house.prices().heat().getAsDouble())
+                                .round(new MathContext(3))
+                                .stripTrailingZeros()
+                                .toPlainString()
+                        + " " + house.prices().currency() + "/kWh")
                 : Optional.empty();
     }
 

@@ -6,6 +6,7 @@ import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
+import coldseam.options.Changes;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
@@ -40,6 +41,21 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         return "As described: H_T = " + new HonestWords(whole, units).total()
                 + new CompareWords(units).year(whole).map(each -> ", " + each).orElse("") + ". "
                 + VerdictWords.sentence(whole.verdict());
+    }
+
+    /** What the verdict on the house as described rests on, and what it was measured by. */
+    public ImmutableList<String> rests() {
+        HonestWords honest = new HonestWords(comparison.corners().described(), units);
+        return Lists.immutable.withAll(honest.assumed().stream().toList()).newWith(honest.measuredBy());
+    }
+
+    /** The verdict on a set, and what it rests on that the one on the house as described does not. */
+    public String verdict(Best best) {
+        return VerdictWords.sentence(best.audit().verdict())
+                + new HonestWords(best.audit(), units)
+                        .assumedBeside(comparison.described())
+                        .map(each -> " " + each)
+                        .orElse("");
     }
 
     /** The house as it was found, beside what is planned; empty where its file does not say. */
@@ -117,12 +133,21 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                 .flatMap(Answer::best)
                 .map(best -> comparison
                         .next()
-                        .map(next -> "Next best step: " + set(comparison.sets().get(next)) + "; "
+                        .map(next -> "Next best step: "
+                                + set(comparison.sets().get(next.choice())) + "; "
                                 + step(
-                                        Comparison.more(best.choice(), next),
-                                        next.cost() - best.choice().cost())
-                                + " than the chosen set.")
-                        .orElse("No set that costs more surely loses less than the chosen one."));
+                                        Comparison.more(best.choice(), next.choice()),
+                                        next.choice().cost() - best.choice().cost())
+                                + " than the chosen set" + appears(next.changes()) + ".")
+                        .orElse("No set that costs more surely loses less than the chosen one and opens no gap."));
+    }
+
+    /** "; appears: Water collects in "roof""; nothing where nothing does. */
+    private String appears(Changes changes) {
+        return new CompareWords(units)
+                .changes(new Changes(changes.appear(), Lists.immutable.empty()))
+                .map(each -> "; " + each)
+                .orElse("");
     }
 
     /** Which decision is worth most, alone and in the chosen set, and what is paid back first. */
@@ -132,10 +157,12 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         comparison
                 .worthMost()
                 .ifPresent(most -> said.add("Worth most alone: " + name(most) + ", "
-                        + words.heat(most.built().orElseThrow().more()) + "."));
+                        + words.heat(most.built().orElseThrow().more())
+                        + appears(most.built().orElseThrow().changes()) + "."));
         comparison
                 .paidBackFirst()
-                .ifPresent(first -> said.add("Paid back first: " + name(first) + "; " + words.money(first) + "."));
+                .ifPresent(first -> said.add("Paid back first: " + name(first) + "; " + words.money(first)
+                        + appears(first.built().orElseThrow().changes()) + "."));
         comparison
                 .worth()
                 .getFirstOptional()

@@ -20,12 +20,15 @@ import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
 public final class HonestWords {
+
+    private static final Pattern MEASURE = Pattern.compile("\\d+(\\.\\d+)? (m|ft)²?(?![²\\w])");
 
     private final Audit audit;
     private final UnitSystem units;
@@ -38,6 +41,25 @@ public final class HonestWords {
 
     /** What was taken on somebody's word, a sentence; empty where nothing was. */
     public Optional<String> assumed() {
+        return sentence("Of it assumed: ", parts());
+    }
+
+    /** What was taken on somebody's word and was not in another house, a sentence; empty where nothing was. */
+    public Optional<String> assumedBeside(Audit other) {
+        ImmutableList<String> there = new HonestWords(other, units).parts().collect(HonestWords::unmeasured);
+        return sentence("Of it assumed besides: ", parts().reject(part -> there.contains(unmeasured(part))));
+    }
+
+    /** Without its lengths and areas, which another thickness moves. */
+    private static String unmeasured(String part) {
+        return MEASURE.matcher(part).replaceAll("");
+    }
+
+    private static Optional<String> sentence(String first, ImmutableList<String> parts) {
+        return parts.isEmpty() ? Optional.empty() : Optional.of(first + parts.makeString("; ") + ".");
+    }
+
+    private ImmutableList<String> parts() {
         Assumed assumed = Assumed.of(audit);
         MutableList<String> parts = Lists.mutable.empty();
         if (assumed.besideHeated() > 0) {
@@ -138,7 +160,7 @@ public final class HonestWords {
             parts.add("the U of " + Phrases.count(assumed.foundUndeclared(), "window or door", "windows and doors")
                     + " as found without a source");
         }
-        return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
+        return parts.toImmutable();
     }
 
     private void rain(Rain rain, MutableList<String> parts) {
@@ -264,6 +286,10 @@ public final class HonestWords {
         what.thinFloor()
                 .ifPresent(floor ->
                         parts.add("that a floor between two storeys is " + say(floor, Dimension.THICKNESS) + " thick"));
+        what.parapet()
+                .ifPresent(height -> parts.add("that a parapet " + say(height, Dimension.LENGTH)
+                        + " high stands in the wind on what its seam is made of"));
+        what.far().ifPresent(length -> parts.add("that the house is " + say(length, Dimension.LENGTH) + " long"));
         what.site().forEach(each -> parts.add("that " + said(each)));
         what.still()
                 .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "

@@ -159,18 +159,20 @@ record FileAlternatives(
             Position place)
             implements Choosable {
 
-        BuildUpOption {
+        @Override
+        public void check(Faults faults) {
+            price().check(faults);
             if (thickness.isPresent() == assembly.isPresent()) {
-                throw new BadValueException(
-                        "",
+                faults.add(
+                        place,
                         "another build-up is another thickness, or another assembly",
                         assembly.isPresent() ? "both" : "neither",
                         "thickness: 240 mm, or assembly: a name",
                         assembly.isPresent() ? "remove one of them" : "write one of them");
             }
             if (layer.isPresent() && thickness.isEmpty()) {
-                throw new BadValueException(
-                        "layer",
+                faults.add(
+                        layer.get().place(),
                         "layer says whose thickness is meant",
                         "layer without thickness",
                         "",

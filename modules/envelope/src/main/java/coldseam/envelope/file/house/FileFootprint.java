@@ -47,7 +47,14 @@ sealed interface FileFootprint {
     @Noun("a footprint")
     @Doc("Its corners, one after the other around the outline.")
     record FilePolygon(
-            @Doc("Corners.") @Size(min = 3, max = 100) ImmutableList<FilePoint2> points) implements FileFootprint {
+            @Doc("Corners.")
+            @Size(
+                    min = 3,
+                    max = 100,
+                    fewer =
+                            "write a rectangle's size as {rectangle: [10 m, 8 m]}, or all corners as [[0 m, 0 m], [10 m, 0 m], ...]")
+            ImmutableList<FilePoint2> points)
+            implements FileFootprint {
         public FilePolygon {
             Outline.check(points);
         }

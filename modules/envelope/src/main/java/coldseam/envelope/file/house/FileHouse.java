@@ -18,7 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 @Noun("a house file")
 @Doc("A house: its site, what it is built of, its shape, and the choices made for its junctions.")
 record FileHouse(
-        @Doc("Name of the house, as the audit prints it.") String house,
+        @Doc("Name of the house, as the audit prints it.") Located<String> house,
 
         @Doc("For whom the audit is made, and by whom.") @Default("")
         FileSubmittal submittal,
@@ -83,15 +83,14 @@ record FileHouse(
         FileAlternatives alternatives)
         implements SelfChecking {
 
-    FileHouse {
-        PageText.require("house", house);
-    }
-
     /** Most openings, rows counted out; every two of them are held against each other. */
     private static final int MOST_OPENINGS = 400;
 
     @Override
     public void check(Faults faults) {
+        if (house != null) {
+            PageText.line(house, faults);
+        }
         int count = (int) openings.sumOfInt(each -> each.value().count());
         if (count > MOST_OPENINGS) {
             faults.add(

@@ -51,10 +51,15 @@ sealed interface FileWalls {
     @Doc(
             "One wall for each side of the footprint, the first from the first corner to the second; then those of its courts.")
     record FileListedWalls(
-            @Doc("In the footprint's order.") @Size(min = 3, max = 100)
+            @Doc("In the footprint's order.")
+            @Size(
+                    min = 3,
+                    max = 100,
+                    fewer = "write one for each side, or one assembly for all without brackets: walls: NAME")
             ImmutableList<FileWall> walls,
 
-            Position place) implements FileWalls {
+            Position place)
+            implements FileWalls {
         @Override
         public void check(StoreyOutlines outlines, Faults faults) {
             int sides = outlines.count();

@@ -92,6 +92,7 @@ public final class HouseFile {
         MutableMap<String, KnownNames> known = Maps.mutable.withMap(details.castToMap());
         known.put("material", MaterialLibrary.names());
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
+        PageText.judging(node, faults);
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
         return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
     }
@@ -105,7 +106,7 @@ public final class HouseFile {
         ImmutableMap<String, Assembly> assemblies = file.assemblies()
                 .toImmutableMap(Named::name, each -> each.value().assembly(each.name(), materials));
         House house = new House(
-                file.house(),
+                file.house().value(),
                 file.submittal().submittal(),
                 file.site().site(),
                 file.retrofit().map(each -> each.retrofit(assemblies, file.openings())),

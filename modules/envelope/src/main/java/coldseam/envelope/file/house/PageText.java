@@ -1,41 +1,61 @@
 package coldseam.envelope.file.house;
 
-import coldseam.files.BadValueException;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Position;
+import coldseam.files.SourceNode;
 import java.util.regex.Pattern;
 
-/** What of a house file stands beside the verdict: one line that does not speak in the verdict's place. */
+/** What of a house file is printed beside the verdict: it does not speak in the verdict's place. */
 final class PageText {
 
     private static final int LONGEST = 120;
 
-    private static final Pattern VERDICT = Pattern.compile("\\b(un-?broken|verdict)\\b", Pattern.CASE_INSENSITIVE);
+    /** Words alone: details have such ids, with hyphens, and files such names. */
+    private static final Pattern VERDICT =
+            Pattern.compile("(?<![\\w-])(un-?broken|verdict)(?![\\w-])", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern LINE = Pattern.compile("[\\r\\n\\u2028\\u2029]");
 
     private PageText() {}
 
-    /**
-     * Refuses a text of several lines, a long one, and one that reads like a verdict.
-     *
-     * @param component of the record, as Java writes it
-     * @throws BadValueException at that key
-     */
-    static void require(String component, String text) {
-        boolean lines = LINE.matcher(text.strip()).find();
-        if (lines || text.length() > LONGEST) {
-            throw new BadValueException(
-                    component,
+    /** Adds a fault where a text that stands over the verdict has several lines, or is long. */
+    static void line(Located<String> text, Faults faults) {
+        boolean lines = LINE.matcher(text.value()).find();
+        if (lines || text.value().length() > LONGEST) {
+            faults.add(
+                    text.place(),
                     "what stands over the verdict is one line",
-                    lines ? "several lines" : text.length() + " characters",
+                    lines ? "several lines" : text.value().length() + " characters",
                     "one line of up to " + LONGEST + " characters",
                     lines ? "write it on one line" : "shorten it");
         }
+    }
+
+    /** Adds a fault for each name, source or remark of a file that reads like a verdict, and for each name of several lines. */
+    static void judging(SourceNode node, Faults faults) {
+        if (node instanceof SourceNode.Scalar scalar) {
+            judging(scalar.text(), scalar.place(), faults);
+        } else if (node instanceof SourceNode.Sequence list) {
+            list.items().forEach(item -> judging(item, faults));
+        } else if (node instanceof SourceNode.Mapping mapping) {
+            mapping.entries().forEach(entry -> {
+                judging(entry.key(), entry.place(), faults);
+                if (LINE.matcher(entry.key()).find()) {
+                    faults.add(entry.place(), "a name is one line", "several lines", "", "write it on one line");
+                }
+                judging(entry.value(), faults);
+            });
+        }
+    }
+
+    private static void judging(String text, Position place, Faults faults) {
         if (VERDICT.matcher(text).find()) {
-            throw new BadValueException(
-                    component,
-                    "what stands over the verdict says nothing of it",
-                    '"' + text + '"',
-                    "a name, a place or a person",
+            faults.add(
+                    place,
+                    "what stands beside the verdict says nothing of it",
+                    '"' + text.strip().replaceAll("\\s+", " ") + '"',
+                    "a name, a place, a person, a source or a remark",
                     "take the words unbroken and verdict out: the audit says what it finds");
         }
     }

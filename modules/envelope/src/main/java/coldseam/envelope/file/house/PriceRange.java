@@ -12,7 +12,7 @@ import org.eclipse.collections.impl.factory.Sets;
  * here, and they are not checked.
  */
 enum PriceRange {
-    HEAT("the price of heat is one that is paid somewhere", "kWh", 0.01, 2, "0.05 to 0.4"),
+    HEAT("the price of heat is one that is paid somewhere", "kWh", 0.01, 1, "0.05 to 0.4"),
     METRE("a price of length is one that is paid for building", "m", 0, 2000, "5 to 200"),
     SQUARE_METRE("a price of area is one that is paid for building", "m²", 0, 5000, "20 to 800"),
     PIECE("a price of one is one that is paid for building", "each", 0, 20000, "5 to 500");
