@@ -24,6 +24,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.pair.PairComputer;
 import coldseam.junctions.pair.PairComputing;
 import coldseam.junctions.path.WeakestPaths;
+import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
@@ -98,12 +99,16 @@ final class Bench implements Workshop {
         return BODIES.computeIfAbsent(List.of(body, accuracy), asked -> BodySolver.solve(body, accuracy));
     }
 
+    private static BodySolving once(BodySolving bodies) {
+        return new BodyStore(Optional.empty(), bodies);
+    }
+
     /** Junctions and points, their surface temperatures that many times as wide as usual. */
     static BridgeComputer computer(Accuracy accuracy, double wider) {
         return BridgeComputers.computer(
                 accuracy,
                 (section, asked) -> Conduction.solve(section, wider(asked, wider)),
-                (body, asked) -> BodySolver.solve(body, wider(asked, wider)),
+                once((body, asked) -> BodySolver.solve(body, wider(asked, wider))),
                 WeakestPaths::of,
                 Keeping.NOTHING);
     }
@@ -121,7 +126,7 @@ final class Bench implements Workshop {
         double coarser = Math.max(1, accuracy.relativeWidth() / BodySolver.STANDARD.relativeWidth());
         return new VertexComputer(
                 accuracy,
-                (body, asked) -> bodies.solve(body, wider(asked, wider)),
+                once((body, asked) -> bodies.solve(body, wider(asked, wider))),
                 (section, asked) -> Conduction.solve(
                         section, new Accuracy(coarser * asked.relativeWidth(), asked.maximumUnknowns(), asked.aim())),
                 Keeping.NOTHING,

@@ -62,8 +62,7 @@ public final class BuiltInWorkshop implements Workshop {
         BodySolving bodies = (body, accuracy) -> BodySolver.solve(body, accuracy, budget);
         SectionSolving ofSections = folder.<SectionSolving>map(each -> new SolutionStore(each, sections))
                 .orElse(sections);
-        BodySolving ofBodies =
-                folder.<BodySolving>map(each -> new BodyStore(each, bodies)).orElse(bodies);
+        BodySolving ofBodies = new BodyStore(folder, bodies);
         PathFinding ofPaths = folder.<PathFinding>map(each -> new PathStore(each, WeakestPaths::of))
                 .orElse(WeakestPaths::of);
         this.results = folder.<Keeping>flatMap(

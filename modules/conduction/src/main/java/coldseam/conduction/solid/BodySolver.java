@@ -35,7 +35,6 @@ public final class BodySolver {
     private static final double MOST_GROWTH = 4;
     private static final double LEAST_GROWTH = 1.4;
 
-    private static final int MANY_PLANES = 30;
     /** m, to which slabs are cut beside a place whose temperature is asked for. */
     private static final double THINNEST = 0.0005;
 
@@ -55,21 +54,28 @@ public final class BodySolver {
         this.body = body;
         this.accuracy = accuracy.checked();
         this.mostUnknowns = Math.min(accuracy.maximumUnknowns(), allowed);
-        ImmutableList<DrawingFault> faults = faults(body);
-        if (faults.notEmpty()) {
-            throw new SectionException(faults.collect(DrawingFault::text));
-        }
-        painted = new PaintedGrid(body, notes);
+        MutableList<DrawingFault> faults = Lists.mutable.empty();
+        painted = painted(body, faults, notes)
+                .filter(any -> faults.isEmpty())
+                .orElseThrow(() -> new SectionException(faults.toImmutable().collect(DrawingFault::text)));
     }
 
     /** Every fault of a body; one that has none can be solved. */
     public static ImmutableList<DrawingFault> faults(SolidBody body) {
         MutableList<DrawingFault> faults = Lists.mutable.empty();
-        BodyCheck.run(body, faults);
-        if (faults.isEmpty()) {
-            PaintedFaults.find(new PaintedGrid(body, Lists.mutable.empty()), faults);
-        }
+        painted(body, faults, Lists.mutable.empty());
         return faults.toImmutable();
+    }
+
+    /** (Output) faults, and what was made one or left out; empty where a body cannot even be painted. */
+    static Optional<PaintedGrid> painted(SolidBody body, MutableList<DrawingFault> faults, MutableList<String> notes) {
+        BodyCheck.run(body, faults);
+        if (faults.notEmpty()) {
+            return Optional.empty();
+        }
+        PaintedGrid painted = new PaintedGrid(body, notes);
+        PaintedFaults.find(painted, faults);
+        return Optional.of(painted);
     }
 
     /**
@@ -103,13 +109,6 @@ public final class BodySolver {
 
     private BodySolution solve(Turn turn) {
         long start = System.nanoTime();
-        for (int d = 0; d < 3; d++) {
-            if (painted.n[d] > MANY_PLANES) {
-                notes.add((painted.n[d] + 1) + " planes in " + "xyz".charAt(d)
-                        + ": every plane runs through the whole drawing; draw one piece and use symmetry or"
-                        + " multiplicity");
-            }
-        }
         double asked = accuracy.relativeWidth();
         Grid grid = new Grid(painted);
         turn.before((double) UNKNOWNS_A_CELL * grid.cells);

@@ -45,28 +45,42 @@ final class GridField implements BodyField {
         }
     }
 
-    /** The field of a body that was written. */
-    static GridField unpacked(byte[] packed, SolidBody body) {
+    /**
+     * The field of a body that was written.
+     *
+     * @param swapped whether what was written is its image in the plane x = y
+     */
+    static GridField unpacked(byte[] packed, SolidBody body, boolean swapped) {
         try (DataInputStream from = new DataInputStream(new ByteArrayInputStream(packed))) {
-            return read(from, body);
+            return read(from, body, swapped);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
     }
 
-    private static GridField read(DataInputStream from, SolidBody body) throws IOException {
+    private static GridField read(DataInputStream from, SolidBody body, boolean swapped) throws IOException {
         double[][] plane = new double[3][];
-        for (int d = 0; d < 3; d++) {
+        for (int i = 0; i < 3; i++) {
+            int d = swapped && i < 2 ? 1 - i : i;
             plane[d] = new double[from.readInt()];
-            for (int i = 0; i < plane[d].length; i++) {
-                plane[d][i] = from.readDouble();
+            for (int j = 0; j < plane[d].length; j++) {
+                plane[d][j] = from.readDouble();
             }
         }
         Grid grid = new Grid(new PaintedGrid(body, Lists.mutable.empty()), plane);
         TemperatureSystem3 system = new TemperatureSystem3(grid);
         double[] temperature = new double[system.n];
-        for (int i = 0; i < temperature.length; i++) {
-            temperature[i] = from.readFloat();
+        int fast = swapped ? 1 : 0;
+        int[] at = new int[3];
+        for (at[2] = 0; at[2] <= 2 * grid.n[2]; at[2]++) {
+            for (at[1 - fast] = 0; at[1 - fast] <= 2 * grid.n[1 - fast]; at[1 - fast]++) {
+                for (at[fast] = 0; at[fast] <= 2 * grid.n[fast]; at[fast]++) {
+                    int node = system.nodeAt(at[0], at[1], at[2]);
+                    if (node >= 0) {
+                        temperature[node] = from.readFloat();
+                    }
+                }
+            }
         }
         return new GridField(grid, system, temperature);
     }

@@ -40,7 +40,7 @@ final class PackedBodyField extends LaterBodyField {
     synchronized BodyField field() {
         GridField field = unpacked.get();
         if (field == null) {
-            field = GridField.unpacked(packed, body);
+            field = GridField.unpacked(packed, body, false);
             unpacked = new WeakReference<>(field);
         }
         return field;

@@ -22,6 +22,7 @@ final class PaintedGrid {
     static final int ADIABATIC = -1;
     static final int FIRST_SURFACE = -2;
     private static final int NOTHING = -1;
+    private static final int MANY_PLANES = 30;
 
     final SolidBody body;
     /** m, ascending, of each direction; from face to face of the extent. */
@@ -112,6 +113,10 @@ final class PaintedGrid {
         first[d] = nearest(d, body.extent().low(d));
         n[d] = nearest(d, body.extent().high(d)) - first[d];
         plane[d] = Arrays.copyOfRange(all[d], first[d], first[d] + n[d] + 1);
+        if (n[d] > MANY_PLANES) {
+            notes.add((n[d] + 1) + " planes in " + "xyz".charAt(d)
+                    + ": every plane runs through the whole drawing; draw one piece and use symmetry or multiplicity");
+        }
     }
 
     private int nearest(int d, double at) {
@@ -259,6 +264,26 @@ final class PaintedGrid {
             }
         }
         return code[(whole[2] * allSlabs[1] + whole[1]) * allSlabs[0] + whole[0]];
+    }
+
+    /** Whether something is painted past a face of the extent. */
+    boolean reachesOut() {
+        return allSlabs[0] > n[0] || allSlabs[1] > n[1] || allSlabs[2] > n[2];
+    }
+
+    /** The environment whose air each cell is, -1 where it is none. */
+    int[] airs() {
+        int[] airs = new int[piece.length];
+        int[] at = new int[3];
+        for (at[2] = 0; at[2] < n[2]; at[2]++) {
+            for (at[1] = 0; at[1] < n[1]; at[1]++) {
+                for (at[0] = 0; at[0] < n[0]; at[0]++) {
+                    int filled = codeAt(at);
+                    airs[cell(at[0], at[1], at[2])] = filled < 0 ? NOTHING : airOf(filled);
+                }
+            }
+        }
+        return airs;
     }
 
     int cell(int x, int y, int z) {

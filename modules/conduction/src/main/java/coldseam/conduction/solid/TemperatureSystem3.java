@@ -117,6 +117,11 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
         return (z * (2 * grid.n[1] + 1) + y) * (2 * grid.n[0] + 1) + x;
     }
 
+    /** The node at a place of the sub-grid, two places a slab; -1 where none is. */
+    int nodeAt(int x, int y, int z) {
+        return node[(z * (2 * grid.n[1] + 1) + y) * (2 * grid.n[0] + 1) + x];
+    }
+
     /** Sides that are surfaces with a resistance, as 6 cell + side; holds the nodes of those without. */
     private int[] surfaces() {
         int[] found = new int[6 * grid.cells];

@@ -80,7 +80,7 @@ public final class BridgeComputers {
         return computer(
                 accuracy,
                 new SolutionStore(folder, Conduction::solve),
-                new BodyStore(folder, BodySolver::solve),
+                new BodyStore(Optional.of(folder), BodySolver::solve),
                 new PathStore(folder, WeakestPaths::of),
                 Keeping.NOTHING);
     }

@@ -14,6 +14,7 @@ import coldseam.junctions.hand.Drawn;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,7 @@ class BodyStoreTest {
     }
 
     private BodySolution kept() {
-        return new BodyStore(KeptFolder.in(folder.resolve("kept")), this::counted).solve(body, WIDE);
+        return new BodyStore(Optional.of(KeptFolder.in(folder.resolve("kept"))), this::counted).solve(body, WIDE);
     }
 
     private BodySolution counted(SolidBody asked, Accuracy accuracy) {
@@ -101,5 +102,41 @@ class BodyStoreTest {
                                 body.patches(),
                                 body.probes()),
                         WIDE));
+    }
+
+    /** A body and its mirror image are one answer, in memory and on disk; so the second solves nothing. */
+    @Test
+    void aBodyAndItsMirrorImageAreSolvedOnce() throws IOException {
+        String drawn = """
+                section: Bar in a corner
+                lengths: mm
+                body: [0, 0, 0, 300, 400, 350]
+                cut-planes: [x0, y0, z0]
+                painted:
+                - {environment: outdoor, box: [0, 0, 0, 300, 400, 350]}
+                - {material: insulation, conductivity: 0.035, box: [0, 0, 0, 250, 350, 300]}
+                - {environment: indoor, box: [0, 0, 0, 100, 100, 100]}
+                - {material: steel, conductivity: 50, box: [40, 100, 20, 60, 350, 30]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                  outdoor: {temperature: -5, surface-resistance: 0.04}
+                """;
+        body = ((BodyFile) Drawn.load(Files.writeString(folder.resolve("right.yaml"), drawn))).body();
+        BodyStore store = new BodyStore(Optional.of(KeptFolder.in(folder.resolve("kept"))), this::counted);
+        BodySolution right = store.solve(body, WIDE);
+        body = ((BodyFile) Drawn.load(Files.writeString(
+                        folder.resolve("left.yaml"),
+                        drawn.replace("[0, 0, 0, 300, 400, 350]", "[0, 0, 0, 400, 300, 350]")
+                                .replace("[0, 0, 0, 250, 350, 300]", "[0, 0, 0, 350, 250, 300]")
+                                .replace("[40, 100, 20, 60, 350, 30]", "[100, 40, 20, 350, 60, 30]"))))
+                .body();
+        for (BodySolution left : new BodySolution[] {store.solve(body, WIDE), kept()}) {
+            assertEquals(1, solved.get());
+            assertEquals(right.coupling("indoor", "outdoor"), left.coupling("indoor", "outdoor"));
+            Place here = right.surface("indoor").at();
+            assertEquals(
+                    new Place(here.y(), here.x(), here.z()),
+                    left.surface("indoor").at());
+        }
     }
 }
