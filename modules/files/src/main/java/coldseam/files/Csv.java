@@ -2,8 +2,10 @@ package coldseam.files;
 
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -48,6 +50,22 @@ public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
     /** With a column of numbers that are not rounded; values in the dimension's inside unit. */
     public Csv<R> with(String head, Dimension dimension, ToDoubleFunction<R> value) {
         return with(head(head, dimension), row -> number(value.applyAsDouble(row), dimension));
+    }
+
+    /** With a column of what some rows have; empty in the others. */
+    public <T> Csv<R> some(
+            String head, Function<R, ? extends Optional<? extends T>> part, Function<? super T, String> cell) {
+        return with(head, row -> part.apply(row).<String>map(cell::apply).orElse(""));
+    }
+
+    /** With a column of numbers that are not rounded, in some rows; values in the dimension's inside unit. */
+    public Csv<R> some(String head, Dimension dimension, Function<R, Optional<Double>> value) {
+        return some(head(head, dimension), value, number -> number(number, dimension));
+    }
+
+    /** With columns that are made together. */
+    public Csv<R> and(UnaryOperator<Csv<R>> columns) {
+        return columns.apply(this);
     }
 
     /** The head of a column in the unit of a dimension. */

@@ -3,6 +3,7 @@ package coldseam.report;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
@@ -10,6 +11,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.PairRow;
 import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
+import coldseam.audit.Sheet;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
@@ -19,6 +21,7 @@ import coldseam.files.Csv;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
@@ -28,7 +31,6 @@ import coldseam.report.words.SourceWords;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The audit's tables as CSV: units stand in the head, numbers are not rounded. */
@@ -65,38 +67,45 @@ public enum AuditCsv {
     }
 
     private static String edges(Audit audit, UnitSystem units) {
-        Csv<JunctionRow> csv = Csv.<JunctionRow>in(units)
+        return Csv.<JunctionRow>in(units)
                 .with("edge", row -> row.edge().name())
                 .with("kind", row -> row.edge().kind().label())
                 .with("first surface", row -> row.edge().first().name())
-                .with(
-                        "second surface",
-                        row -> row.edge().second().map(Surface::name).orElse(""))
+                .some("second surface", row -> row.edge().second(), Surface::name)
                 .with("place", row -> row.edge().place())
-                .with("sheet", row -> of(row.sheet(), sheet -> sheet.id()))
-                .with("detail", row -> of(row.sheet(), s -> s.result().detail().id()))
-                .with("fRsi", row -> of(row.sheet(), s -> Csv.plain(s.result().temperatureFactor())))
-                .with("mould from indoor humidity %", row -> of(row.sheet(), s -> Csv.plain(100 * s.mouldHumidity())))
-                .with("length", Dimension.LENGTH, JunctionRow::length);
-        csv = bounds(csv, "psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi)
-                .with("factor b", Dimension.RATIO, JunctionRow::factor);
-        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, JunctionRow::loss)
+                .some("sheet", JunctionRow::sheet, BridgeSheet::id)
+                .some(
+                        "detail",
+                        JunctionRow::sheet,
+                        sheet -> sheet.result().detail().id())
+                .some("fRsi", JunctionRow::sheet, AuditCsv::temperatureFactor)
+                .some("mould from indoor humidity %", JunctionRow::sheet, AuditCsv::mould)
+                .with("length", Dimension.LENGTH, JunctionRow::length)
+                .and(Intervals.always("psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi))
+                .with("factor b", Dimension.RATIO, JunctionRow::factor)
+                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, JunctionRow::loss))
                 .with(
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
-                .with("air line", row -> line(row, Control.AIR))
-                .with("water line", row -> line(row, Control.WATER))
-                .with("vapour line", row -> line(row, Control.VAPOUR))
+                .some("air line", row -> line(row, Control.AIR), ControlLineWords::state)
+                .some("water line", row -> line(row, Control.WATER), ControlLineWords::state)
+                .some("vapour line", row -> line(row, Control.VAPOUR), ControlLineWords::state)
                 .text(audit.junctions());
     }
 
-    /** How a control line runs in the section of an edge; empty where none was followed. */
-    private static String line(JunctionRow row, Control control) {
+    private static String temperatureFactor(Sheet sheet) {
+        return Csv.plain(sheet.temperatureFactor());
+    }
+
+    private static String mould(Sheet sheet) {
+        return Csv.plain(100 * sheet.mouldHumidity());
+    }
+
+    /** As it runs in the section of an edge; empty where none was followed. */
+    private static Optional<ControlLine> line(JunctionRow row, Control control) {
         return row.sheet()
-                .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control))
-                .map(ControlLineWords::state)
-                .orElse("");
+                .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control));
     }
 
     /** How grave what was found about something is. */
@@ -120,30 +129,34 @@ public enum AuditCsv {
                 .unknown()
                 .map(why -> "at least, not known: " + why)
                 .orElse("");
-        Csv<Loss> csv = Csv.<Loss>in(units)
+        return Csv.<Loss>in(units)
                 .with("group", Loss::group)
                 .with(
                         "part",
                         row -> row.line()
                                 .map(line -> HeatLossWords.name(line.part()))
-                                .orElse(least));
-        csv = csv.with(
+                                .orElse(least))
+                .some(
                         "size",
-                        row -> of(
-                                row.line(),
-                                line -> number(units, line.size(), size(line).orElse(Dimension.RATIO))))
-                .with("unit of size", row -> of(row.line().flatMap(AuditCsv::size), units::label))
-                .with(
+                        Loss::line,
+                        line -> number(units, line.size(), size(line).orElse(Dimension.RATIO)))
+                .some("unit of size", row -> row.line().flatMap(AuditCsv::size), units::label)
+                .some(
                         "transmittance lower",
-                        row -> of(
-                                row.line(), l -> number(units, l.transmittance().lower(), transmittance(l))))
-                .with(
+                        Loss::line,
+                        line -> number(units, line.transmittance().lower(), transmittance(line)))
+                .some(
                         "transmittance upper",
-                        row -> of(
-                                row.line(), l -> number(units, l.transmittance().upper(), transmittance(l))))
-                .with("unit of transmittance", row -> of(row.line(), line -> units.label(transmittance(line))))
-                .with("factor b", row -> of(row.line(), line -> Csv.plain(line.factor())));
-        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, Loss::loss).text(rows);
+                        Loss::line,
+                        line -> number(units, line.transmittance().upper(), transmittance(line)))
+                .some("unit of transmittance", Loss::line, line -> units.label(transmittance(line)))
+                .some("factor b", Loss::line, line -> Csv.plain(line.factor()))
+                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, Loss::loss))
+                .text(rows);
+    }
+
+    private static String number(UnitSystem units, double value, Dimension dimension) {
+        return Csv.plain(units.value(value, dimension));
     }
 
     private static Optional<Dimension> size(HeatLoss.Line line) {
@@ -155,22 +168,22 @@ public enum AuditCsv {
     }
 
     private static String moisture(Audit audit, UnitSystem units) {
-        Csv<AssemblyRow> csv = Csv.in(units);
-        return csv.with("assembly", row -> row.assembly().name())
+        return Csv.<AssemblyRow>in(units)
+                .with("assembly", row -> row.assembly().name())
                 .with("heat flow", row -> Words.word(row.build().direction()))
                 .with(
                         "verdict",
                         row -> year(row).map(y -> Words.word(y.verdict())).orElse("not checked"))
-                .with(
-                        csv.head("most", Dimension.MASS_PER_AREA),
-                        row -> of(year(row), y -> csv.number(y.most(), Dimension.MASS_PER_AREA)))
-                .with(
+                .some("most", Dimension.MASS_PER_AREA, row -> year(row).map(Condensation::most))
+                .some(
                         "wettest month",
-                        row -> of(wet(row), y -> Phrases.month(y.wettest().month())))
-                .with("wettest plane", row -> of(wet(row), Condensation::wettestPlane))
-                .with(
-                        csv.head("left after a year", Dimension.MASS_PER_AREA),
-                        row -> of(year(row), y -> csv.number(y.left(), Dimension.MASS_PER_AREA)))
+                        AuditCsv::wet,
+                        year -> Phrases.month(year.wettest().month()))
+                .some("wettest plane", AuditCsv::wet, Condensation::wettestPlane)
+                .some(
+                        "left after a year",
+                        Dimension.MASS_PER_AREA,
+                        row -> year(row).map(Condensation::left))
                 .with("why not checked", row -> row.moisture().unchecked())
                 .text(audit.assemblies());
     }
@@ -184,17 +197,20 @@ public enum AuditCsv {
     }
 
     private static String points(Audit audit, UnitSystem units) {
-        Csv<PointRow> csv = Csv.<PointRow>in(units)
+        return Csv.<PointRow>in(units)
                 .with("points", row -> row.points().name())
                 .with("kind", row -> row.kind().label())
                 .with("surface", row -> row.surface().name())
-                .with("sheet", row -> of(row.sheet(), sheet -> sheet.id()))
-                .with("detail", row -> of(row.sheet(), s -> s.result().detail().id()))
-                .with("number", row -> Csv.plain(row.number()));
-        csv = bounds(csv, "chi", Dimension.POINT_TRANSMITTANCE, PointRow::chi)
-                .with("factor b", Dimension.RATIO, PointRow::factor);
-        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, PointRow::loss)
-                .with("fRsi", row -> of(row.sheet(), s -> Csv.plain(s.result().temperatureFactor())))
+                .some("sheet", PointRow::sheet, BridgeSheet::id)
+                .some(
+                        "detail",
+                        PointRow::sheet,
+                        sheet -> sheet.result().detail().id())
+                .with("number", row -> Csv.plain(row.number()))
+                .and(Intervals.always("chi", Dimension.POINT_TRANSMITTANCE, PointRow::chi))
+                .with("factor b", Dimension.RATIO, PointRow::factor)
+                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, PointRow::loss))
+                .some("fRsi", PointRow::sheet, AuditCsv::temperatureFactor)
                 .with(
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
@@ -203,42 +219,30 @@ public enum AuditCsv {
     }
 
     private static String pairs(Audit audit, UnitSystem units) {
-        Csv<PairRow> csv = Csv.<PairRow>in(units)
+        return Csv.<PairRow>in(units)
                 .with("one", row -> row.pair().one().name())
                 .with("other", row -> row.pair().other().name())
                 .with("surface", row -> row.surface().name())
                 .with("distance", Dimension.LENGTH, row -> row.pair().distance())
                 .with("length", Dimension.LENGTH, row -> row.pair().length())
-                .with("sheet", row -> of(row.sheet(), PairSheet::id));
-        for (boolean lower : new boolean[] {true, false}) {
-            csv = csv.with(
-                    csv.head(lower ? "psi of both lower" : "psi of both upper", Dimension.LINEAR_TRANSMITTANCE),
-                    row -> of(row.sheet(), sheet -> {
-                        Interval psi = sheet.psi(audit.heatLoss().system());
-                        return number(units, lower ? psi.lower() : psi.upper(), Dimension.LINEAR_TRANSMITTANCE);
-                    }));
-        }
-        for (boolean lower : new boolean[] {true, false}) {
-            csv = csv.with(
-                    csv.head(
-                            lower ? "more than apart lower" : "more than apart upper", Dimension.HEAT_LOSS_COEFFICIENT),
-                    row -> of(
-                            row.sheet(),
-                            sheet -> number(
-                                    units,
-                                    lower ? row.loss().lower() : row.loss().upper(),
-                                    Dimension.HEAT_LOSS_COEFFICIENT)));
-        }
-        return csv.with("fRsi", row -> of(row.sheet(), sheet -> Csv.plain(sheet.temperatureFactor())))
-                .with(
-                        "mould from indoor humidity %",
-                        row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
+                .some("sheet", PairRow::sheet, PairSheet::id)
+                .and(Intervals.of(
+                        "psi of both",
+                        Dimension.LINEAR_TRANSMITTANCE,
+                        row -> row.sheet()
+                                .map(sheet -> sheet.psi(audit.heatLoss().system()))))
+                .and(Intervals.of(
+                        "more than apart",
+                        Dimension.HEAT_LOSS_COEFFICIENT,
+                        row -> row.sheet().map(sheet -> row.loss())))
+                .some("fRsi", PairRow::sheet, AuditCsv::temperatureFactor)
+                .some("mould from indoor humidity %", PairRow::sheet, AuditCsv::mould)
                 .with("status", row -> PairWords.status(row, audit.mould(), units))
                 .text(audit.pairs());
     }
 
     private static String vertices(Audit audit, UnitSystem units) {
-        Csv<VertexRow> csv = Csv.<VertexRow>in(units)
+        return Csv.<VertexRow>in(units)
                 .with("corner", row -> row.corner().name())
                 .with("place", row -> row.corner().place())
                 .with(
@@ -253,33 +257,16 @@ public enum AuditCsv {
                                 .angles()
                                 .collect(angle -> Long.toString(Math.round(angle)))
                                 .makeString("; "))
-                .with("sheet", row -> of(row.sheet(), VertexSheet::id));
-        for (boolean lower : new boolean[] {true, false}) {
-            csv = csv.with(
-                    csv.head(lower ? "chi lower" : "chi upper", Dimension.POINT_TRANSMITTANCE),
-                    row -> of(row.sheet().flatMap(sheet -> sheet.result().heat()), heat -> {
-                        Interval chi = heat.chi(audit.heatLoss().system());
-                        return number(units, lower ? chi.lower() : chi.upper(), Dimension.POINT_TRANSMITTANCE);
-                    }));
-        }
-        return csv.with("fRsi", row -> of(row.sheet(), sheet -> Csv.plain(sheet.temperatureFactor())))
-                .with(
-                        "mould from indoor humidity %",
-                        row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
+                .some("sheet", VertexRow::sheet, VertexSheet::id)
+                .and(Intervals.of(
+                        "chi",
+                        Dimension.POINT_TRANSMITTANCE,
+                        row -> row.sheet()
+                                .flatMap(sheet -> sheet.result().heat())
+                                .map(heat -> heat.chi(audit.heatLoss().system()))))
+                .some("fRsi", VertexRow::sheet, AuditCsv::temperatureFactor)
+                .some("mould from indoor humidity %", VertexRow::sheet, AuditCsv::mould)
                 .with("status", row -> VertexWords.status(row, audit.mould(), units))
                 .text(audit.vertices());
-    }
-
-    private static <R> Csv<R> bounds(Csv<R> csv, String name, Dimension dimension, Function<R, Interval> value) {
-        return csv.with(name + " lower", dimension, row -> value.apply(row).lower())
-                .with(name + " upper", dimension, row -> value.apply(row).upper());
-    }
-
-    private static String number(UnitSystem units, double value, Dimension dimension) {
-        return Csv.plain(units.value(value, dimension));
-    }
-
-    private static <T> String of(Optional<T> what, Function<T, String> cell) {
-        return what.map(cell).orElse("");
     }
 }

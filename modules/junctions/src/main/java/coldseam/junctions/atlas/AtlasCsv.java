@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** An atlas as comma-separated values: one row for each option and thickness, in the units of its head. */
@@ -30,7 +31,7 @@ public final class AtlasCsv {
     public static String write(ImmutableList<AtlasCurve> curves, UnitSystem units) {
         String narrow = units == UnitSystem.US ? "%.2f" : "%.1f";
         Csv<Row> csv = Csv.in(units);
-        csv = csv.with("kind", row -> row.curve.detail().kind().label())
+        return csv.with("kind", row -> row.curve.detail().kind().label())
                 .with("option", row -> row.curve.detail().id())
                 .with("rank", row -> Words.word(row.curve.detail().rank()))
                 .with(
@@ -47,28 +48,24 @@ public final class AtlasCsv {
                 .with("other assembly", row -> other(row.curve.sweep()))
                 .with(
                         csv.head("insulation", Dimension.THICKNESS),
-                        row -> number("%.0f", units.value(row.point.thickness(), Dimension.THICKNESS)));
-        csv = psi(
-                csv,
-                "psi external lower",
-                RoundingMode.FLOOR,
-                measures -> measures.psiExternal().lower());
-        csv = psi(
-                csv,
-                "psi external upper",
-                RoundingMode.CEILING,
-                measures -> measures.psiExternal().upper());
-        csv = psi(
-                csv,
-                "psi internal lower",
-                RoundingMode.FLOOR,
-                measures -> measures.psiInternal().lower());
-        csv = psi(
-                csv,
-                "psi internal upper",
-                RoundingMode.CEILING,
-                measures -> measures.psiInternal().upper());
-        return csv.with("interval as narrow as asked", row -> row.measured(m -> m.met() ? "yes" : "no"))
+                        row -> number("%.0f", units.value(row.point.thickness(), Dimension.THICKNESS)))
+                .and(psi(
+                        "psi external lower",
+                        RoundingMode.FLOOR,
+                        measures -> measures.psiExternal().lower()))
+                .and(psi(
+                        "psi external upper",
+                        RoundingMode.CEILING,
+                        measures -> measures.psiExternal().upper()))
+                .and(psi(
+                        "psi internal lower",
+                        RoundingMode.FLOOR,
+                        measures -> measures.psiInternal().lower()))
+                .and(psi(
+                        "psi internal upper",
+                        RoundingMode.CEILING,
+                        measures -> measures.psiInternal().upper()))
+                .with("interval as narrow as asked", row -> row.measured(m -> m.met() ? "yes" : "no"))
                 .with("fRsi", row -> row.measured(m -> number("%.4f", m.temperatureFactor())))
                 .with("pen line", row -> row.measured(m -> m.unbroken() ? "unbroken" : "broken"))
                 .with(
@@ -81,9 +78,9 @@ public final class AtlasCsv {
     }
 
     /** Bounds are rounded outwards. */
-    private static Csv<Row> psi(
-            Csv<Row> csv, String name, RoundingMode outwards, ToDoubleFunction<AtlasCurve.Measures> psi) {
-        return csv.with(
+    private static UnaryOperator<Csv<Row>> psi(
+            String name, RoundingMode outwards, ToDoubleFunction<AtlasCurve.Measures> psi) {
+        return csv -> csv.with(
                 csv.head(name, Dimension.LINEAR_TRANSMITTANCE),
                 row -> row.measured(measures -> new BigDecimal(
                                 csv.units().value(psi.applyAsDouble(measures), Dimension.LINEAR_TRANSMITTANCE))

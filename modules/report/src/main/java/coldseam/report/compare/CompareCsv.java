@@ -9,9 +9,9 @@ import coldseam.options.Alternative;
 import coldseam.options.Alternative.Built;
 import coldseam.options.Comparison;
 import coldseam.options.Worst;
+import coldseam.report.Intervals;
 import coldseam.report.words.CompareWords;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Every option alone, a line each, for a spreadsheet; numbers are not rounded. */
 public final class CompareCsv {
@@ -22,70 +22,56 @@ public final class CompareCsv {
     public static String text(Comparison comparison, UnitSystem units) {
         CompareWords words = new CompareWords(units);
         String currency = comparison.described().house().prices().currency();
-        Csv<Alternative> csv = Csv.<Alternative>in(units)
+        return Csv.<Alternative>in(units)
                 .with("decision", each -> each.decision().name())
                 .with("about", each -> CompareWords.about(each.decision().about()))
                 .with("option", each -> each.option().name())
-                .with("size", words::size);
-        csv = interval(csv, "worst psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false));
-        csv = interval(csv, "worst chi", Dimension.POINT_TRANSMITTANCE, each -> transmittance(each, true));
-        csv = csv.with(
+                .with("size", words::size)
+                .and(Intervals.of(
+                        "worst psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false)))
+                .and(Intervals.of("worst chi", Dimension.POINT_TRANSMITTANCE, each -> transmittance(each, true)))
+                .some(
                         "least fRsi",
-                        each -> number(worst(each).map(worst -> worst.coldest().temperatureFactor())))
-                .with(
+                        CompareCsv::worst,
+                        worst -> Csv.plain(worst.coldest().temperatureFactor()))
+                .some(
                         "mould from indoor humidity",
-                        each -> number(worst(each).map(worst -> worst.coldest().mouldHumidity())))
+                        CompareCsv::worst,
+                        worst -> Csv.plain(worst.coldest().mouldHumidity()))
+                .some("least neck", Dimension.THICKNESS, each -> worst(each).flatMap(Worst::neck))
+                .some("weakest path", each -> worst(each).flatMap(Worst::path), Csv::plain)
+                .and(Intervals.of(
+                        "H more",
+                        Dimension.HEAT_LOSS_COEFFICIENT,
+                        each -> each.built().map(Built::more)))
                 .with(
-                        "least neck " + units.label(Dimension.THICKNESS),
-                        each -> number(
-                                worst(each).flatMap(Worst::neck).map(neck -> units.value(neck, Dimension.THICKNESS))))
-                .with("weakest path", each -> number(worst(each).flatMap(Worst::path)));
-        csv = interval(
-                csv,
-                "H more",
-                Dimension.HEAT_LOSS_COEFFICIENT,
-                each -> each.built().map(Built::more));
-        csv = csv.with(
-                "stands",
-                each -> each.built()
-                        .map(built -> CompareWords.standing(built.standing()))
-                        .orElse("does not fit"));
-        csv = interval(
-                csv, "saved in a year", Dimension.ENERGY, each -> each.built().flatMap(Built::saves));
-        return csv.with(
+                        "stands",
+                        each -> each.built()
+                                .map(built -> CompareWords.standing(built.standing()))
+                                .orElse("does not fit"))
+                .and(Intervals.of(
+                        "saved in a year",
+                        Dimension.ENERGY,
+                        each -> each.built().flatMap(Built::saves)))
+                .some(
                         "saved in a year " + currency,
-                        each -> each.built()
-                                .flatMap(Built::savesMoney)
-                                .map(saved -> Csv.plain(saved.middle()))
-                                .orElse(""))
-                .with(
+                        each -> each.built().flatMap(Built::savesMoney),
+                        saved -> Csv.plain(saved.middle()))
+                .some(
                         "cost more " + currency,
-                        each -> each.built()
-                                .filter(built -> built.cost().isPresent())
-                                .map(built -> Csv.plain(built.cost().getAsDouble()))
-                                .orElse(""))
-                .with(
+                        each -> each.built().filter(built -> built.cost().isPresent()),
+                        built -> Csv.plain(built.cost().getAsDouble()))
+                .some(
                         "paid back in years, at most",
-                        each -> each.built()
-                                .flatMap(Built::payback)
-                                .map(years -> Csv.plain(years.upper()))
-                                .orElse(""))
-                .with("thicker mm", each -> thicker(each, 1e-3))
-                .with("thicker in", each -> thicker(each, 0.0254))
-                .with(
-                        "findings",
-                        each -> each.built()
-                                .flatMap(built -> words.changes(built.changes()))
-                                .orElse(""))
+                        each -> each.built().flatMap(Built::payback),
+                        years -> Csv.plain(years.upper()))
+                .some("thicker mm", CompareCsv::thicker, built -> thicker(built, 1e-3))
+                .some("thicker in", CompareCsv::thicker, built -> thicker(built, 0.0254))
+                .some("findings", each -> each.built().flatMap(built -> words.changes(built.changes())), says -> says)
                 .with("as good as", each -> each.asGood().makeString("; "))
                 .with("order", each -> each.order().makeString(" "))
                 .with("on the front", each -> each.onFront() ? "yes" : "no")
-                .with(
-                        "source of cost",
-                        each -> each.option()
-                                .cost()
-                                .map(price -> price.source())
-                                .orElse(""))
+                .some("source of cost", each -> each.option().cost(), price -> price.source())
                 .with("remark", each -> each.option().remark())
                 .with(
                         "does not fit",
@@ -93,20 +79,6 @@ public final class CompareCsv {
                                 .collect(reason -> reason.in(units))
                                 .makeString(" "))
                 .text(comparison.alternatives());
-    }
-
-    /** With two columns of what may have no value. */
-    static <R> Csv<R> interval(Csv<R> csv, String name, Dimension dimension, Function<R, Optional<Interval>> value) {
-        return csv.with(
-                        csv.head(name + " lower", dimension),
-                        each -> value.apply(each)
-                                .map(interval -> csv.number(interval.lower(), dimension))
-                                .orElse(""))
-                .with(
-                        csv.head(name + " upper", dimension),
-                        each -> value.apply(each)
-                                .map(interval -> csv.number(interval.upper(), dimension))
-                                .orElse(""));
     }
 
     private static Optional<Worst> worst(Alternative each) {
@@ -120,14 +92,11 @@ public final class CompareCsv {
                 .map(BridgeSheet::external);
     }
 
-    private static String number(Optional<Double> value) {
-        return value.map(Csv::plain).orElse("");
+    private static Optional<Built> thicker(Alternative each) {
+        return each.built().filter(built -> built.thicker() != 0);
     }
 
-    private static String thicker(Alternative each, double unit) {
-        return each.built()
-                .filter(built -> built.thicker() != 0)
-                .map(built -> Csv.plain(Math.rint(built.thicker() / unit * 1e6) / 1e6))
-                .orElse("");
+    private static String thicker(Built built, double unit) {
+        return Csv.plain(Math.rint(built.thicker() / unit * 1e6) / 1e6);
     }
 }

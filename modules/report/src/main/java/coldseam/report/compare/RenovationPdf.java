@@ -6,6 +6,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.options.Yearly;
+import coldseam.report.Intervals;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.DocumentInfo;
@@ -84,19 +85,17 @@ public final class RenovationPdf {
 
     /** What loses another amount than before, a line each; numbers are not rounded. */
     public static String csv(Renovation renovation, UnitSystem units) {
-        Csv<Renovation.Part> csv = Csv.<Renovation.Part>in(units)
+        return Csv.<Renovation.Part>in(units)
                 .with("group", part -> Words.word(part.group()))
-                .with("part", Renovation.Part::name);
-        csv = CompareCsv.interval(csv, "before", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::before);
-        csv = CompareCsv.interval(csv, "after", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::after);
-        csv = CompareCsv.interval(csv, "more", Dimension.HEAT_LOSS_COEFFICIENT, part -> Optional.of(part.more()));
-        return csv.with(
+                .with("part", Renovation.Part::name)
+                .and(Intervals.of("before", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::before))
+                .and(Intervals.of("after", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::after))
+                .and(Intervals.of("more", Dimension.HEAT_LOSS_COEFFICIENT, part -> Optional.of(part.more())))
+                .some(
                         "saved in a year " + renovation.after().house().prices().currency(),
                         part -> Yearly.money(
-                                        part.more().times(-1),
-                                        renovation.after().house())
-                                .map(saved -> Csv.plain(saved.middle()))
-                                .orElse(""))
+                                part.more().times(-1), renovation.after().house()),
+                        saved -> Csv.plain(saved.middle()))
                 .text(renovation.parts());
     }
 }
