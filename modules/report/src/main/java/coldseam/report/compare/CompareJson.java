@@ -1,150 +1,203 @@
 package coldseam.report.compare;
 
+import static coldseam.files.JsonType.FLAG;
+import static coldseam.files.JsonType.NUMBER;
+import static coldseam.files.JsonType.TEXT;
+import static coldseam.files.JsonType.WHOLE;
+import static coldseam.report.data.Types.BOUNDS;
+import static coldseam.report.data.Types.TEXTS;
+
 import coldseam.conduction.Interval;
-import coldseam.files.JsonText;
+import coldseam.files.JsonForm;
+import coldseam.files.JsonType;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
+import coldseam.options.Before;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
+import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
+import coldseam.options.Standing;
 import coldseam.options.Worst;
 import coldseam.options.front.Choice;
-import coldseam.report.compare.ComparisonData.AlternativeData;
-import coldseam.report.compare.ComparisonData.AnswerData;
-import coldseam.report.compare.ComparisonData.BuiltData;
-import coldseam.report.compare.ComparisonData.SetData;
-import coldseam.report.compare.ComparisonData.WorstData;
-import coldseam.report.compare.ComparisonData.WorthData;
-import coldseam.report.compare.HouseData.ChangesData;
-import coldseam.report.data.BoundsData;
-import coldseam.report.data.DataSchema;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 
-/** A comparison as data, in SI units; keys carry their unit and intervals both bounds. */
+/** The comparison as data, in SI units; keys carry their unit and intervals both bounds. */
 public final class CompareJson {
 
-    private final Comparison comparison;
-    private final FrontWords words;
+    private static final CompareWords WORDS = new CompareWords(UnitSystem.SI);
 
-    private CompareJson(Comparison comparison) {
-        this.comparison = comparison;
-        this.words = new FrontWords(comparison, UnitSystem.SI);
+    private static final JsonForm<Before> BEFORE = JsonForm.<Before>of("BeforeData")
+            .with("more_W_per_K", BOUNDS, Before::more)
+            .says("than as described: surfaces, windows and the seams that are known as found")
+            .with("unknown_m", NUMBER, Before::unknown)
+            .says("of seams of which the house file does not say what was found");
+
+    private static final JsonForm<Worst> WORST = JsonForm.<Worst>of("WorstData")
+            .with("different", WHOLE, Worst::sheets)
+            .maybe("psi_W_per_mK", BOUNDS, worst -> leakiest(worst, true))
+            .says("external dimensions; left out of points")
+            .maybe("chi_W_per_K", BOUNDS, worst -> leakiest(worst, false))
+            .with("temperatureFactor", NUMBER, worst -> worst.coldest().temperatureFactor())
+            .says("an estimate")
+            .with("mouldFromHumidity", NUMBER, worst -> worst.coldest().mouldHumidity())
+            .says("indoors, relative, 0 to 1, at the design temperatures")
+            .maybe("neck_m", NUMBER, Worst::neck)
+            .says("zero where the insulation is broken")
+            .maybe("weakestPath", NUMBER, Worst::path)
+            .says("share of the resistance beside it, 0 to 1");
+
+    /** What came of an alternative. */
+    private record Built(Alternative of, Alternative.Built built) {}
+
+    private static final JsonForm<Built> BUILT = JsonForm.<Built>of("BuiltData")
+            .with("size", TEXT, each -> WORDS.size(each.of()))
+            .says("in words, with its unit")
+            .with("more_W_per_K", BOUNDS, each -> each.built().more())
+            .says("that the house loses more than as described, without corners")
+            .with("stands", JsonType.words(Standing.class), each -> each.built().standing())
+            .with("asGoodAs", TEXTS, each -> each.of().asGood())
+            .says("other options of the decision that the intervals cannot tell from it")
+            .maybe("worst", WORST, each -> each.built().worst())
+            .maybe("saved_kWh_per_year", BOUNDS, each -> each.built().saves())
+            .maybe("savedMoneyPerYear", BOUNDS, each -> each.built().savesMoney())
+            .maybeNumber("costMore", each -> each.built().cost())
+            .maybe("paidBack_years", BOUNDS, each -> each.built().payback())
+            .with("thicker_m", NUMBER, each -> each.built().thicker())
+            .says("than what is described; zero of anything but a build-up")
+            .with("order", TEXTS, each -> each.of().order())
+            .says("steps of building of a detail; empty of anything else")
+            .with("findings", HouseForms.CHANGES, each -> each.built().changes());
+
+    private static final JsonForm<Alternative> ALTERNATIVE = JsonForm.<Alternative>of("AlternativeData")
+            .with("decision", TEXT, each -> each.decision().name())
+            .with("about", TEXT, each -> CompareWords.about(each.decision().about()))
+            .says("junctions, build-up, windows and doors or points")
+            .with("option", TEXT, each -> each.option().name())
+            .maybe("built", BUILT, each -> each.built().map(built -> new Built(each, built)))
+            .says("left out where it does not fit")
+            .with("misfits", TEXTS, each -> each.misfits().collect(Phrase::toString))
+            .says("why it does not fit; empty where it does")
+            .with("onFront", FLAG, Alternative::onFront)
+            .with("remark", TEXT, each -> each.option().remark())
+            .says("may be empty")
+            .maybe("costSource", TEXT, each -> each.option().cost().map(price -> price.source()));
+
+    /** A set of options, one of each decision. */
+    private record Chosen(Comparison all, Choice choice, ImmutableIntList options) {
+
+        static Chosen of(Comparison all, Choice choice) {
+            return new Chosen(all, choice, all.sets().get(choice));
+        }
     }
 
-    /** The file's text; the same comparison gives the same text. */
+    private static final JsonForm<Chosen> SET = JsonForm.<Chosen>of("SetData")
+            .with("costMore", NUMBER, set -> (double) set.choice().cost())
+            .with("H_W_per_K", BOUNDS, set -> Comparison.loss(set.choice()))
+            .with("options", TEXTS, set -> set.all().options(set.options()).collect(words(set.all())::name));
+
+    /** What was asked, and what answers it. */
+    private record In(Comparison all, Answer answer) {
+
+        Optional<Best> best() {
+            return answer.best();
+        }
+    }
+
+    private static final JsonForm<In> ANSWER = JsonForm.<In>of("AnswerData")
+            .with("asked", JsonType.words(Asked.class), in -> in.answer().asked())
+            .with("question", TEXT, in -> words(in.all()).question(in.answer()))
+            .says("in words")
+            .maybeNumber("limit", in -> in.answer().limit())
+            .says("budget, W/K, kWh or years; left out where there is none")
+            .maybe("set", SET, in -> in.best().map(best -> new Chosen(in.all(), best.choice(), best.set())))
+            .says("left out where none is proven to do it")
+            .maybe("more_W_per_K", BOUNDS, in -> in.best().map(Best::more))
+            .says("without corners")
+            .maybe("house", HouseForms.WITHOUT_CORNERS, in -> in.best().map(Best::audit))
+            .maybe("findings", HouseForms.CHANGES, in -> in.best().map(Best::changes))
+            .maybe("asGood", NUMBER, in -> in.best().map(best -> (double) best.asGood()))
+            .says("other sets that the intervals cannot tell from it in this");
+
+    /** An option of the chosen set, and what it is worth there. */
+    private record Worth(Alternative option, Interval less) {
+
+        static Worth of(Comparison all, Comparison.Worth worth) {
+            return new Worth(all.option(worth.decision(), worth.option()).orElseThrow(), worth.less());
+        }
+    }
+
+    private static final JsonForm<Worth> WORTH = JsonForm.<Worth>of("WorthData")
+            .with("decision", TEXT, worth -> worth.option().decision().name())
+            .with("option", TEXT, worth -> worth.option().option().name())
+            .with("more_W_per_K", BOUNDS, Worth::less);
+
+    private static final JsonForm<Comparison> COMPARISON = JsonForm.<Comparison>of("Comparison")
+            .with("format", TEXT, all -> "coldseam comparison")
+            .says("always \"coldseam comparison\"")
+            .with("formatVersion", WHOLE, all -> 1)
+            .says("raised when a key changes its meaning or goes; new keys may come without")
+            .with("version", TEXT, all -> all.described().version())
+            .says("of the tool")
+            .with("inputDigest", TEXT, all -> all.described().inputDigest())
+            .says("SHA-256 of the house file, hexadecimal")
+            .with("house", TEXT, all -> all.described().house().name())
+            .says("name of the house")
+            .with("described", HouseForms.WHOLE_HOUSE, all -> all.corners().described())
+            .maybe("asFound", BEFORE, Comparison::before)
+            .says("as it was found; without it where the house file does not say")
+            .with("currency", TEXT, all -> all.described().house().prices().currency())
+            .says("of every cost; empty where there is none")
+            .with("alternatives", ALTERNATIVE.list(), Comparison::alternatives)
+            .says("each option alone, all else as described, in the file's order")
+            .with("sections", WHOLE, Comparison::sections)
+            .says("that were needed")
+            .with("combinations", WHOLE, Comparison::combinations)
+            .says("of build-ups and openings, that can be built")
+            .with("unbuildable", WHOLE, Comparison::unbuildable)
+            .says("others, since a detail does not fit or the shape leaves no room")
+            .with("priced", FLAG, Comparison::priced)
+            .says("whether every option has a cost; else the front is of heat alone")
+            .with("allKept", FLAG, all -> all.front().allKept())
+            .says("whether every set that cannot be told apart from these is among them; else only bounds are exact")
+            .with("front", SET.list(), all -> all.front().choices().collect(choice -> Chosen.of(all, choice)))
+            .says("sets that are worth knowing, by cost, without corners")
+            .with("answers", ANSWER.list(), all -> all.answers().collect(answer -> new In(all, answer)))
+            .says("what was asked first, then what is always asked")
+            .maybe("chosen", HouseForms.WHOLE_HOUSE, all -> all.corners().chosen())
+            .says("the answer that is shown first, with its corners")
+            .maybe("next", SET, all -> all.next().map(next -> Chosen.of(all, next.choice())))
+            .says("the set that surely loses less than the chosen one and opens no gap, for the least money a W/K")
+            .with("worth", WORTH.list(), all -> all.worth().collect(each -> Worth.of(all, each)))
+            .says("of each decision of the chosen set: what the house loses more without it, the most first")
+            .with("corners", TEXT, all -> words(all).corners())
+            .says("what the sums leave out")
+            .with("argument", TEXTS, all -> words(all).argument())
+            .with("cautions", TEXTS, all -> CompareWords.cautions());
+
+    private CompareJson() {}
+
+    private static FrontWords words(Comparison comparison) {
+        return new FrontWords(comparison, UnitSystem.SI);
+    }
+
+    private static Optional<Interval> leakiest(Worst worst, boolean junction) {
+        return Optional.of(worst.leakiest())
+                .filter(sheet -> sheet.junction().isPresent() == junction)
+                .map(sheet -> sheet.external());
+    }
+
+    /** The file's text. */
     public static String text(Comparison comparison) {
-        return JsonText.write(new CompareJson(comparison).data());
+        return COMPARISON.text(comparison);
     }
 
     /** Its JSON Schema (draft 2020-12), shipped as {@code coldseam/report/comparison.schema.json} too. */
     public static String schema() {
-        return DataSchema.text(ComparisonData.class, "A house compared with its alternatives, written by coldseam");
-    }
-
-    private ComparisonData data() {
-        Comparison all = comparison;
-        return new ComparisonData(
-                "coldseam comparison",
-                1,
-                all.described().version(),
-                all.described().inputDigest(),
-                all.described().house().name(),
-                HouseData.whole(all.corners().described()),
-                all.before().map(each -> new ComparisonData.BeforeData(BoundsData.of(each.more()), each.unknown())),
-                all.described().house().prices().currency(),
-                all.alternatives().collect(CompareJson::alternative),
-                all.sections(),
-                all.combinations(),
-                all.unbuildable(),
-                all.priced(),
-                all.front().allKept(),
-                all.front().choices().collect(this::set),
-                all.answers().collect(this::answer),
-                all.corners().chosen().map(HouseData::whole),
-                all.next().map(next -> set(next.choice())),
-                all.worth().collect(each -> {
-                    Alternative option =
-                            all.option(each.decision(), each.option()).orElseThrow();
-                    return new WorthData(
-                            option.decision().name(), option.option().name(), BoundsData.of(each.less()));
-                }),
-                words.corners(),
-                words.argument(),
-                CompareWords.cautions());
-    }
-
-    private static AlternativeData alternative(Alternative each) {
-        return new AlternativeData(
-                each.decision().name(),
-                CompareWords.about(each.decision().about()),
-                each.option().name(),
-                each.built().map(built -> built(each, built)),
-                each.misfits().collect(Phrase::toString),
-                each.onFront(),
-                each.option().remark(),
-                each.option().cost().map(price -> price.source()));
-    }
-
-    private static BuiltData built(Alternative each, Alternative.Built built) {
-        return new BuiltData(
-                new CompareWords(UnitSystem.SI).size(each),
-                BoundsData.of(built.more()),
-                built.standing(),
-                each.asGood(),
-                built.worst().map(CompareJson::worst),
-                built.saves().map(BoundsData::of),
-                built.savesMoney().map(BoundsData::of),
-                built.cost(),
-                built.payback().map(BoundsData::of),
-                built.thicker(),
-                each.order(),
-                ChangesData.of(built.changes()));
-    }
-
-    private static WorstData worst(Worst worst) {
-        Interval transmittance = worst.leakiest().external();
-        boolean junction = worst.leakiest().junction().isPresent();
-        Optional<BoundsData> bounds = Optional.of(BoundsData.of(transmittance));
-        return new WorstData(
-                worst.sheets(),
-                junction ? bounds : Optional.empty(),
-                junction ? Optional.empty() : bounds,
-                worst.coldest().temperatureFactor(),
-                worst.coldest().mouldHumidity(),
-                number(worst.neck()),
-                number(worst.path()));
-    }
-
-    private static OptionalDouble number(Optional<Double> value) {
-        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    }
-
-    private SetData set(Choice choice) {
-        return set(choice, comparison.sets().get(choice));
-    }
-
-    private SetData set(Choice choice, ImmutableIntList set) {
-        return new SetData(
-                choice.cost(),
-                BoundsData.of(Comparison.loss(choice)),
-                comparison.options(set).collect(words::name));
-    }
-
-    private AnswerData answer(Answer answer) {
-        Optional<Best> best = answer.best();
-        return new AnswerData(
-                answer.asked(),
-                words.question(answer),
-                answer.limit(),
-                best.map(each -> set(each.choice(), each.set())),
-                best.map(each -> BoundsData.of(each.more())),
-                best.map(each -> HouseData.withoutCorners(each.audit())),
-                best.map(each -> ChangesData.of(each.changes())),
-                number(best.map(each -> (double) each.asGood())));
+        return COMPARISON.schema("A house compared with its alternatives, written by coldseam");
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.report.data;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Accuracy;
@@ -12,13 +13,15 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Test;
 
-class ConvertPointsTest {
+class PointFormsTest {
 
     /** A point's sheet says of its options what a junction's says: each with its price, and the lengths that were set. */
     @Test
@@ -35,7 +38,7 @@ class ConvertPointsTest {
                                         detail.parameters().getFirst().name(),
                                         detail.parameters().getFirst().value())),
                         wall));
-        PointSheetData data = ConvertPoints.sheet(new BridgeSheet<>(
+        Map<?, ?> data = (Map<?, ?>) PointForms.SHEET.written(new BridgeSheet<>(
                 "P1",
                 options.getLast(),
                 Optional.empty(),
@@ -46,17 +49,24 @@ class ConvertPointsTest {
                 true,
                 0.5,
                 0.4));
+        ImmutableList<Map<?, ?>> written = ((ImmutableList<?>) data.get("options")).collect(each -> (Map<?, ?>) each);
+        assertEquals(options.collect(option -> option.detail().id()), written.collect(option -> option.get("detail")));
+        assertEquals("worst", written.getFirst().get("rank"));
         assertEquals(
-                options.collect(option -> option.detail().id()),
-                data.options().collect(PointSheetData.OptionPoint::detail));
-        assertEquals("worst", data.options().getFirst().rank());
+                Map.of("amount_each", 12.0, "currency", "EUR", "source", "an offer"),
+                written.getFirst().get("cost"));
+        assertFalse(written.getLast().containsKey("cost"));
         assertEquals(
-                Optional.of(new PointSheetData.CostOfPoint(12, "EUR", "an offer")),
-                data.options().getFirst().cost());
-        assertEquals(Optional.empty(), data.options().getLast().cost());
+                options.getLast()
+                        .detail()
+                        .connections()
+                        .keysView()
+                        .collect(Types::word)
+                        .toSet(),
+                ((ImmutableMap<?, ?>) data.get("connections")).keysView().toSet());
         assertEquals(
                 Lists.immutable.of(
                         options.getLast().detail().parameters().getFirst().name()),
-                data.parameters().keysView().toList());
+                ((ImmutableMap<?, ?>) data.get("parameters")).keysView().toList());
     }
 }

@@ -1,0 +1,102 @@
+package coldseam.report.data;
+
+import static coldseam.files.JsonType.NUMBER;
+import static coldseam.files.JsonType.TEXT;
+import static coldseam.report.data.Types.BOUNDS;
+import static coldseam.report.data.Types.WORD;
+
+import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.engine.InputUncertainty;
+import coldseam.files.JsonForm;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
+import coldseam.report.words.UncertaintyWords;
+
+/** The heat-loss coefficient and its parts. */
+final class HeatLossForm {
+
+    /** One input among all. */
+    private record In(InputUncertainty all, InputUncertainty.Input input) {}
+
+    private static final JsonForm<In> INPUT = JsonForm.<In>of("InputData")
+            .with("material", TEXT, in -> UncertaintyWords.name(in.input(), in.all(), UnitSystem.SI))
+            .with("within", NUMBER, in -> in.input().within())
+            .says("share of the input that it may be off by, to either side")
+            .with("effect_W_per_K", NUMBER, in -> in.input().effect())
+            .says("what H_T moves by then")
+            .with("share", NUMBER, in -> in.all().share(in.input()))
+            .says("0 to 1, of the variance of H_T");
+
+    private static final JsonForm<HeatLoss.Line> LINE = JsonForm.<HeatLoss.Line>of("LineData")
+            .with("group", WORD, HeatLoss.Line::group)
+            .with("name", TEXT, line -> HeatLossWords.name(line.part()))
+            .with("size", NUMBER, HeatLoss.Line::size)
+            .with(
+                    "sizeUnit",
+                    TEXT,
+                    line -> line.group()
+                            .size()
+                            .map(size -> size == Dimension.AREA ? "m2" : "m")
+                            .orElse(""))
+            .says("m2, m or empty for a count")
+            .with("transmittance", BOUNDS, HeatLoss.Line::transmittance)
+            .says("W/(m2K), W/(mK) or W/K, by the size's unit")
+            .with("temperatureFactor", NUMBER, HeatLoss.Line::factor)
+            .with("loss_W_per_K", BOUNDS, HeatLoss.Line::loss);
+
+    private static final JsonForm<HeatLoss> SUMS = JsonForm.<HeatLoss>of("")
+            .with("surfaces_W_per_K", NUMBER, HeatLoss::surfaces)
+            .with("ground_W_per_K", NUMBER, HeatLoss::ground)
+            .with("unheated_W_per_K", NUMBER, HeatLoss::unheated)
+            .with("positiveJunctions_W_per_K", BOUNDS, HeatLoss::positiveJunctions)
+            .with("negativeJunctions_W_per_K", BOUNDS, HeatLoss::negativeJunctions)
+            .with("pairs_W_per_K", BOUNDS, HeatLoss::pairs)
+            .says("what seams that touch lose more than each alone, as far as they are computed in one section")
+            .with("points_W_per_K", BOUNDS, HeatLoss::points)
+            .with("vertices_W_per_K", BOUNDS, HeatLoss::vertices)
+            .says("corners where three or more edges meet, as far as they are computed")
+            .with("junctionShare", BOUNDS, HeatLoss::junctionShare)
+            .says("0 to 1; may be negative")
+            .with("otherDimensionsTotal_W_per_K", BOUNDS, HeatLoss::otherSystemTotal)
+            .with("vertexRemainder_W_per_K", BOUNDS, HeatLoss::vertexRemainder)
+            .says("of this system minus the other: corners that are not computed")
+            .with("correctionRemainder_W_per_K", NUMBER, HeatLoss::correctionRemainder)
+            .says("the rest of that difference: corrections of U that no section holds")
+            .maybeNumber("ventilation_W_per_K", HeatLoss::ventilation)
+            .with("designLoad_W", BOUNDS, HeatLoss::designLoad)
+            .maybeNumber("annualLoss_kWh", HeatLoss::annualLoss)
+            .with("lines", LINE.list(), HeatLoss::lines)
+            .says("their sum is the total");
+
+    /** An audit's, with what is told of it. */
+    private record Told(HeatLoss loss, HonestWords honest, InputUncertainty inputs) {
+
+        static Told of(Audit audit) {
+            return new Told(audit.heatLoss(), new HonestWords(audit, UnitSystem.SI), InputUncertainty.of(audit));
+        }
+    }
+
+    private static final JsonForm<Told> TOLD = JsonForm.<Told>of("HeatLossData")
+            .with("total_W_per_K", BOUNDS, told -> told.loss().total())
+            .says("H_T")
+            .maybe("notKnown", TEXT, told -> told.honest().unknown())
+            .says("why the total is a least value only; missing where it is known")
+            .with(
+                    "totalAsInputsAreKnown_W_per_K",
+                    BOUNDS,
+                    told -> told.inputs().range(told.loss().total()))
+            .says("H_T where each input is off by its share, independently, to first order")
+            .with(
+                    "inputs",
+                    INPUT.list(),
+                    told -> told.inputs().largestFirst().collect(each -> new In(told.inputs(), each)))
+            .says("each input's effect on H_T, the largest first")
+            .all(SUMS, Told::loss);
+
+    static final coldseam.files.JsonType<Audit> HEAT_LOSS = TOLD.from(Told::of);
+
+    private HeatLossForm() {}
+}
