@@ -10,4 +10,12 @@ public interface BodySolving {
 
     /** See {@link coldseam.conduction.solid.BodySolver#solve}. */
     BodySolution solve(SolidBody body, Accuracy accuracy);
+
+    /** The width from which on refinement is aimed at the coldest place alone: the field has its shape. */
+    double BEFORE_AIMING = 1e-3;
+
+    /** What is asked of a solution that a surface temperature is read from; see {@link SectionSolving#aimed}. */
+    static Accuracy aimed(Accuracy accuracy, String environment, double difference) {
+        return SectionSolving.aimed(accuracy, BEFORE_AIMING, environment, difference);
+    }
 }

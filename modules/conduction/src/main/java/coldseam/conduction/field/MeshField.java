@@ -55,69 +55,106 @@ public final class MeshField {
         return TriangleField.of(section, lattice, mesh, temperature, gap);
     }
 
-    /** Where on the mesh the lowest temperature that faces an environment is: a triangle, the side of it, how far along. */
-    public record Coldest(int triangle, int side, double along) {}
+    /** A side of the mesh on a boundary: of a triangle, opposite corner i, facing e; how low it is, and how far along. */
+    private record Side(int t, int i, int e, double lowest, double along) {}
 
-    private Coldest[] coldest = new Coldest[0];
-
-    /** Of the last answer of {@link #surfaces}; null where no boundary faces the environment. */
-    public Coldest coldest(int environment) {
-        return coldest[environment];
-    }
+    /** Those of the last answer of {@link #surfaces}. */
+    private final MutableList<Side> sides = Lists.mutable.empty();
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
     public ImmutableList<SurfaceTemperature<Point>> surfaces(ImmutableList<SurfaceTemperature<Point>> earlier) {
-        int n = ambient.length;
-        double[] lowest = new double[n];
-        double[] x = new double[n];
-        double[] y = new double[n];
-        Arrays.fill(lowest, Double.POSITIVE_INFINITY);
-        coldest = new Coldest[n];
+        Side[] coldest = new Side[ambient.length];
+        sides.clear();
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
                 int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
-                if (tag < 0) {
-                    continue;
-                }
-                int e = drawing.environment[tag];
-                // A prescribed side has its environment's temperature, also where another one meets it.
-                boolean held = drawing.resistance[tag] == 0;
-                int a = mesh.node[6 * t + (i + 1) % 3];
-                int b = mesh.node[6 * t + (i + 2) % 3];
-                double ta = held ? ambient[e] : temperature[a];
-                double tm = held ? ambient[e] : temperature[mesh.node[6 * t + 3 + i]];
-                double tb = held ? ambient[e] : temperature[b];
-                double at = ta <= tb ? 0 : 1;
-                double value = Math.min(ta, tb);
-                // T(ξ) = ta + slope ξ + curve ξ², ξ from 0 to 1
-                double curve = 2 * (ta + tb - 2 * tm);
-                double slope = 4 * tm - 3 * ta - tb;
-                double dip = -slope / (2 * curve);
-                if (curve > 0 && dip > 0 && dip < 1) {
-                    double inside = ta + dip * (slope + curve * dip);
-                    if (inside < value) {
-                        value = inside;
-                        at = dip;
-                    }
-                }
-                if (value < lowest[e]) {
-                    lowest[e] = value;
-                    coldest[e] = new Coldest(t, i, at);
-                    x[e] = lattice.metresX(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
-                    y[e] = lattice.metresY(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
+                if (tag >= 0) {
+                    Side side = side(t, i, tag);
+                    sides.add(side);
+                    coldest[side.e] =
+                            coldest[side.e] == null || side.lowest < coldest[side.e].lowest ? side : coldest[side.e];
                 }
             }
         }
         MutableList<SurfaceTemperature<Point>> all = Lists.mutable.empty();
-        for (int e = 0; e < n; e++) {
-            if (lowest[e] < Double.POSITIVE_INFINITY) {
-                String name = section.environments().get(e).name();
+        for (Side side : coldest) {
+            if (side != null) {
+                String name = section.environments().get(side.e).name();
                 SurfaceTemperature<Point> before =
                         earlier.detect(s -> s.environment().equals(name));
-                double change = before == null ? 0 : Math.abs(lowest[e] - before.lowest());
-                all.add(new SurfaceTemperature<>(name, lowest[e], new Point(x[e], y[e]), change));
+                double change = before == null ? 0 : Math.abs(side.lowest - before.lowest());
+                int a = end(side, 0);
+                int b = end(side, 1);
+                double x = lattice.metresX(mesh.x[a] + side.along * (mesh.x[b] - mesh.x[a]));
+                double y = lattice.metresY(mesh.y[a] + side.along * (mesh.y[b] - mesh.y[a]));
+                all.add(new SurfaceTemperature<>(name, side.lowest, new Point(x, y), change));
             }
         }
+        return all.toImmutable();
+    }
+
+    private Side side(int t, int i, int tag) {
+        int e = drawing.environment[tag];
+        // A prescribed side has its environment's temperature, also where another one meets it.
+        boolean held = drawing.resistance[tag] == 0;
+        double ta = held ? ambient[e] : temperature[mesh.node[6 * t + (i + 1) % 3]];
+        double tm = held ? ambient[e] : temperature[mesh.node[6 * t + 3 + i]];
+        double tb = held ? ambient[e] : temperature[mesh.node[6 * t + (i + 2) % 3]];
+        // T(ξ) = ta + slope ξ + curve ξ², ξ from 0 to 1
+        double curve = 2 * (ta + tb - 2 * tm);
+        double slope = 4 * tm - 3 * ta - tb;
+        double dip = -slope / (2 * curve);
+        if (curve > 0 && dip > 0 && dip < 1) {
+            double inside = ta + dip * (slope + curve * dip);
+            if (inside < Math.min(ta, tb)) {
+                return new Side(t, i, e, inside, dip);
+            }
+        }
+        return new Side(t, i, e, Math.min(ta, tb), ta <= tb ? 0 : 1);
+    }
+
+    /** The node at the first or the second end of a side. */
+    private int end(Side side, int which) {
+        return mesh.node[6 * side.t + (side.i + 1 + which) % 3];
+    }
+
+    /**
+     * A place on the mesh where a surface may be coldest.
+     *
+     * @param triangle on the surface
+     * @param side of it, opposite that corner
+     * @param along the side, from 0 at its first end to 1
+     * @param above the lowest temperature of the surfaces by how much, K
+     */
+    public record Low(int triangle, int side, double along, double above) {}
+
+    /**
+     * The places that may be coldest of an environment's surfaces, of the last answer of {@link #surfaces}: where they are lower
+     * than on either side, and the drawing's corners, beside which a coarse mesh may hide a dip. Empty where none faces it.
+     */
+    public ImmutableList<Low> lows(int environment) {
+        MutableList<Side> facing = sides.select(side -> side.e == environment);
+        double lowest = facing.collectDouble(Side::lowest).minIfEmpty(0);
+        boolean[] passed = new boolean[mesh.nodes];
+        facing.forEach(side -> {
+            for (int which = 0; which < 2; which++) {
+                int v = end(side, which);
+                passed[v] |= v >= mesh.drawn && side.along != which;
+            }
+        });
+        MutableList<Low> all = Lists.mutable.empty();
+        facing.forEach(side -> {
+            if (side.along > 0 && side.along < 1) {
+                all.add(new Low(side.t, side.i, side.along, side.lowest - lowest));
+            }
+            for (int which = 0; which < 2; which++) {
+                int v = end(side, which);
+                if (!passed[v]) {
+                    passed[v] = true;
+                    all.add(new Low(side.t, side.i, which, Math.max(0, temperature[v] - lowest)));
+                }
+            }
+        });
         return all.toImmutable();
     }
 

@@ -41,7 +41,7 @@ public final class Mesh {
     /** Triangles that are too small to be halved exactly. */
     public boolean[] stuck;
     /** Nodes below this number are corners of the drawing, where the solution may be singular. */
-    int drawn;
+    public int drawn;
     /** 1 where the stream function on this triangle's side of a cut jumps at the corner. */
     public int[] side;
 

@@ -3,10 +3,12 @@ package coldseam.conduction.solve;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
 import coldseam.conduction.elements.Elements;
+import coldseam.conduction.field.MeshField;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.Topology;
 import java.util.Arrays;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.MutableIntList;
 import org.eclipse.collections.impl.factory.primitive.IntLists;
 
@@ -58,7 +60,7 @@ final class Refinement {
     /** W/(m·K), or W/K if axisymmetric: the conductance of a square, or of a ring as large as the drawing. */
     private final double best;
 
-    /** The response of the temperatures to a source at a place, and what each triangle adds to the place's error, K. */
+    /** The response of the temperatures to sources at the lowest places, and what each triangle adds to their error, K. */
     private double[] response = new double[0];
 
     private double[] product = new double[0];
@@ -388,15 +390,15 @@ final class Refinement {
         if (held > 0 && total <= goal) {
             return;
         }
-        refine(gap, total, most, goal, held > 0 ? STEP_AROUND_STUCK : STEP, mostNodes);
-    }
-
-    private void refine(double[] carried, double total, double most, double least, double step, int mostNodes) {
-        double goal = least;
+        double step = held > 0 ? STEP_AROUND_STUCK : STEP;
         while (goal * step < total) {
             goal *= step;
         }
-        goal = Math.min(goal, 0.5 * total);
+        refine(gap, total, most, goal, mostNodes);
+    }
+
+    private void refine(double[] carried, double total, double most, double asked, int mostNodes) {
+        double goal = Math.min(asked, 0.5 * total);
         System.arraycopy(carried, 0, mesh.error, 0, mesh.triangles);
         double level = most;
         for (double left = total; left > goal && mesh.nodes < mostNodes; left = expected()) {
@@ -406,19 +408,22 @@ final class Refinement {
     }
 
     /**
-     * How far the temperature at a place on the outline may be off, estimated: with z the response to a source at the place,
-     * the error is the energy product of the errors of u and z, so no more than the sum over the triangles of the root of the
-     * gap times the energy error of z (R. Becker and R. Rannacher, An optimal control approach to a posteriori error
-     * estimation in finite element methods, Acta Numerica 10, 2001, pp. 1–102). Of z the quadratic part stands for its error,
-     * which it is larger than. {@link #refineAtPlace} refines by these products.
+     * How far the lowest temperature of an environment's surfaces may be off, estimated: with z the response to a source at a
+     * place, the temperature's error there is the energy product of the errors of u and z, so no more than the sum over the
+     * triangles of the root of the gap times the energy error of z (R. Becker and R. Rannacher, An optimal control approach to
+     * a posteriori error estimation in finite element methods, Acta Numerica 10, 2001, pp. 1–102). Of z the
+     * cubic part stands for its error: as much smaller than the quadratic part as that is than the linear one, and never larger.
      *
-     * @param t triangle
-     * @param side of it, opposite corner i
-     * @param at from 0 at the side's first end to 1
+     * <p>A place that is warmer than the coldest may be off by as much more before it is colder, so all places are sources of
+     * one response, each as strong as what is asked is of what it may be off by. {@link #refineForLowest} refines by these
+     * products.
+     *
+     * @param lows the places
+     * @param kelvin what is asked, K
      * @param difference the largest difference of environments' temperatures, K
      * @return K
      */
-    double errorAtPlace(int t, int side, double at, double difference) {
+    double errorOfLowest(ImmutableList<MeshField.Low> lows, double kelvin, double difference) {
         int size = unknowns.all();
         if (response.length < size) {
             response = new double[size + size / 2];
@@ -427,44 +432,65 @@ final class Refinement {
             product = new double[mesh.triangles + mesh.triangles / 2];
         }
         Arrays.fill(response, 0, size, 0);
-        int a = mesh.node[6 * t + (side + 1) % 3];
-        int b = mesh.node[6 * t + (side + 2) % 3];
-        int m = mesh.node[6 * t + 3 + side];
-        response[a] = unknowns.prescribed(a) ? 0 : (1 - at) * (1 - 2 * at);
-        response[b] = unknowns.prescribed(b) ? 0 : at * (2 * at - 1);
-        response[m] = unknowns.prescribed(m) ? 0 : 4 * at * (1 - at);
+        for (MeshField.Low low : lows) {
+            double strength = kelvin / (kelvin + low.above());
+            double at = low.along();
+            int corners = 6 * low.triangle();
+            source(mesh.node[corners + (low.side() + 1) % 3], strength * (1 - at) * (1 - 2 * at));
+            source(mesh.node[corners + (low.side() + 2) % 3], strength * at * (2 * at - 1));
+            source(mesh.node[corners + 3 + low.side()], strength * 4 * at * (1 - at));
+        }
         solver.solve(response);
         double sum = 0;
         double[] matrix = new double[36];
+        double[] linear = new double[6];
+        double[] quadratic = new double[6];
         for (int e = 0; e < mesh.triangles; e++) {
+            int o = 6 * e;
+            double a = value(mesh.node[o]);
+            double b = value(mesh.node[o + 1]);
+            double c = value(mesh.node[o + 2]);
+            double mean = (a + b + c) / 3;
+            linear[0] = a - mean;
+            linear[1] = b - mean;
+            linear[2] = c - mean;
+            for (int i = 0; i < 3; i++) {
+                linear[3 + i] = -0.5 * linear[i];
+                quadratic[3 + i] = value(mesh.node[o + 3 + i]) - mean - linear[3 + i];
+            }
             elements.temperatureMatrix(e, matrix);
-            for (int i = 0; i < 3; i++) {
-                add6[i] = bend(e, i);
-            }
-            double energy = 0;
-            for (int i = 0; i < 3; i++) {
-                for (int j = 0; j < 3; j++) {
-                    energy += add6[i] * matrix[6 * (3 + i) + 3 + j] * add6[j];
-                }
-            }
-            product[e] = difference * Math.sqrt(Math.max(0, energy) * gap[e] / elements.form());
+            double bent = energy(matrix, quadratic);
+            double straight = energy(matrix, linear);
+            double off = bent * Math.min(1, bent / Math.max(straight, Double.MIN_NORMAL));
+            product[e] = difference * Math.sqrt(off * gap[e] / elements.form());
             sum += product[e];
         }
         return sum;
     }
 
-    /** By how much the response on a side's middle is off the mean of its ends; 0 for prescribed ones. */
-    private double bend(int t, int i) {
-        return value(mesh.node[6 * t + 3 + i])
-                - 0.5 * (value(mesh.node[6 * t + (i + 1) % 3]) + value(mesh.node[6 * t + (i + 2) % 3]));
+    private void source(int node, double strength) {
+        response[node] += unknowns.prescribed(node) ? 0 : strength;
+    }
+
+    private static double energy(double[] matrix, double[] values) {
+        double sum = 0;
+        for (int i = 0; i < 6; i++) {
+            for (int j = 0; j < 6; j++) {
+                sum += values[i] * matrix[6 * i + j] * values[j];
+            }
+        }
+        return Math.max(0, sum);
     }
 
     private double value(int node) {
         return unknowns.prescribed(node) ? 0 : response[node];
     }
 
-    /** Refines where the place last asked for gets its error from. */
-    void refineAtPlace(double kelvin, int mostNodes) {
+    /**
+     * Refines where the lowest temperature gets its error from, down to {@link #SHARE_AT_PLACE} of what is asked, in equal steps
+     * of {@link #STEP_AT_PLACE} times at most.
+     */
+    void refineForLowest(double kelvin, int mostNodes) {
         double total = 0;
         double most = 0;
         for (int t = 0; t < mesh.triangles; t++) {
@@ -472,7 +498,9 @@ final class Refinement {
             most = Math.max(most, mesh.stuck[t] ? 0 : product[t]);
         }
         if (total > 0) {
-            refine(product, total, most, kelvin, STEP_AT_PLACE, mostNodes);
+            double least = SHARE_AT_PLACE * kelvin;
+            double steps = Math.max(1, Math.ceil(Math.log(total / least) / Math.log(STEP_AT_PLACE)));
+            refine(product, total, most, least * Math.pow(total / least, 1 - 1 / steps), mostNodes);
         }
     }
 
@@ -505,6 +533,9 @@ final class Refinement {
 
     private static final double STEP = 16;
     private static final double STEP_AROUND_STUCK = 4;
-    private static final double STEP_AT_PLACE = 4;
+    private static final double STEP_AT_PLACE = 256;
+    /** Of what is asked at a place: a step that misses it costs a level more. */
+    private static final double SHARE_AT_PLACE = 0.5;
+
     private static final double BESIDE_STUCK = 0.05;
 }

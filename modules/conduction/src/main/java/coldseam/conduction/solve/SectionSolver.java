@@ -109,7 +109,7 @@ final class SectionSolver {
             if (steady) {
                 refinement.refine(0.95 * accuracy.relativeWidth(), mostUnknowns / 2);
             } else {
-                refinement.refineAtPlace(accuracy.aim().orElseThrow().kelvin(), mostUnknowns / 2);
+                refinement.refineForLowest(accuracy.aim().orElseThrow().kelvin(), mostUnknowns / 2);
             }
             if (mesh.nodes == before) {
                 break;
@@ -145,18 +145,18 @@ final class SectionSolver {
         if (accuracy.aim().isEmpty()) {
             return true;
         }
-        String name = accuracy.aim().get().environment();
-        int aimed = section.environments().detectIndex(each -> each.name().equals(name));
-        MeshField.Coldest at = aimed < 0 ? null : field.coldest(aimed);
-        if (at == null) {
+        Accuracy.Aim aim = accuracy.aim().get();
+        ImmutableList<MeshField.Low> lows = field.lows(
+                section.environments().detectIndex(each -> each.name().equals(aim.environment())));
+        if (lows.isEmpty()) {
             return true;
         }
         double difference = section.environments()
                         .collectDouble(Environment::temperature)
                         .max()
                 - section.environments().collectDouble(Environment::temperature).min();
-        aimError = refinement.errorAtPlace(at.triangle(), at.side(), at.along(), difference);
-        return aimError <= accuracy.aim().get().kelvin();
+        aimError = refinement.errorOfLowest(lows, aim.kelvin(), difference);
+        return aimError <= aim.kelvin();
     }
 
     private Outcome outcome(boolean met, boolean steady) {

@@ -15,7 +15,6 @@ import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.Material;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.PointSetup;
-import coldseam.junctions.SectionSolving;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -264,7 +263,7 @@ public record PointBoxes(
         double difference = Math.abs(indoorTemperature - outdoorTemperature);
         BodySolution surface = solving.solve(
                 body(SURFACE_TEMPERATURE_RSI, ", for surface temperatures"),
-                SectionSolving.aimed(first, PointSection.INDOOR, difference));
+                BodySolving.aimed(first, PointSection.INDOOR, difference));
         SurfaceTemperature<Place> coldest = surface.surface(PointSection.INDOOR);
         return new Solved(
                 solution,

@@ -77,8 +77,8 @@ public final class VertexComputer implements VertexComputing {
         Accuracy asked = setup.onGround()
                 ? new Accuracy(Math.max(accuracy.relativeWidth(), ON_GROUND), accuracy.maximumUnknowns())
                 : accuracy;
-        BodySolution surface = bodies.solve(
-                composed.surfaceTemperature(), SectionSolving.aimed(asked, Surroundings.INDOOR, difference));
+        BodySolution surface =
+                bodies.solve(composed.surfaceTemperature(), BodySolving.aimed(asked, Surroundings.INDOOR, difference));
         SurfaceTemperature<Place> coldest = surface.surface(Surroundings.INDOOR);
         return new VertexResult(
                 setup,
