@@ -74,8 +74,8 @@ public enum TypicalBuild {
     }
 
     /**
-     * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, or for what
-     * carries to be all that insulates, that with such a surface.
+     * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, for what
+     * carries to be all that insulates, or for a frame, that with such a surface.
      */
     public JunctionSetup setup(Detail detail) {
         JunctionSetup usual = setup(detail.junction());
@@ -93,19 +93,24 @@ public enum TypicalBuild {
                         .select(each -> each.build() == Statement.Build.INSULATED_INSIDE)
                         .collect(BandDrawing.Built::band)
                         .toImmutableSet();
-        JunctionSetup built = usual.between(
-                inside(detail.junction(), 0, usual.first(), inside),
-                usual.second().map(each -> inside(detail.junction(), 1, each, inside)));
-        ImmutableSet<String> monolithic = drawing.only()
-                .bands()
-                .select(each -> each.build() == Statement.Build.MONOLITHIC)
-                .collect(BandDrawing.Built::band)
-                .toImmutableSet();
-        ImmutableList<String> bands = detail.junction().bands();
-        return built.between(
-                monolithic.contains(bands.getFirst()) ? assembly(BuildUps.monolithic()) : built.first(),
-                built.second()
-                        .map(each -> monolithic.contains(bands.getLast()) ? assembly(BuildUps.monolithic()) : each));
+        JunctionKind kind = detail.junction();
+        ImmutableList<BandDrawing.Built> only = drawing.only().bands();
+        return usual.between(
+                built(kind, 0, inside(kind, 0, usual.first(), inside), only),
+                usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
+    }
+
+    /** The build-up of a band that must be framed or of blocks that insulate, as its kind usually has it otherwise. */
+    private Assembly built(JunctionKind kind, int which, Assembly usual, ImmutableList<BandDrawing.Built> only) {
+        String band = kind.bands().get(which);
+        JunctionKind.Typical typical = kind.typical();
+        String use = which == 0 ? typical.first() : typical.second().orElse(typical.first());
+        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.MONOLITHIC))) {
+            return assembly(BuildUps.monolithic());
+        }
+        return only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.FRAMED))
+                ? BuildUps.all().get(use).frame()
+                : usual;
     }
 
     /** The build-up of a band, where it is among those that must be insulated inside one that is. */

@@ -15,6 +15,7 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.section.Composer;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -22,6 +23,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Details of kinds that any wall has, laid on one that is insulated inside: which fit, and in which order. */
@@ -121,5 +123,27 @@ final class InsideInsulationTest {
         JunctionSetup setup = setup(JunctionKind.of(kind), 0.10);
         Detail best = CATALOGUE.find(ORDER.get(kind).getLast()).orElseThrow();
         assertEquals(Lists.immutable.empty(), CatalogueTradeTest.lost(best, setup, true));
+    }
+
+    /** Over a cellar or a crawl space the boards go down between the joists to those under the floor: nothing else is whole there. */
+    @ParameterizedTest
+    @CsvSource({
+        "floor over an unheated space, unheated-below-inner-boards-down",
+        "crawl space edge, unheated-below-inner-boards-down",
+        "door threshold over a cold space, cold-threshold-in-inner-boards"
+    })
+    void boardsGoDownBetweenTheJoists(String name, String id) {
+        JunctionKind kind = JunctionKind.of(name);
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
+        Assembly wall = InsulationThickness.with(
+                        BuildUps.all().get("wall insulated inside").masonry(), 0.12)
+                .orElseThrow();
+        Assembly joists = BuildUps.all().get("floor over a cold space").frame();
+        JunctionSetup setup = typical.between(joists, Optional.of(wall));
+        ImmutableList<Detail> whole = CATALOGUE
+                .options(kind)
+                .select(each -> fits(each, setup))
+                .select(each -> CatalogueTradeTest.lost(each, setup, true).isEmpty());
+        assertEquals(Lists.immutable.of(id), whole.collect(Detail::id));
     }
 }
