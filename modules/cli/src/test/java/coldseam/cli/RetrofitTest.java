@@ -290,8 +290,7 @@ class RetrofitTest {
         assertTrue(jamb.chosen());
         assertFalse(jamb.result().penLine().unbroken());
         assertTrue(jamb.mouldHumidity() < 0.40, () -> "" + jamb.mouldHumidity());
-        // 0.2 mm beside the joint with the brick, as at a width of 1e-6.
-        assertEquals("on the frame", FoundWords.coldest(jamb.result()));
+        assertEquals("on the old solid brick of the wall", FoundWords.coldest(jamb.result()));
         // The old frame's own U, not the new one's.
         assertEquals(2.2, jamb.result().setup().opening().orElseThrow().frameTransmittance());
         ImmutableList<String> lines = new FoundWords(cottage, UnitSystem.SI).lines();
