@@ -98,7 +98,11 @@ public final class Nearest {
 
     /** The question whether the nearest known word was meant. */
     public static Optional<String> meant(String word, Iterable<String> known) {
-        return to(word, known).map(each -> "did you mean \"" + each + "\"?");
+        return to(word, known).map(Nearest::question);
+    }
+
+    static String question(String name) {
+        return "did you mean \"" + name + "\"?";
     }
 
     /**

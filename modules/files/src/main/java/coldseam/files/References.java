@@ -73,7 +73,10 @@ final class References {
                         "no " + use.kind() + " has this name",
                         '"' + use.name() + '"',
                         Nearest.among(use.name(), all.distinct().toSortedList()),
-                        Nearest.meant(use.name(), all).orElse("define it, or write a name that is"));
+                        outside.flatMap(each -> each.meant(use.name()))
+                                .map(Nearest::question)
+                                .or(() -> Nearest.meant(use.name(), all))
+                                .orElse("define it, or write a name that is"));
             }
         }
     }

@@ -6,8 +6,10 @@ import coldseam.files.Doc;
 import coldseam.files.KnownNames;
 import coldseam.files.Named;
 import coldseam.files.Noun;
+import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.ResourceFolder;
+import coldseam.files.Short;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
@@ -52,7 +54,9 @@ public final class MaterialLibrary {
 
     /** What files may name without a material of their own. */
     static KnownNames names() {
-        return KnownNames.of(MATERIALS.collect(Material::name));
+        return KnownNames.of(MATERIALS.collect(Material::name))
+                .alsoCalled(FILE.alsoCalled()
+                        .toImmutableMap(Named::name, each -> each.value().material()));
     }
 
     /** Whether it is the one of air, or a house's own of its name. */
@@ -66,5 +70,14 @@ public final class MaterialLibrary {
             @Doc("The one that is no solid.") @Refers("material")
             String air,
 
+            @Doc("What people write instead of their names, in small letters.")
+            ImmutableList<Named<FileSameMaterial>> alsoCalled,
+
             @Doc("By name.") @Defines("material") ImmutableList<Named<FileMaterial>> materials) {}
+
+    @Short
+    @Noun("a material")
+    @Doc("A material by its name.")
+    record FileSameMaterial(
+            @Doc("Its name.") @Refers("material") String material, Position place) {}
 }
