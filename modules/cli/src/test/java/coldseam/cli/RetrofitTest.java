@@ -11,7 +11,10 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
+import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
@@ -172,6 +175,24 @@ class RetrofitTest {
         assertEquals(
                 "did you mean \"lowest floor\"?", refused.faults().getFirst().next());
         assertEquals("did you mean \"parapet\"?", refused.faults().getLast().next());
+    }
+
+    /** A roof has a slope to each side, none of them called roof alone. */
+    @Test
+    void aRoofIsBuiltNewByItsName() throws IOException {
+        Path file = folder.resolve("ell.yaml");
+        String ell = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/shapes/ell-roof.yaml"));
+        Files.writeString(file, ell.replaceFirst("assemblies:\n", "retrofit: {built-new: [roof]}\nassemblies:\n"));
+        HouseAudit house = HouseAudit.of(file, Bench.SHARED);
+        Retrofit old = house.house().retrofit().orElseThrow();
+        ImmutableList<String> slopes = house.shell()
+                .surfaces()
+                .select(each -> each.use() == Body.Use.ROOF)
+                .collect(Surface::name);
+        assertTrue(slopes.size() > 4 && !slopes.contains("roof"), slopes::toString);
+        assertEquals(
+                slopes,
+                house.shell().surfaces().reject(each -> each.staysIn(old)).collect(Surface::name));
     }
 
     /** A house whose wall was insulated thinly, then thickly. */

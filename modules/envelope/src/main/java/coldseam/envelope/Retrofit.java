@@ -13,7 +13,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
 /**
  * What stays of an old house: the structure of every surface that is not built new.
  *
- * @param builtNew names of the surfaces whose structure is new, or of storeys all of whose surfaces are
+ * @param builtNew names of the surfaces whose structure is new, or of roofs or storeys all of whose surfaces are
  * @param balloonFrame whether the studs of framed walls that stay run past the floors
  * @param takenDown parts that come down all the same, such as a parapet, in the words of the details that ask for it
  * @param found what is there before anything is built; empty where the file does not say

@@ -36,14 +36,20 @@ public final class Nearest {
     /** The known words for a message; a long list is cut to those that share most words with the one asked for. */
     public static String among(String asked, ListIterable<String> known) {
         if (known.size() <= MOST_LISTED) {
-            return known.makeString(", ");
+            return listed(known);
         }
         ImmutableList<String> words = words(asked);
         MutableList<String> alike =
                 Lists.mutable.withAll(known).select(each -> words.anySatisfy(each::contains) || begins(each, asked));
         alike.sortThisByInt(each -> -words.count(each::contains));
         ListIterable<String> shown = (alike.isEmpty() ? Lists.mutable.withAll(known) : alike).take(MOST_LISTED);
-        return shown.makeString(", ") + " and " + (known.size() - shown.size()) + " more";
+        return listed(shown) + " and " + (known.size() - shown.size()) + " more";
+    }
+
+    /** A name that holds a comma is quoted, or it would be taken for two. */
+    private static String listed(ListIterable<String> names) {
+        return names.collect(each -> each.contains(",") ? '"' + each + '"' : each)
+                .makeString(", ");
     }
 
     private static ImmutableList<String> words(String asked) {

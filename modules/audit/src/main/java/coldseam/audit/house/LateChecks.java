@@ -41,20 +41,21 @@ final class LateChecks {
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
         OwnPsiChecks.check(loaded, shell, faults);
-        ImmutableList<String> whole = shell.surfaces().collect(Surface::storey).distinct();
+        ImmutableList<String> parts =
+                shell.surfaces().flatCollect(Surface::names).distinct();
         loaded.builtNew()
-                .reject(each -> surfaces.contains(each.value()) || whole.contains(each.value()))
+                .reject(each -> parts.contains(each.value()))
                 .forEach(each -> unknown(
                         each.place(),
-                        "the name of a surface of this house, or of a storey for all of its surfaces",
+                        "the name of a surface of this house, or of a roof or a storey for all of its surfaces",
                         each.value(),
-                        surfaces.newWithAll(whole),
+                        parts,
                         faults));
-        ImmutableList<String> parts = catalogue.partsTakenDown();
+        ImmutableList<String> down = catalogue.partsTakenDown();
         loaded.takenDown()
-                .reject(each -> parts.contains(each.value()))
+                .reject(each -> down.contains(each.value()))
                 .forEach(each ->
-                        unknown(each.place(), "a part that some detail needs taken down", each.value(), parts, faults));
+                        unknown(each.place(), "a part that some detail needs taken down", each.value(), down, faults));
         if (shell.edges().noneSatisfy(edge -> edge.kind().storeyFloor().equals(PASSED))) {
             loaded.balloonFrame()
                     .ifPresent(place -> faults.add(

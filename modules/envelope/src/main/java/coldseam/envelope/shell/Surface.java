@@ -8,6 +8,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -51,7 +52,13 @@ public record Surface(
 
     /** Whether its structure stays in an old house. */
     public boolean staysIn(Retrofit old) {
-        return !old.builtNew().contains(name) && !old.builtNew().contains(storey);
+        return names().noneSatisfy(old.builtNew()::contains);
+    }
+
+    /** What a file may call it by: its own name, that of the roof or wall it is a part of, and its storey's. */
+    public ImmutableList<String> names() {
+        int part = name.indexOf(", ");
+        return Lists.immutable.of(name, part < 0 ? name : name.substring(0, part), storey);
     }
 
     /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */

@@ -19,7 +19,8 @@ import org.eclipse.collections.api.set.MutableSet;
 @Noun("what stays of an old house")
 @Doc("An old house: the structure of every surface stays, but for those that are named here.")
 record FileRetrofit(
-        @Doc("Names of the surfaces whose structure is built new, or of storeys that are new.") @Default("")
+        @Doc("Names of the surfaces whose structure is built new, or of roofs or storeys that are new as a whole.")
+        @Default("")
         ImmutableList<Located<String>> builtNew,
 
         @Doc(
