@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.solve.Conduction;
+import coldseam.files.AtomicFiles;
 import coldseam.files.SameNames;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -160,6 +161,25 @@ class ArchitectureTest {
                         resideInAnyPackage("coldseam.conduction..", "coldseam.envelope..", "coldseam.junctions..")))
                 .should()
                 .dependOnClassesThat(resideInAPackage("org.locationtech.jts.."))
+                .check(CLASSES);
+    }
+
+    /** What is written any other way is torn where a run is killed or the disk is full. */
+    @Test
+    void filesAreWrittenWholeOrNotAtAll() {
+        Set<String> writing = Set.of(
+                "write", "writeString", "newOutputStream", "newBufferedWriter", "newByteChannel", "copy", "createFile");
+        noClasses()
+                .that(DescribedPredicate.not(JavaClass.Predicates.equivalentTo(AtomicFiles.class)))
+                .should()
+                .callMethodWhere(DescribedPredicate.describe(
+                        "files are written otherwise",
+                        call -> call.getTargetOwner().isEquivalentTo(Files.class) && writing.contains(call.getName())))
+                .orShould()
+                .callConstructorWhere(DescribedPredicate.describe(
+                        "files are opened to be written",
+                        call -> Set.of("java.io.FileOutputStream", "java.io.FileWriter", "java.io.RandomAccessFile")
+                                .contains(call.getTargetOwner().getName())))
                 .check(CLASSES);
     }
 

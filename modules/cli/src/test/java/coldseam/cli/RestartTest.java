@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Short commands run in a JVM whose options suit them, and nobody notices but by the time. */
+/** Short commands run in a JVM whose options suit them, and nobody notices but by the time; {@link ProcessesTest} kills one. */
 class RestartTest {
 
     /** A guard against hanging; no speed is asserted. */
@@ -87,33 +87,5 @@ class RestartTest {
         assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
         assertTrue(said.contains("missing.yaml"), said);
         assertFalse(said.contains("[warning]"), "the JVM finds fault with its options: " + said);
-    }
-
-    /** Nothing works on behind the back of who killed the process that was started. */
-    @Test
-    @Tag("slow")
-    void whatIsKilledIsKilledWhole() throws Exception {
-        Path house = Path.of("..", "..", "fixtures", "houses", "heron-row.yaml").toAbsolutePath();
-        Process process = started("audit", house.toString(), "-o", "audit.pdf", "--no-store");
-        try {
-            ProcessHandle child = null;
-            for (long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(HANGS_SECONDS);
-                    child == null && process.isAlive() && System.nanoTime() < end; ) {
-                child = process.children().findFirst().orElse(null);
-                Thread.sleep(5);
-            }
-            assertTrue(child != null, "no JVM was started; said: " + Files.readString(folder.resolve("said.txt")));
-            // It must have come so far as to look after its parent.
-            while (child.isAlive() && Files.size(folder.resolve("said.txt")) == 0) {
-                Thread.sleep(20);
-            }
-            assertTrue(child.isAlive(), Files.readString(folder.resolve("said.txt")));
-            process.destroyForcibly();
-            child.onExit().get(HANGS_SECONDS, TimeUnit.SECONDS);
-            assertFalse(Files.exists(folder.resolve("audit.pdf")), "it was left to end its work");
-        } finally {
-            process.descendants().forEach(ProcessHandle::destroyForcibly);
-            process.destroyForcibly();
-        }
     }
 }
