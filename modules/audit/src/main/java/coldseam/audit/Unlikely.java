@@ -48,6 +48,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param dark how few windows there are for so much floor; empty where there are enough of them, or none at all
  * @param propped walls that are built new under what stays
  * @param renewed assemblies of a new build that an old house's material carries
+ * @param removed what was found and is planned no more, though nothing says that it comes off
  * @param warmed bases whose crawl space, or whose edge, is said to be insulated better than those there usually are
  * @param thinFloor m, of the thinnest internal floor, where hardly any is as thin; its edges lose the less
  * @param parapet m, of the highest where it is higher than a guard: the wind's load on it bears on the seam
@@ -74,6 +75,7 @@ public record Unlikely(
         Optional<Dark> dark,
         ImmutableList<Surface> propped,
         ImmutableList<Assembly> renewed,
+        ImmutableList<Removed> removed,
         ImmutableList<Body.Base> warmed,
         OptionalDouble thinFloor,
         OptionalDouble parapet,
@@ -121,6 +123,13 @@ public record Unlikely(
      * @param height m, of its underside over the highest ground beside the house
      */
     public record Raised(Surface floor, double height) {}
+
+    /**
+     * Layers that are found, and not planned.
+     *
+     * @param found the build-up they are found in
+     */
+    public record Removed(Assembly found, ImmutableList<Layer> layers) {}
 
     /**
      * A surface cut to falls.
@@ -274,6 +283,7 @@ public record Unlikely(
                 dark(audit),
                 propped(audit),
                 renewed(audit),
+                removed(audit),
                 bases(audit.house().body()).select(Unlikely::isWarmed),
                 thinFloor(audit.house().body()),
                 over(
@@ -375,6 +385,33 @@ public record Unlikely(
                         .select(assembly -> assembly.layers()
                                 .anySatisfy(layer -> layer.role() == Role.STRUCTURE
                                         && layer.material().name().startsWith(OLD)));
+    }
+
+    /** What stays on in silence would hold vapour back, or part insulation from what it should lie on. */
+    private static ImmutableList<Removed> removed(Audit audit) {
+        return audit.house()
+                .retrofit()
+                .flatMap(Retrofit::found)
+                .map(found -> audit.shell()
+                        .surfaces()
+                        .select(surface ->
+                                surface.staysIn(audit.house().retrofit().get()))
+                        .flatCollect(surface -> surface.assembly().stream().toList())
+                        .distinct()
+                        .select(planned -> found.assemblies().containsKey(planned.name()))
+                        .collect(planned -> removed(found.assemblies().get(planned.name()), planned))
+                        .select(each -> each.layers().notEmpty()))
+                .orElse(Lists.immutable.empty());
+    }
+
+    private static Removed removed(Assembly found, Assembly planned) {
+        MutableList<Layer> there = planned.layers().toList();
+        return new Removed(
+                found,
+                found.layers()
+                        .reject(layer -> there.removeIf(each ->
+                                each.material().name().equals(layer.material().name())
+                                        && each.thickness() > layer.thickness() - LEVEL)));
     }
 
     private static ImmutableList<Body.Base> bases(Body body) {

@@ -30,6 +30,8 @@ public record VertexRow(
         FLOOR_ENDS,
         /** The sections of its edges do not say how the corner is built. */
         NOT_SAID,
+        /** A detail of the corner's own, which the house names, cannot be built there. */
+        MISFIT,
         /** Nobody asked for vertices. */
         NOT_ASKED
     }

@@ -95,6 +95,7 @@ sealed interface KindFile {
             BridgeKind.Facing faces,
             @Size(min = 1) ImmutableList<Stop> holdPoints,
             @Default("false") boolean countedInU,
+            @Default("false") boolean carries,
             @Default("false") boolean drains)
             implements KindFile {}
 

@@ -44,6 +44,11 @@ public final class PointKind extends BridgeKind {
         return file.countedInU();
     }
 
+    /** Whether it bears loads outdoors: something solid stands there on the structure. */
+    public boolean carries() {
+        return file.carries();
+    }
+
     /** Whether rain leaves a roof or a deck by it. */
     public boolean drains() {
         return file.drains();

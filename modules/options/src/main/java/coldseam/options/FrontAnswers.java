@@ -36,8 +36,8 @@ final class FrontAnswers {
     private static final int MOST_TRIED = 12;
 
     /** A seam of no value or one that another disturbs by nobody knows how much, and a hole, keep to no limit: they say so by these. */
-    private static final ImmutableSet<String> NOT_KNOWN =
-            Sets.immutable.of("detail-not-chosen", "detail-out-of-range", "open-edge", "seams-touch");
+    private static final ImmutableSet<String> NOT_KNOWN = Sets.immutable.of(
+            "corner-out-of-range", "detail-not-chosen", "detail-out-of-range", "open-edge", "seams-touch");
 
     private static final ImmutableSet<String> TRANSMITTANCE =
             NOT_KNOWN.newWith("transmittance-over-limit").toImmutable();

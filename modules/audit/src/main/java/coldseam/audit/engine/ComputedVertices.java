@@ -170,10 +170,14 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             Planned planned, Answers<VertexSetup, VertexResult> answers, Map<Key, VertexSheet> sheets) {
         Optional<VertexSheet> sheet = planned.setup().map(setup -> sheets.get(new Key(setup, planned.chosen())));
         boolean refused = planned.setup().isPresent() && sheet.isEmpty();
+        Optional<Obstacle> misfit = planned.setup()
+                .flatMap(VertexSetup::corner)
+                .filter(CornerDetail::named)
+                .map(corner -> Obstacle.MISFIT);
         return new VertexRow(
                 planned.corner(),
                 sheet,
-                refused ? Optional.of(Obstacle.NOT_SAID) : planned.obstacle(),
+                refused ? misfit.or(() -> Optional.of(Obstacle.NOT_SAID)) : planned.obstacle(),
                 refused ? answers.reasons(planned.setup().get()) : Lists.immutable.empty());
     }
 

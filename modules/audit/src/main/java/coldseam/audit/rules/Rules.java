@@ -11,6 +11,7 @@ public final class Rules {
             new ControlLayerMisplacedRule(),
             new ControlLayerUnableRule(),
             new ControlLineBrokenRule(),
+            new CornerOutOfRangeRule(),
             new CornerUnderLimitRule(),
             new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),

@@ -27,6 +27,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
@@ -178,6 +179,35 @@ public final class Sample {
     /** The same with its corners computed so. */
     public static Audit audit(String yaml, ImmutableList<Made> details, VertexComputing corners) {
         return audit(yaml, details, Optional.of(corners));
+    }
+
+    /** The same with a detail of its corners' own at the roof, which fits none of them. */
+    public static Audit misfitAtCorners(String yaml, ImmutableList<Made> details) {
+        Detail corner = DetailFile.read("own-corner.yaml", """
+                corner: own-corner
+                kind: flat roof corner
+                name: Block in the corner
+                rank: best
+                looks-like: A block.
+                drawing:
+                - {box: block, material: air, between: {wall: [wall.inside, wall.outside]}}
+                order: []
+                connections: {}
+                failures: []
+                photographs: []
+                """);
+        House house = house(yaml.replace("\njunctions:", "\ncorners: [own-corner]\n\njunctions:"));
+        return new Auditor(
+                        new Catalogue(catalogue(details).details().newWith(corner)),
+                        work -> new Auditor.Solving(
+                                computer(),
+                                Optional.of(setup -> {
+                                    throw DetailDoesNotFit.of("its block stands on nothing");
+                                }),
+                                Optional.of(setup -> PairAnswer.not(PairObstacle.REACHES))),
+                        true,
+                        "test")
+                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 
     private static VertexResult corner(VertexSetup setup, double factor) {

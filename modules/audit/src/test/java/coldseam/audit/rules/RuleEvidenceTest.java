@@ -68,6 +68,7 @@ class RuleEvidenceTest {
                         Severity.UNKNOWN,
                         Value.of("length", 4 * HEIGHT, Dimension.LENGTH),
                         psi("stand-in", -0.05005, -0.04995)));
+        all.put("corner-out-of-range", expected(Severity.UNKNOWN));
         all.put("detail-out-of-range", expected(Severity.UNKNOWN, Value.of("length", 4 * HEIGHT, Dimension.LENGTH)));
         // −5 °C is the coldest month that such rooms are held to; 60 % of 20 °C may be 80 % at the surface.
         all.put(
@@ -304,6 +305,7 @@ class RuleEvidenceTest {
                 [open-edge]
                 [detail-not-chosen]
                 [detail-out-of-range]
+                [corner-out-of-range]
                 [surface-poorly-insulated]
                 [layer-broken]
                 [control-line-broken, surface-without-heat-layer]

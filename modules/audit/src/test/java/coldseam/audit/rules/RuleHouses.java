@@ -59,6 +59,7 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-changing-side"),
                         Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("corner-out-of-range", () -> Sample.misfitAtCorners(Sample.yaml(), Sample.good()));
         houses.put("corner-under-limit", () -> Sample.audit(Sample.yaml(), Sample.good(), 0.69));
         houses.put(
                 "detail-not-chosen",

@@ -11,6 +11,8 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
@@ -32,6 +34,7 @@ import coldseam.junctions.path.PathFinding;
 import coldseam.junctions.path.PathQuestion;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.path.WeakestPaths;
+import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.point.PointBoxes;
 import coldseam.junctions.point.PointComposition;
 import coldseam.junctions.point.PointSolution;
@@ -135,6 +138,15 @@ public final class BridgeComputers {
                         composition.section(),
                         new Accuracy(accuracy.relativeWidth() / POINTS_NARROWER, accuracy.maximumUnknowns()),
                         sections));
+        if (detail.own() && solved.chi().upper() < 0 && insulates(composition)) {
+            throw DetailDoesNotFit.of(
+                    Phrase.of(detail.who() + " would take ")
+                            .and(-solved.chi().middle(), Dimension.POINT_TRANSMITTANCE)
+                            .and(
+                                    " off what \"" + setup.host().name()
+                                            + "\" loses; what goes through it takes nothing off."
+                                            + " Insulation that goes on beside it is a layer of the surface: leave it out of the point."));
+        }
         double factor = setup.exposure().factor() > 0 ? setup.exposure().factor() : 1;
         return new PointResult(
                 detail,
@@ -153,6 +165,15 @@ public final class BridgeComputers {
                         .withAll(composition.notes())
                         .newWithAll(solved.solution().notes())
                         .distinct());
+    }
+
+    /** Whether a point draws insulation of its own. Without it, wood in brick may still lose a little less than the brick. */
+    private static boolean insulates(PointComposition composition) {
+        return composition
+                .fills()
+                .anySatisfy(fill -> fill.filter(each -> each.origin() instanceof Origin.OfDetail
+                                && each.material().insulates())
+                        .isPresent());
     }
 
     /** Computes a junction's detail from the start. */

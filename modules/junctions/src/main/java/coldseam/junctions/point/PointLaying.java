@@ -1,5 +1,6 @@
 package coldseam.junctions.point;
 
+import coldseam.envelope.Duty;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
@@ -76,6 +77,14 @@ final class PointLaying {
             double to,
             boolean solved) {
 
+        /** Whether it lies on another, or in it, on either side of the axis. */
+        boolean touches(Laid other) {
+            return from <= other.to + SLACK
+                    && other.from <= to + SLACK
+                    && Math.abs(Math.abs(sideways) - Math.abs(other.sideways)) <= halfWidth + other.halfWidth + SLACK
+                    && Math.abs(Math.abs(upwards) - Math.abs(other.upwards)) <= halfHeight + other.halfHeight + SLACK;
+        }
+
         /** How far it reaches from the axis. */
         double reach() {
             return Math.max(Math.abs(sideways) + halfWidth, Math.abs(upwards) + halfHeight);
@@ -97,7 +106,42 @@ final class PointLaying {
         band.strata().select(Band.Stratum::solved).forEach(this::sheet);
         this.ground = setup.ground().map(this::ground).orElse(0.0);
         drawing.bodies().forEach(this::body);
+        if (detail.own() && detail.point().carries()) {
+            carried();
+        }
         stopIfRefused();
+    }
+
+    /** Refuses what would stand outside the insulation on nothing that bears it, on wool or on a sheet over it, and foam for a post. */
+    private void carried() {
+        MutableList<Laid> loose = bodies.select(each -> each.solved() && !isSoft(each.material()));
+        MutableList<Laid> held = loose.select(each -> each.from() <= band.outside(Role.STRUCTURE) + SLACK);
+        loose.removeAll(held);
+        boolean more = true;
+        while (more) {
+            MutableList<Laid> next = loose.select(each -> held.anySatisfy(each::touches));
+            held.addAll(next);
+            loose.removeAll(next);
+            more = next.notEmpty();
+        }
+        String where = " outside the insulation of \"" + setup.host().name() + "\"";
+        loose.select(each -> isOutside(each) && !inTheWind(each.from()))
+                .forEach(each -> reasons.add(
+                        Phrase.of(detail.who() + " stands " + each.material().name() + where
+                                + " on nothing that bears a load. Draw what joins it to the structure.")));
+        if (loose.noneSatisfy(this::isOutside)
+                && held.noneSatisfy(each -> isOutside(each) && !each.material().insulates())) {
+            reasons.add(Phrase.of(detail.who() + " draws nothing solid" + where + ", and is for: "
+                    + detail.kind().label() + ". Draw what carries there."));
+        }
+    }
+
+    private boolean isOutside(Laid body) {
+        return body.to() > band.outside(Role.INSULATION) + SLACK;
+    }
+
+    private static boolean isSoft(Material material) {
+        return material.isAir() || material.insulates() && !material.canBear(Duty.LOAD);
     }
 
     private void stopIfRefused() {

@@ -1,5 +1,6 @@
 package coldseam.junctions.vertex;
 
+import coldseam.envelope.Duty;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
@@ -96,6 +97,28 @@ final class CornerBoxes {
     DetailDoesNotFit refused() {
         return DetailDoesNotFit.of(corner.detail().who()
                 + " draws over the sections of the edges where they leave the corner; let its boxes end before that");
+    }
+
+    /** That it lets air be where no air comes in. */
+    DetailDoesNotFit encloses() {
+        return DetailDoesNotFit.of(corner.detail().who()
+                + " encloses air, through which no heat would pass. Draw what is there, or the space as a box with a material"
+                + " of its own: width over its resistance (ISO 6946)");
+    }
+
+    /** Whether a box's filling insulates and gives way under a load. */
+    boolean isSoft(Filling filling) {
+        return materials.anySatisfy(
+                each -> each.name().equals(filling.material()) && each.insulates() && !each.canBear(Duty.LOAD));
+    }
+
+    /** @throws DetailDoesNotFit where the house's own file puts what gives way in the place of what carries */
+    void refuseUnborne(Filling layer) {
+        if (corner.detail().own()) {
+            throw DetailDoesNotFit.of(
+                    corner.detail().who() + " puts what bears no load in the place of " + layer.material()
+                            + ", a layer that goes on there. Let its boxes leave it, or draw what carries in its place");
+        }
     }
 
     private int axis(String surface) {

@@ -1,5 +1,6 @@
 package coldseam.junctions.vertex;
 
+import coldseam.envelope.Material;
 import coldseam.junctions.plan.HeatInput;
 
 /**
@@ -27,6 +28,11 @@ record Filling(
 
     boolean air() {
         return conductivity == 0;
+    }
+
+    /** Whether it is a layer too good a conductor to be insulation: what carries, and what is joined up on it. */
+    boolean carries() {
+        return axis >= 0 && conductivity > Material.INSULATES_AT_MOST;
     }
 
     /** Whether it is something of a detail's own: a block, a kerb, a floor that bears in. */

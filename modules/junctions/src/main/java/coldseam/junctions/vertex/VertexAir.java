@@ -22,7 +22,7 @@ final class VertexAir {
     private final int[] kind;
     private final MutableList<String> notes = Lists.mutable.empty();
 
-    /** @throws DetailDoesNotFit where the rooms' air reaches what lies outside */
+    /** @throws DetailDoesNotFit where the rooms' air reaches what lies outside, or a corner's own detail encloses air */
     VertexAir(VertexSetup setup, VertexCells cells) {
         this.cells = cells;
         this.kind = new int[cells.size(0) * cells.size(1) * cells.size(2)];
@@ -35,6 +35,11 @@ final class VertexAir {
             }
             spread(corner, setup.room(octant) ? INDOOR : OUTSIDE);
         }
+        cells.each(cell -> {
+            if (at(cell) == ENCLOSED && cells.isEmptied(cell)) {
+                cells.refuseHole();
+            }
+        });
         if (Arrays.stream(kind).anyMatch(each -> each == ENCLOSED)) {
             notes.add("A hole in the drawing that faces neither rooms nor outdoors is adiabatic.");
         }

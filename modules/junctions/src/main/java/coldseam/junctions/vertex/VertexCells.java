@@ -88,6 +88,11 @@ final class VertexCells {
         return filled[index(cell)];
     }
 
+    /** @throws DetailDoesNotFit saying that the corner's own detail encloses air */
+    void refuseHole() {
+        throw sections.corner.orElseThrow().encloses();
+    }
+
     void clear(int[] cell) {
         filled[index(cell)] = Filling.AIR;
     }
@@ -111,12 +116,24 @@ final class VertexCells {
             if (leaves(cell) && !over.get().conductsLike(said(cell).orElse(Filling.AIR))) {
                 throw sections.corner.orElseThrow().refused();
             }
+            if (isSoft(over.get())) {
+                said(cell).filter(Filling::carries).ifPresent(sections.corner.orElseThrow()::refuseUnborne);
+            }
             return over.get();
         }
         return said(cell).or(() -> own(cell, true)).orElseGet(() -> {
             undecided = undecided < 0 ? index(cell) : undecided;
             return Filling.AIR;
         });
+    }
+
+    private boolean isSoft(Filling filling) {
+        return !filling.air() && sections.corner.orElseThrow().isSoft(filling);
+    }
+
+    /** Whether it is the corner's own detail that lets air be in a cell. */
+    boolean isEmptied(int[] cell) {
+        return own(cell, false).filter(Filling::air).isPresent();
     }
 
     /** What the corner's own detail fills a cell with. */

@@ -273,6 +273,12 @@ public final class HonestWords {
                     + (what.renewed().size() == 1 ? " is built" : " are built")
                     + " new, though of an old house's material (no retrofit is said)");
         }
+        what.removed()
+                .forEach(each -> parts.add("that of \"" + each.found().name() + "\" "
+                        + Phrases.listed(each.layers()
+                                .collect(layer -> say(layer.thickness(), Dimension.THICKNESS) + " of "
+                                        + layer.material().name()))
+                        + " come off"));
         what.warmed().forEach(base -> {
             base.crawlSpace()
                     .ifPresent(space -> parts.add("that the crawl space's walls have a U of "

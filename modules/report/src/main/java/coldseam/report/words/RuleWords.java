@@ -17,6 +17,7 @@ import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
 import coldseam.audit.rules.ControlLayerUnableRule;
 import coldseam.audit.rules.ControlLayerUnableRule.Unable;
 import coldseam.audit.rules.ControlLineBrokenRule;
+import coldseam.audit.rules.CornerOutOfRangeRule;
 import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
@@ -120,6 +121,14 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     (found, say) -> found.changesSide()
                             ? "let both surfaces control it on the same side of the insulation"
                             : "draw what joins the two layers; " + say.better(found.worst())),
+            new RuleWords<>(
+                    CornerOutOfRangeRule.Found.class,
+                    (found, say) -> "corner's own detail does not fit",
+                    (found, say) -> "it could not be computed: "
+                            + bare(found.reasons().collect(say::phrase).makeString("; ")),
+                    (found, say) ->
+                            "correct the file, or leave it out of corners: the seams' own details may say how they"
+                                    + " meet"),
             new RuleWords<>(
                     CornerUnderLimitRule.Found.class,
                     (found, say) -> "cold " + found.worst().kind(),

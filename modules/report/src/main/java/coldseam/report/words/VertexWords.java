@@ -34,7 +34,8 @@ public final class VertexWords {
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
             case FLOOR_ENDS -> "a floor ends in it, and no section shows how";
-            case NOT_SAID -> row.reasons().collect(each -> each.in(units)).makeString("; ");
+            case NOT_SAID, MISFIT ->
+                row.reasons().collect(each -> each.in(units)).makeString("; ");
             case NOT_ASKED -> "vertices were not asked for";
         };
     }
@@ -72,6 +73,7 @@ public final class VertexWords {
             case IN_PLANE -> "where layers change in a plane";
             case FLOOR_ENDS -> "where a floor ends";
             case NOT_SAID -> "that the details do not define";
+            case MISFIT -> "that the house's own detail does not fit";
             case NOT_ASKED -> "not asked for";
         };
     }
