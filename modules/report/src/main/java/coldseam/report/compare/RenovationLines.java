@@ -182,7 +182,7 @@ public final class RenovationLines {
     }
 
     private ImmutableList<String> found() {
-        return mould(renovation.cold(), "")
+        return mould(renovation.before(), renovation.cold(), "")
                 .newWithAll(notJudged(renovation
                         .before()
                         .junctions()
@@ -208,15 +208,21 @@ public final class RenovationLines {
             lines.add("open until a later stage, so to be closed for a while: " + kinds(stage.open()));
         }
         String while_ = last ? " for good" : " for a while";
-        lines.addAllIterable(mould(stage.cold().select(Cold::mould), while_));
+        lines.addAllIterable(mould(stage.audit(), stage.cold().select(Cold::mould), while_));
         ImmutableList<Cold> colder = stage.cold().select(cold -> cold.colder() && !cold.mould());
         byKind(colder).forEach(cold -> lines.add("colder" + while_ + " than it was found, and warm enough: " + cold));
         return lines.withAll(notJudged(stage.notJudged())).toImmutable();
     }
 
-    private static ImmutableList<String> mould(ImmutableList<Cold> cold, String while_) {
+    private static ImmutableList<String> mould(Audit audit, ImmutableList<Cold> cold, String while_) {
         return cold.isEmpty()
-                ? Lists.immutable.of("no seam of known temperature is so cold that mould may grow")
+                ? Lists.immutable.of(String.format(
+                        Locale.ROOT,
+                        "no seam of known temperature is colder than fRsi %.2f, which %s; corners are not looked at here",
+                        audit.mould().need(),
+                        audit.mould().monthly().isPresent()
+                                ? "keeps mould away by the months"
+                                : "is the limit; the house file gives no months to judge mould by"))
                 : byKind(cold).collect(each -> "MOULD MAY GROW" + while_ + ": " + each);
     }
 
