@@ -85,22 +85,7 @@ public record Detail(
     public Detail lookedAtFor(BridgeKind other) {
         return other == kind
                 ? this
-                : new Detail(
-                        id,
-                        other,
-                        kinds().newWithout(other),
-                        name,
-                        rank,
-                        suits,
-                        looksLike,
-                        order,
-                        connections,
-                        failures,
-                        photographs,
-                        cautions,
-                        cost,
-                        drawing.of((JunctionKind) other),
-                        own);
+                : with(other, kinds().newWithout(other), id, cost, drawing.of((JunctionKind) other), own);
     }
 
     /** Lengths of its own that a house may set; none where the section is drawn by hand. */
@@ -147,10 +132,20 @@ public record Detail(
     }
 
     private Detail with(String newId, Optional<Cost> newCost, DetailDrawing newDrawing, boolean newOwn) {
+        return with(kind, also, newId, newCost, newDrawing, newOwn);
+    }
+
+    private Detail with(
+            BridgeKind newKind,
+            ImmutableList<? extends BridgeKind> others,
+            String newId,
+            Optional<Cost> newCost,
+            DetailDrawing newDrawing,
+            boolean newOwn) {
         return new Detail(
                 newId,
-                kind,
-                also,
+                newKind,
+                others,
                 name,
                 rank,
                 suits,

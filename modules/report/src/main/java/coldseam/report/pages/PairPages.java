@@ -89,7 +89,9 @@ final class PairPages {
                 .fact(
                         Rich.marked("lowest temperature factor f_{Rsi}, an estimate"),
                         Print.factor(sheet.temperatureFactor()))
-                .fact(Rich.of("mould may grow from indoors"), Print.percent(sheet.mouldHumidity()));
+                .fact(
+                        Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
+                        Print.percent(sheet.mouldHumidity()));
         DrawnBeside.write(
                 page,
                 SectionPicture.of(
