@@ -37,6 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** An old house is told, and its savings are counted against, only what can be built in the structure that stays. */
 @Tag("slow")
@@ -75,14 +76,15 @@ class RetrofitTest {
                 .collect(option -> ((BridgeResult) option).detail().id());
     }
 
-    /** Overhangs belong to the roof; without it, what asks for them to come down is told beside what fits. */
-    @Test
-    void whatComesDownWithTheRoofNeedNotBeNamed() throws IOException {
+    /** Overhangs belong to the roof, and those of a new one are new; else what asks for them to come down is told beside what fits. */
+    @ParameterizedTest
+    @ValueSource(strings = {"taken-down", "built-new"})
+    void whatComesDownWithTheRoofNeedNotBeNamed(String key) throws IOException {
         String chosen = "- {kinds: [eaves of an insulated roof], detail: eaves-boards-meet}\n";
         String larch = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml"));
         assertTrue(larch.contains(chosen));
         Path down = Files.writeString(
-                folder.resolve("down.yaml"), larch.replace("body:\n", "retrofit: {taken-down: [roof]}\nbody:\n"));
+                folder.resolve("down.yaml"), larch.replace("body:\n", "retrofit: {" + key + ": [roof]}\nbody:\n"));
         Run roof = Run.with(Bench.SHARED, "check", down.toString());
         assertFalse(roof.out().contains("eaves overhang"), roof::out);
         Path kept = Files.writeString(

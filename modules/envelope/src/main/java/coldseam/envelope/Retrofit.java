@@ -71,6 +71,8 @@ public record Retrofit(
     /** Those that are no build-up. */
     public static final ImmutableList<String> OTHER_MEASURES = Lists.immutable.of(OPENINGS, POINTS, DETAILS);
 
+    private static final String ROOF = "roof";
+
     @Noun("what comes down with what")
     record FileTakenDown(ImmutableMap<String, String> comesDownWith) {}
 
@@ -81,6 +83,11 @@ public record Retrofit(
     /** Parts that come down with another, each with that one. */
     public static ImmutableMap<String, String> comesDownWith() {
         return COMES_DOWN_WITH;
+    }
+
+    /** Whether a part is the roof's, or the roof itself. */
+    public static boolean isOfTheRoof(String part) {
+        return ROOF.equals(part) || ROOF.equals(COMES_DOWN_WITH.get(part));
     }
 
     /** Whether a part comes down, by itself or with what it belongs to. */

@@ -1,5 +1,6 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.Body;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
@@ -40,12 +41,14 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
     public boolean waitsForParts(Optional<Retrofit> house, ImmutableList<Surface> beside) {
         return work.contains(Work.RETROFIT)
                 && house.filter(old -> beside.anySatisfy(each -> each.staysIn(old))
-                                && standing(old).notEmpty())
+                                && standing(old, beside).notEmpty())
                         .isPresent();
     }
 
-    private ImmutableList<String> standing(Retrofit house) {
-        return takesDown.reject(house::takesDown);
+    /** What it needs taken down and the house keeps; a roof that is built new has nothing old left of it. */
+    private ImmutableList<String> standing(Retrofit house, ImmutableList<Surface> beside) {
+        boolean newRoof = beside.anySatisfy(each -> each.use() == Body.Use.ROOF && !each.staysIn(house));
+        return takesDown.reject(part -> house.takesDown(part) || newRoof && Retrofit.isOfTheRoof(part));
     }
 
     /**
@@ -68,7 +71,7 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
                     who + " needs new structure; here old structure stays. Choose an option for a retrofit, or name"
                             + " what is built new under retrofit.");
         }
-        ImmutableList<String> standing = standing(house.orElseThrow());
+        ImmutableList<String> standing = standing(house.orElseThrow(), beside);
         return standing.isEmpty()
                 ? Optional.empty()
                 : Optional.of(who + " needs taken down: " + standing.makeString(", ")
