@@ -26,6 +26,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
@@ -47,6 +48,9 @@ final class Openings {
 
     /** m, by which an opening may overlap an edge without a fault: the lattice's rounding. */
     private static final double ROUNDING = 2e-4;
+
+    /** Rise of a surface along its steepest way, up to which it is level. */
+    private static final double FLAT = 0.01;
 
     /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
     private static final double A_FLOOR = 0.5;
@@ -287,7 +291,7 @@ final class Openings {
         double a = opening.left().isPresent()
                 ? least + opening.left().getAsDouble()
                 : (least + most - opening.width()) / 2;
-        double b = axes.v().z() > 0.01
+        double b = axes.v().z() > FLAT
                 ? (floor(f) + opening.sill() - axes.origin().z()) / axes.v().z()
                 : outline.collectDouble(c -> c.y).min() + opening.sill();
         return new Placed(opening, f, axes, a, b, a + opening.width(), b + opening.height());
@@ -326,13 +330,32 @@ final class Openings {
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
                 shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
-                upright && p.b() < foot - ROUNDING && shown(foot - zero) > 0
-                        ? String.format(
-                                Locale.ROOT,
-                                " Outside, what lies before this wall (a deck with all its layers, a roof, a base) ends"
-                                        + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
-                                shown(foot - zero))
-                        : ""));
+                upright ? lifted(p.b(), foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out)));
+    }
+
+    private static String lifted(double at, double foot, double zero) {
+        return at < foot - ROUNDING && shown(foot - zero) > 0
+                ? String.format(
+                        Locale.ROOT,
+                        " Outside, what lies before this wall (a deck with all its layers, a roof, a base) ends"
+                                + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
+                        shown(foot - zero))
+                : "";
+    }
+
+    /** Along a slope a place is not its height: from where to where the sill may lie, as the file gives it. */
+    private String sloping(Placed p, double lowest, Envelope in, Envelope out) {
+        double rise = p.axes().v().z();
+        double highest = Math.min(out.getMaxY(), in.getMaxY()) - (p.d() - p.b());
+        double floor = floor(p.facet()) - p.axes().origin().z();
+        return rise > FLAT && lowest < highest
+                ? String.format(
+                        Locale.ROOT,
+                        " Its sill is %.3f m over the storey's floor, measured upright; here it may be %.3f m to %.3f m.",
+                        shown(p.opening().sill()),
+                        shown(lowest * rise - floor),
+                        shown(highest * rise - floor))
+                : "";
     }
 
     /**

@@ -12,6 +12,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellException;
+import java.util.Arrays;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -212,6 +213,23 @@ class OpeningsTest {
         assertEquals(4.4, ShellBuilderTest.length(shell, JunctionKind.ROOFLIGHT), ROUND_OFF);
         Edge sill = shell.edges().detect(e -> e.name().equals("sill: R1"));
         assertEquals(3 + 3.5, sill.from().z(), ROUND_OFF);
+        String low = faults(Houses.opening("R1", Opening.Kind.WINDOW, "roof, south slope", 1, 1.2, 4, 0.5))
+                .getOnly();
+        assertTrue(low.contains("Its sill is 0.500 m over the storey's floor, measured upright; here it may be"), low);
+        double[] range = Arrays.stream(low.substring(low.indexOf("may be")).split("[^0-9.]+"))
+                .filter(word -> word.matches("\\d+\\.\\d+"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        for (int end = 0; end < 2; end++) {
+            double inside = range[end] + (end == 0 ? 0.001 : -0.001);
+            double outside = range[end] - (end == 0 ? 0.002 : -0.002);
+            assertTrue(build(Houses.opening("R1", Opening.Kind.WINDOW, "roof, south slope", 1, 1.2, 4, inside))
+                    .closed());
+            assertEquals(
+                    1,
+                    faults(Houses.opening("R1", Opening.Kind.WINDOW, "roof, south slope", 1, 1.2, 4, outside))
+                            .size());
+        }
     }
 
     @Test
