@@ -34,8 +34,8 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground, over a cold space, between two storeys, or a terrace there; the threshold
- * takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
+ * threshold where its wall meets a floor on the ground, over a cold space or open air, between two storeys, or a terrace there; the
+ * threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
  * loft (a hatch where it is a door, else a skylight over a shaft). An opening in a surface that is left out is left out with it.
  */
 final class Openings {
@@ -60,6 +60,8 @@ final class Openings {
 
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
 
+    private static final JunctionKind OVERHANG_THRESHOLD = JunctionKind.of("door threshold over open air");
+
     private static final JunctionKind CELLAR_THRESHOLD = JunctionKind.of("cellar door threshold");
 
     private static final JunctionKind GARAGE_SLAB = JunctionKind.of("garage slab at the door");
@@ -81,6 +83,7 @@ final class Openings {
                     COLD_THRESHOLD,
                     JunctionKind.CELLAR_SLAB_EDGE,
                     CELLAR_THRESHOLD)
+            .newWithKeyValue(JunctionKind.OVERHANG_EDGE, OVERHANG_THRESHOLD)
             .newWithKeyValue(JunctionKind.INTERMEDIATE_FLOOR, JunctionKind.HEATED_THRESHOLD)
             .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD)
             .newWithKeyValue(JunctionKind.WALL_CHANGE_AT_FLOOR, JunctionKind.HEATED_THRESHOLD);

@@ -16,6 +16,8 @@ import java.util.Arrays;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Windows, doors and seams in a house of two storeys, the upper 3 m set back from the south. */
 class OpeningsTest {
@@ -128,17 +130,22 @@ class OpeningsTest {
         ShellPropertiesTest.assertSetBacks(slab);
     }
 
-    @Test
-    void aDoorOverACellarStandsOnAThresholdOfItsOwn() {
-        Body.Storeys cellar = new Body.Storeys(
+    @ParameterizedTest
+    @CsvSource({
+        "UNHEATED, cellar, 0.6, door threshold over a cold space",
+        "OUTDOORS, '', 1, door threshold over open air"
+    })
+    void aDoorOverWhatIsColdStandsOnAThresholdOfItsOwn(
+            Exposure.Kind below, String neighbour, double factor, String kind) {
+        Body.Storeys raised = new Body.Storeys(
                 BODY.line(),
                 BODY.storeys(),
-                Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6)),
+                Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(below, neighbour, factor)),
                 BODY.roof());
         Shell shell = ShellBuilder.build(
-                Houses.house(cellar, Lists.immutable.of(door("ground floor wall 1", 4, 0)), Lists.immutable.empty()));
+                Houses.house(raised, Lists.immutable.of(door("ground floor wall 1", 4, 0)), Lists.immutable.empty()));
         Edge threshold = shell.edges().detect(e -> e.name().equals("threshold: D1"));
-        assertEquals("door threshold over a cold space", threshold.kind().label());
+        assertEquals(kind, threshold.kind().label());
         assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.SILL));
         ShellPropertiesTest.assertSetBacks(shell);
     }

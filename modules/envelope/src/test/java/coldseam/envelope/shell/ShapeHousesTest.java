@@ -463,6 +463,20 @@ class ShapeHousesTest {
         assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.WALL_THICKNESS_CHANGE), NODES);
     }
 
+    /** Its floor over open air is an overhang on all sides, 4.52 in wider than what its walls carry with. */
+    @Test
+    void onPiers() throws IOException {
+        Shell shell = shell("on-piers");
+        double inch = 0.0254;
+        double wide = (24 * 12 + 2 * 4.52) * inch;
+        double deep = (12 * 12 + 2 * 4.52) * inch;
+        assertEquals(wide * deep, area(shell, "lowest floor"), NODES);
+        JunctionKind threshold = JunctionKind.of("door threshold over open air");
+        assertEquals(36 * inch, ShellBuilderTest.length(shell, threshold), NODES);
+        assertEquals(2 * (wide + deep) - 36 * inch, ShellBuilderTest.length(shell, JunctionKind.OVERHANG_EDGE), NODES);
+        assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.WALL_UNDER_OVERHANG), NODES);
+    }
+
     /** In feet and inches; outer faces are 6 1/2 in outside of the structure's, below a coat and above siding alike. */
     @Test
     void capeOverCellar() throws IOException {

@@ -206,6 +206,7 @@ final class CatalogueTradeTest {
     private static final ImmutableList<JunctionKind> THRESHOLDS = Lists.immutable.of(
             JunctionKind.SLAB_THRESHOLD,
             JunctionKind.of("door threshold over a cold space"),
+            JunctionKind.of("door threshold over open air"),
             JunctionKind.of("door threshold over a heated room"),
             JunctionKind.of("garage slab at the door"),
             JunctionKind.of("cellar door threshold"),
