@@ -1,11 +1,11 @@
 package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
+import coldseam.audit.assumed.Layering;
+import coldseam.audit.assumed.Materials;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Material;
 import coldseam.files.quantity.UnitSystem;
@@ -52,7 +52,7 @@ class BlocksPlasteredTest {
         assertEquals(Lists.immutable.of("Insulation pinched at the intermediate floor"), titles(old));
         assertEquals(
                 Lists.immutable.of("filled clay block"),
-                Assumed.of(old).bySource().collect(Material::name));
+                Materials.INSULATES_BY_SOURCE.in(old).collect(Material::name));
     }
 
     /** Half of the wall bears the floor, so that psi stays over 0.010 W/(m·K), and is told. */
@@ -159,6 +159,6 @@ class BlocksPlasteredTest {
     void blocksThatDoNotInsulateAreTold() throws IOException {
         Audit aerated = audit(Files.readString(HOUSE).replace("filled clay block", "autoclaved aerated concrete"));
         assertTrue(titles(aerated).contains("Insulation of \"wall\" is a name only"), titles(aerated)::toString);
-        assertFalse(Assumed.of(aerated).leaves().notEmpty(), "no leaf stands outside of no insulation");
+        assertEquals(Lists.immutable.empty(), Layering.LEAF.in(aerated), "no leaf stands outside of no insulation");
     }
 }

@@ -3,9 +3,9 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.audit.AssemblyRow;
-import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.assumed.OldParts;
 import coldseam.audit.house.HouseAudit;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Tag;
@@ -32,11 +32,7 @@ class BoardsOverSidingTest {
         // Old studs may run past the floor; the file does not say that they do.
         assertEquals(
                 Lists.immutable.of("intermediate floor"),
-                Assumed.of(audit)
-                        .unlikely()
-                        .platform()
-                        .collect(JunctionRow::kindLabel)
-                        .distinct());
+                OldParts.PLATFORM.in(audit).collect(JunctionRow::kindLabel).distinct());
         AssemblyRow wall =
                 audit.assemblies().detect(row -> row.assembly().name().equals("wall"));
         assertEquals(0.0160, wall.transmittance() - wall.build().uncorrected(), BY_HAND);

@@ -1,4 +1,4 @@
-package coldseam.audit;
+package coldseam.audit.assumed;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
@@ -14,13 +14,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * What becomes of rain on flat roofs and decks, as far as a house file leaves it open: details join what keeps water out, and
  * none of them sees where it runs.
- *
- * @param level flat roofs and decks of which no layer is cut to falls
- * @param enclosed flat roofs and decks that parapets and walls stand round, on which no drain or scupper is listed; one that
- *     goes on into another is left out
- * @param low sills of doors that stand low over the deck before them
  */
-public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed, ImmutableList<LowSill> low) {
+public final class Rain {
 
     /** m over the finished deck; less is usual over a drained channel alone (common practice, no source). */
     public static final double UPTURN = 0.15;
@@ -33,6 +28,31 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
 
     private static final double STRAIGHT_ON = 180;
 
+    /** Flat roofs and decks of which no layer is cut to falls. */
+    public static final Assumption<Surface> NO_FALLS =
+            audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && !(fall(surface) > 0));
+
+    /**
+     * Flat roofs and decks that parapets and walls stand round, on which no drain or scupper is listed; one that goes on into another
+     * is left out.
+     */
+    public static final Assumption<Surface> ENCLOSED = audit -> OfHouse.surfaces(
+            audit,
+            surface -> isRainedOn(surface)
+                    && isEnclosed(surface, audit.shell())
+                    && audit.points()
+                            .noneSatisfy(row ->
+                                    row.kind().drains() && row.surface().name().equals(surface.name())));
+
+    /** Sills of doors that stand low over the deck before them. */
+    public static final Assumption<LowSill> LOW_SILL = audit -> audit.shell()
+            .edges()
+            .select(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD)
+            .collect(Rain::sill)
+            .select(sill -> sill.least() < UPTURN - PRINTED);
+
+    private Rain() {}
+
     /**
      * A door over a deck.
      *
@@ -40,21 +60,6 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
      * @param least m, where they are thickest
      */
     public record LowSill(Opening door, double height, double least) {}
-
-    static Rain of(Audit audit) {
-        Shell shell = audit.shell();
-        ImmutableList<Surface> flat = shell.surfaces().select(Rain::isRainedOn);
-        return new Rain(
-                flat.reject(surface -> fall(surface) > 0),
-                flat.select(surface -> isEnclosed(surface, shell))
-                        .reject(surface -> audit.points()
-                                .anySatisfy(row -> row.kind().drains()
-                                        && row.surface().name().equals(surface.name()))),
-                shell.edges()
-                        .select(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD)
-                        .collect(Rain::sill)
-                        .select(sill -> sill.least() < UPTURN - PRINTED));
-    }
 
     private static boolean isRainedOn(Surface surface) {
         return surface.exposure().kind() == Exposure.Kind.OUTDOORS

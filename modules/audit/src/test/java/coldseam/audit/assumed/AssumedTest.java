@@ -1,7 +1,8 @@
-package coldseam.audit;
+package coldseam.audit.assumed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Exposure;
@@ -27,29 +28,29 @@ class AssumedTest {
         return Sample.audit(yaml, DETAILS);
     }
 
-    private static Assumed of(String yaml) {
-        return Assumed.of(audit(yaml));
+    private static <E> ImmutableList<E> in(String yaml, Assumption<E> assumption) {
+        return assumption.in(audit(yaml));
     }
 
-    private static Assumed changed(String from, String to) {
-        return of(Sample.yaml().replace(from, to));
+    private static <E> ImmutableList<E> changed(String from, String to, Assumption<E> assumption) {
+        return in(Sample.yaml().replace(from, to), assumption);
     }
 
     @Test
     void thePlainBoxRestsOnItsListedMaterialsAndHasNoOpenings() {
-        Assumed box = of(Sample.yaml());
-        assertEquals(0, box.besideHeated());
-        assertEquals(0, box.besideWarm());
-        assertEquals(Lists.immutable.empty(), box.warm());
-        assertEquals(0, box.nothingMeets());
-        assertEquals(Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR), box.notThere());
-        assertEquals(Lists.immutable.empty(), box.relaxed());
-        assertEquals(Lists.immutable.with(Assumed.Side.values()), box.untouched());
+        Audit box = audit(Sample.yaml());
+        assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_HEATED.in(box));
+        assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_WARM.in(box));
+        assertEquals(Lists.immutable.empty(), Unlisted.INNER_WALLS.in(box));
+        assertEquals(
+                Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR),
+                Unlisted.OPENINGS.in(box).collect(Unlisted.NoOpening::kind));
+        assertEquals(Lists.immutable.empty(), OwnWord.RELAXED.in(box));
+        assertEquals(Lists.immutable.with(Unlisted.Side.values()), Unlisted.POINTS.in(box));
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
-        assertEquals(8, box.conductivities());
-        assertEquals(8, box.withoutProduct());
-        assertEquals(Lists.immutable.empty(), box.ownSeams());
-        assertEquals(Lists.immutable.empty(), box.overrides());
+        assertEquals(Lists.immutable.of(new Materials.Generic(8, 8)), Materials.WITHOUT_PRODUCT.in(box));
+        assertEquals(Lists.immutable.empty(), OwnWord.PSI.in(box));
+        assertEquals(Lists.immutable.empty(), Materials.OVERRIDE.in(box));
     }
 
     /** Brick before the insulation stands on something or hangs on angles; a board of it, or one before an inner lining, does not. */
@@ -62,28 +63,29 @@ class AssumedTest {
                 .findFirst()
                 .orElseThrow();
         String leaf = Sample.yaml().replace(wool + "\n", wool + "\n" + brick);
-        Assumed.Leaf found = of(leaf).leaves().getOnly();
+        Layering.Leaf found = in(leaf, Layering.LEAF).getOnly();
         assertEquals("wall", found.assembly().name());
         assertEquals("clay brick", found.layer().material().name());
         assertEquals(0, found.ledge());
         assertEquals(0, found.angles());
-        Assumed.Leaf borne = of(leaf
-                        + "seams: {ledge: {kind: masonry veneer ledge, surface: ground floor south wall, length: 7 m}}\n"
-                        + "points: {over the door: {surface: ground floor north wall, detail: angle-steel, number: 3}}\n")
-                .leaves()
+        Layering.Leaf borne = in(
+                        leaf
+                                + "seams: {ledge: {kind: masonry veneer ledge, surface: ground floor south wall, length: 7 m}}\n"
+                                + "points: {over the door: {surface: ground floor north wall, detail: angle-steel, number: 3}}\n",
+                        Layering.LEAF)
                 .getOnly();
         assertEquals(7, borne.ledge());
         assertEquals(3, borne.angles());
         assertEquals(
                 Lists.immutable.empty(),
-                of(leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"))
-                        .leaves());
-        assertEquals(Lists.immutable.empty(), of(Sample.yaml()).leaves());
+                in(
+                        leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"),
+                        Layering.LEAF));
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Layering.LEAF));
         // Nothing lies outside the insulation of a wall that has none.
         assertEquals(
                 Lists.immutable.empty(),
-                of(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"))
-                        .leaves());
+                in(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"), Layering.LEAF));
     }
 
     /** Each limit a little laxer than its default; the defaults are those of 3000 K·d. */
@@ -104,10 +106,8 @@ class AssumedTest {
         "windows: 1.82 W/(m²·K), WINDOWS",
         "doors: 1.82 W/(m²·K), DOORS"
     })
-    void aLimitThatIsLaxerThanUsualIsTold(String limit, Assumed.Limit relaxed) {
-        assertEquals(
-                Lists.immutable.of(relaxed),
-                of(Sample.yaml() + "limits: {" + limit + "}\n").relaxed());
+    void aLimitThatIsLaxerThanUsualIsTold(String limit, OwnWord.Limit relaxed) {
+        assertEquals(Lists.immutable.of(relaxed), in(Sample.yaml() + "limits: {" + limit + "}\n", OwnWord.RELAXED));
     }
 
     @Test
@@ -116,7 +116,7 @@ class AssumedTest {
                 + " opening-psi: 0.04 W/(m·K), chi: 0.04 W/K, temperature-factor: 0.71, mean-share: 51 %, walls: 0.34"
                 + " W/(m²·K), roofs: 0.189 W/(m²·K), floors: 0.266 W/(m²·K), ground: 0.335 W/(m²·K), windows: 1.81"
                 + " W/(m²·K), doors: 1.81 W/(m²·K)}\n";
-        assertEquals(Lists.immutable.empty(), of(Sample.yaml() + strict).relaxed());
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml() + strict, OwnWord.RELAXED));
     }
 
     private static String facing(String neighbours) {
@@ -130,18 +130,18 @@ class AssumedTest {
     /** 0.8 is usual of a space with three outer walls; what is warmer is told, with its area. */
     @Test
     void wallsBesideWarmSpacesAreTold() {
-        Assumed warm = of(facing("  garage: {temperature-factor: 0.79}\n  other: {temperature-factor: 0.8}\n"));
-        assertEquals(8 * HEIGHT, warm.besideWarm(), 1e-3);
-        assertEquals(Lists.immutable.of(new Exposure(Exposure.Kind.UNHEATED, "garage", 0.79)), warm.warm());
-        assertEquals(0, warm.besideHeated());
+        Audit warm = audit(facing("  garage: {temperature-factor: 0.79}\n  other: {temperature-factor: 0.8}\n"));
+        Neighbours.Warm beside = Neighbours.BESIDE_WARM.in(warm).getOnly();
+        assertEquals(8 * HEIGHT, beside.area(), 1e-3);
+        assertEquals(Lists.immutable.of(new Exposure(Exposure.Kind.UNHEATED, "garage", 0.79)), beside.spaces());
+        assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_HEATED.in(warm));
     }
 
     @Test
     void wallsBesideHeatedNeighboursAreTold() {
-        Assumed party = of(facing("  garage: {temperature-factor: 0.8}\n  other: {heated: true}\n"));
-        assertEquals(6 * HEIGHT, party.besideHeated(), 1e-3);
-        assertEquals(0, party.besideWarm());
-        assertEquals(Lists.immutable.empty(), party.warm());
+        Audit party = audit(facing("  garage: {temperature-factor: 0.8}\n  other: {heated: true}\n"));
+        assertEquals(6 * HEIGHT, Neighbours.BESIDE_HEATED.in(party).getOnly(), 1e-3);
+        assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_WARM.in(party));
     }
 
     @Test
@@ -154,7 +154,7 @@ class AssumedTest {
                         .surfaces()
                         .detect(surface -> surface.exposure().kind() == Exposure.Kind.PARTY)
                         .internalArea(),
-                Assumed.of(audit).besideHeated(),
+                Neighbours.BESIDE_HEATED.in(audit).getOnly(),
                 1e-9);
     }
 
@@ -167,22 +167,22 @@ class AssumedTest {
                                 + " [heat]}\n",
                         "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}\n"
                                 + "    - {material: old solid brick, thickness: 240 mm, role: structure}\n");
-        assertEquals(28 * HEIGHT, of(inside).nothingMeets(), 1e-3);
+        assertEquals(28 * HEIGHT, nothingMeets(inside), 1e-3);
         String met = "seams:\n  inner wall: {kind: partition at inside insulation, surface: ground floor south wall,"
                 + " length: 2.8 m}\n";
-        assertEquals(20 * HEIGHT, of(inside + met).nothingMeets(), 1e-3);
+        assertEquals(20 * HEIGHT, nothingMeets(inside + met), 1e-3);
         // What meets a wall that it is not a seam of says nothing about its insulation.
         assertEquals(
-                28 * HEIGHT,
-                of(inside + met.replace("partition at inside insulation", "balcony"))
-                        .nothingMeets(),
-                1e-3);
+                28 * HEIGHT, nothingMeets(inside + met.replace("partition at inside insulation", "balcony")), 1e-3);
         assertEquals(
                 22 * HEIGHT,
-                of(inside.replace("{all: wall}", "{all: wall, east: {assembly: wall, faces: other}}")
-                                .replace("body:\n", "neighbours:\n  other: {heated: true}\nbody:\n"))
-                        .nothingMeets(),
+                nothingMeets(inside.replace("{all: wall}", "{all: wall, east: {assembly: wall, faces: other}}")
+                        .replace("body:\n", "neighbours:\n  other: {heated: true}\nbody:\n")),
                 1e-3);
+    }
+
+    private static double nothingMeets(String yaml) {
+        return in(yaml, Unlisted.INNER_WALLS).getOnly();
     }
 
     /** Where two floors meet a wall may go down between them; in an old house with a wing one stands there. */
@@ -193,12 +193,15 @@ class AssumedTest {
                         "  roof: {",
                         "  other-bases:\n  - {kind: slab on ground, assembly: roof, area: {rectangle: [4 m, 8 m], at: [-1 m,"
                                 + " -1 m]}}\n  roof: {");
-        assertEquals(6, of(thinner).unparted(), 1e-3);
+        assertEquals(6, in(thinner, Unlisted.WALLS_BETWEEN_FLOORS).getOnly(), 1e-3);
         String wall = "seams:\n  old wall: {kind: bearing wall through the slab's insulation, surface: lowest floor,"
                 + " length: 6 m}\n";
-        assertEquals(0, of(thinner + wall).unparted());
+        assertEquals(Lists.immutable.empty(), in(thinner + wall, Unlisted.WALLS_BETWEEN_FLOORS));
         assertEquals(
-                6, of(thinner + wall.replace("length: 6 m", "length: 0.9 m")).unparted(), 1e-3);
+                6,
+                in(thinner + wall.replace("length: 6 m", "length: 0.9 m"), Unlisted.WALLS_BETWEEN_FLOORS)
+                        .getOnly(),
+                1e-3);
     }
 
     @Test
@@ -207,7 +210,7 @@ class AssumedTest {
                 + " sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
         assertEquals(
                 Lists.immutable.of(Opening.Kind.WINDOW),
-                changed("junctions:\n", door).notThere());
+                changed("junctions:\n", door, Unlisted.OPENINGS).collect(Unlisted.NoOpening::kind));
     }
 
     /** Nobody walks through a door of 599 mm, or of 1.59 m. */
@@ -216,17 +219,17 @@ class AssumedTest {
     void aDoorIsWalkedThrough(String width, String height, int missing) {
         String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: " + width
                 + ", height: " + height + ", sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
-        assertEquals(missing, changed("junctions:\n", door).notThere().size());
+        assertEquals(missing, changed("junctions:\n", door, Unlisted.OPENINGS).size());
     }
 
     @Test
     void pointsThatAreListedAreNotMissed() {
         assertEquals(
-                Lists.immutable.of(Assumed.Side.ROOFS, Assumed.Side.FLOORS),
+                Lists.immutable.of(Unlisted.Side.ROOFS, Unlisted.Side.FLOORS),
                 changed(
-                                "junctions:\n",
-                                "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n")
-                        .untouched());
+                        "junctions:\n",
+                        "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n",
+                        Unlisted.POINTS));
     }
 
     @Test
@@ -237,44 +240,55 @@ class AssumedTest {
                                 "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
                                         + " sill: 1 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n")
                 + "retrofit:\n  found:\n    assemblies: {wall: wall}\n    openings: {pane: {transmittance: 5 W/(m²·K)SOURCE}}\n";
-        assertEquals(1, of(house.replace("SOURCE", "")).foundUndeclared());
         assertEquals(
-                0, of(house.replace("SOURCE", ", source: measured in the hall")).foundUndeclared());
-        assertEquals(0, of(Sample.yaml()).foundUndeclared());
+                1,
+                in(house.replace("SOURCE", ""), WindowsAndDoors.FOUND_WITHOUT_SOURCE)
+                        .size());
+        assertEquals(
+                Lists.immutable.empty(),
+                in(house.replace("SOURCE", ", source: measured in the hall"), WindowsAndDoors.FOUND_WITHOUT_SOURCE));
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), WindowsAndDoors.FOUND_WITHOUT_SOURCE));
     }
 
     @Test
     void ownPsisAreTold() {
-        Assumed own = changed(
-                "junctions:\n",
-                "own-psi:\n- {kinds: [outside corner], psi: -0.04 W/(m·K), source: made up}\njunctions:\n");
-        assertEquals(4, own.ownSeams().size());
+        assertEquals(
+                4,
+                changed(
+                                "junctions:\n",
+                                "own-psi:\n- {kinds: [outside corner], psi: -0.04 W/(m·K), source: made up}\njunctions:\n",
+                                OwnWord.PSI)
+                        .size());
     }
 
-    private static Assumed own(String material) {
-        return of(Sample.yaml()
+    private static Audit own(String material) {
+        return audit(Sample.yaml()
                 .replace(
                         "assemblies:\n", "materials:\n  wall board: {" + material + ", source: made up}\nassemblies:\n")
                 .replace("material: mineral wool board", "material: wall board"));
     }
 
+    private static int withoutProduct(Audit audit) {
+        return Materials.WITHOUT_PRODUCT.in(audit).getOnly().generic();
+    }
+
+    private static ImmutableList<String> overrides(Audit audit) {
+        return Materials.OVERRIDE.in(audit).collect(Material::name);
+    }
+
     @Test
     void materialsOfTheHousesOwnAreToldWhereTheyClaimMoreThanTheirValues() {
-        Assumed plain = own("conductivity: 0.035 W/(m·K)");
-        assertEquals(8, plain.conductivities());
-        assertEquals(7, plain.withoutProduct());
-        assertEquals(Lists.immutable.empty(), plain.overrides());
-        assertEquals(
-                8, own("conductivity: 0.035 W/(m·K), sureness: common practice").withoutProduct());
-        assertEquals(
-                8, own("conductivity: 0.035 W/(m·K), sureness: from memory").withoutProduct());
+        Audit plain = own("conductivity: 0.035 W/(m·K)");
+        assertEquals(Lists.immutable.of(new Materials.Generic(7, 8)), Materials.WITHOUT_PRODUCT.in(plain));
+        assertEquals(Lists.immutable.empty(), overrides(plain));
+        assertEquals(8, withoutProduct(own("conductivity: 0.035 W/(m·K), sureness: common practice")));
+        assertEquals(8, withoutProduct(own("conductivity: 0.035 W/(m·K), sureness: from memory")));
         for (String claim : new String[] {
             "conductivity: 0.035 W/(m·K), controls: {air: a leaflet}",
             "conductivity: 0.035 W/(m·K), bears: {ground: a leaflet}",
             "conductivity: 0.09 W/(m·K), insulates: true, insulates-source: a leaflet"
         }) {
-            assertEquals(
-                    Lists.immutable.of("wall board"), own(claim).overrides().collect(Material::name), claim);
+            assertEquals(Lists.immutable.of("wall board"), overrides(own(claim)), claim);
         }
     }
 
@@ -282,23 +296,21 @@ class AssumedTest {
     @Test
     void aLayersDeclaredResistanceIsNoProductsSource() {
         String board = "material: mineral wool board, thickness: 200 mm";
-        assertEquals(8, changed(board, board + ", resistance: 6 m²·K/W").withoutProduct());
+        String declared = Sample.yaml().replace(board, board + ", resistance: 6 m²·K/W");
+        assertEquals(8, withoutProduct(audit(declared)));
         String product =
                 "materials:\n  mineral wool board: {conductivity: 0.035 W/(m·K), source: made up}\nassemblies:\n";
-        assertEquals(
-                7,
-                of(Sample.yaml().replace("assemblies:\n", product).replace(board, board + ", resistance: 6 m²·K/W"))
-                        .withoutProduct());
+        assertEquals(7, withoutProduct(audit(declared.replace("assemblies:\n", product))));
     }
 
     /** A product of a listed name has the list's word for what it can; its own word is told. */
     @Test
     void aProductOfAListedNameIsToldWhereItClaimsForItself() {
         String product = "materials:\n  bitumen sheet: {conductivity: 0.17 W/(m·K)%s, source: made up}\nassemblies:\n";
-        Assumed listed = changed("assemblies:\n", product.formatted(""));
-        assertEquals(7, listed.withoutProduct());
-        assertEquals(Lists.immutable.empty(), listed.overrides());
-        Assumed own = changed("assemblies:\n", product.formatted(", controls: {water: a leaflet}"));
-        assertEquals(Lists.immutable.of("bitumen sheet"), own.overrides().collect(Material::name));
+        Audit listed = audit(Sample.yaml().replace("assemblies:\n", product.formatted("")));
+        assertEquals(7, withoutProduct(listed));
+        assertEquals(Lists.immutable.empty(), overrides(listed));
+        Audit own = audit(Sample.yaml().replace("assemblies:\n", product.formatted(", controls: {water: a leaflet}")));
+        assertEquals(Lists.immutable.of("bitumen sheet"), overrides(own));
     }
 }

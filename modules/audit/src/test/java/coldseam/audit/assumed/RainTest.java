@@ -1,8 +1,9 @@
-package coldseam.audit;
+package coldseam.audit.assumed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import coldseam.audit.Rain.LowSill;
+import coldseam.audit.Audit;
+import coldseam.audit.assumed.Rain.LowSill;
 import coldseam.audit.engine.Sample;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
@@ -22,12 +23,12 @@ class RainTest {
         return Sample.audit(yaml, Sample.good());
     }
 
-    private static Rain of(String yaml) {
-        return Rain.of(audit(yaml));
+    private static ImmutableList<String> level(String yaml) {
+        return Rain.NO_FALLS.in(audit(yaml)).collect(Surface::name);
     }
 
-    private static ImmutableList<String> names(ImmutableList<Surface> surfaces) {
-        return surfaces.collect(Surface::name);
+    private static ImmutableList<String> enclosed(String yaml) {
+        return Rain.ENCLOSED.in(audit(yaml)).collect(Surface::name);
     }
 
     private static LowSill sill(String board, String taper, String sill) {
@@ -35,28 +36,23 @@ class RainTest {
     }
 
     private static ImmutableList<LowSill> sills(String board, String taper, String sill) {
-        return of(Sample.terrace(DECK + BOARD.formatted(board, taper))
-                        .replace(
-                                "junctions:\n",
-                                "openings:\n  door: {kind: door, surface: upper floor south wall, width: 1 m, height: 2 m,"
-                                        + " sill: " + sill + ", transmittance: 1 W/(m²·K)}\njunctions:\n"))
-                .low();
+        return Rain.LOW_SILL.in(audit(Sample.terrace(DECK + BOARD.formatted(board, taper))
+                .replace(
+                        "junctions:\n",
+                        "openings:\n  door: {kind: door, surface: upper floor south wall, width: 1 m, height: 2 m,"
+                                + " sill: " + sill + ", transmittance: 1 W/(m²·K)}\njunctions:\n")));
     }
 
     @Test
     void aRoofThatNothingDrainsIsABasinWithinItsParapet() {
-        assertEquals(Lists.immutable.of("roof"), names(of(Sample.yaml()).level()));
-        assertEquals(Lists.immutable.empty(), of(Sample.yaml()).enclosed());
+        assertEquals(Lists.immutable.of("roof"), level(Sample.yaml()));
+        assertEquals(Lists.immutable.empty(), enclosed(Sample.yaml()));
         String parapet = Sample.yaml().replace("assembly: roof}", "assembly: roof, parapet-height: 300 mm}");
-        assertEquals(Lists.immutable.of("roof"), names(of(parapet).enclosed()));
+        assertEquals(Lists.immutable.of("roof"), enclosed(parapet));
         String points = parapet + "points:\n  water: {surface: roof, kind: %s, number: 1}\n";
-        assertEquals(
-                Lists.immutable.empty(), of(points.replace("%s", "scupper")).enclosed());
-        assertEquals(
-                Lists.immutable.empty(), of(points.replace("%s", "roof drain")).enclosed());
-        assertEquals(
-                Lists.immutable.of("roof"),
-                names(of(points.replace("%s", "pipe")).enclosed()));
+        assertEquals(Lists.immutable.empty(), enclosed(points.replace("%s", "scupper")));
+        assertEquals(Lists.immutable.empty(), enclosed(points.replace("%s", "roof drain")));
+        assertEquals(Lists.immutable.of("roof"), enclosed(points.replace("%s", "pipe")));
     }
 
     @Test
@@ -64,8 +60,7 @@ class RainTest {
         String board = "polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]";
         assertEquals(
                 Lists.immutable.empty(),
-                of(Sample.yaml().replace(board, board + ", taper: {shape: rectangle, thickest: 200 mm}"))
-                        .level());
+                level(Sample.yaml().replace(board, board + ", taper: {shape: rectangle, thickest: 200 mm}")));
     }
 
     /** The deck's top is 300 − 20 − 160 − 100 − 8 = 12 mm under the floor. */

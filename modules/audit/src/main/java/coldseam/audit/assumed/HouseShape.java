@@ -1,0 +1,111 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.Audit;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.block.function.primitive.DoubleFunction;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What is said of the house's shape, and seldom is built so. */
+public final class HouseShape {
+
+    /** m; slabs are seldom cast so high over the ground (judgement). */
+    private static final double FILL = 0.3;
+
+    /** m between a floor's top and what is over it; rooms of one storey are seldom higher (judgement). */
+    private static final double ONE_STOREY = 4.2;
+
+    /** m; solid floors of one room's span begin here (common practice, no source). */
+    private static final double THIN = 0.12;
+
+    /** m; guards of roofs and balconies are 1.0 to 1.1 high (common practice, no source). */
+    private static final double GUARD = 1.2;
+
+    /** m; longer ones are several houses, or a slip of the pen (judgement). */
+    private static final double FAR = 40;
+
+    private static final double LEVEL = 0.001;
+
+    /** Floors on the ground that lie over all the ground beside them, so that fill must bear them. */
+    public static final Assumption<Raised> RAISED = audit -> OfHouse.surfaces(
+                    audit,
+                    surface -> surface.use() == Body.Use.FLOOR
+                            && surface.exposure().kind() == Exposure.Kind.GROUND)
+            .collect(floor -> new Raised(
+                    floor,
+                    floor.outline().collectDouble(Point3::z).min()
+                            - ground(audit.house().body(), floor)))
+            .select(floor -> floor.height() > FILL);
+
+    /** Walls so high indoors that a floor is likely to meet them, and none does. */
+    public static final Assumption<Surface> TALL = audit -> OfHouse.surfaces(audit, HouseShape::isTall);
+
+    /** m, of the thinnest internal floor, where hardly any is as thin; its edges lose the less. */
+    public static final Assumption<Double> THIN_FLOOR =
+            audit -> floors(audit.house().body())
+                    .select(each -> each < THIN)
+                    .toSortedList()
+                    .take(1)
+                    .toImmutable();
+
+    /** m, of the highest parapet where it is higher than a guard: the wind's load on it bears on the seam. */
+    public static final Assumption<Double> HIGH_PARAPET = audit -> OfHouse.over(
+            GUARD,
+            OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.ROOF)
+                    .collectDouble(roof -> audit.house().body().parapetHeight(roof.name(), roof.storey()))
+                    .maxIfEmpty(0));
+
+    /** m, the house's length from east to west or from south to north, where hardly any is as long. */
+    public static final Assumption<Double> LONG =
+            audit -> OfHouse.over(FAR, Math.max(length(audit, Point3::x), length(audit, Point3::y)));
+
+    private HouseShape() {}
+
+    /**
+     * A floor that fill must bear.
+     *
+     * @param height m, of its underside over the highest ground beside the house
+     */
+    public record Raised(Surface floor, double height) {}
+
+    /** m, z of the highest ground beside the part of the house that a floor belongs to. */
+    private static double ground(Body body, Surface floor) {
+        if (body instanceof Body.Storeys storeys) {
+            return storeys.stackOf(floor.storey())
+                    .ground()
+                    .collectDouble(each -> each)
+                    .maxIfEmpty(0);
+        }
+        Body.Explicit explicit = (Body.Explicit) body;
+        return explicit.ground()
+                .collectDouble(point -> explicit.points().get(point).z())
+                .maxIfEmpty(explicit.groundLevel());
+    }
+
+    /** Gables and what else ends in a slope are as high as their roof. */
+    private static boolean isTall(Surface surface) {
+        double top = surface.innerOutline().collectDouble(Point3::z).max();
+        double foot = surface.innerOutline().collectDouble(Point3::z).min();
+        return surface.use() == Body.Use.WALL
+                && surface.exposure().kind() != Exposure.Kind.PARTY
+                && top - foot > ONE_STOREY
+                && surface.innerOutline()
+                                .select(point -> top - point.z() < LEVEL)
+                                .distinct()
+                                .size()
+                        > 1;
+    }
+
+    private static ImmutableList<Double> floors(Body body) {
+        return body instanceof Body.Storeys storeys
+                ? storeys.stacks().flatCollect(stack -> stack.storeys().drop(1).collect(Body.Storey::floorThickness))
+                : ((Body.Explicit) body).levels().drop(1).collect(Body.Level::floorThickness);
+    }
+
+    private static double length(Audit audit, DoubleFunction<Point3> along) {
+        var places = audit.shell().surfaces().flatCollect(Surface::outline).collectDouble(along);
+        return places.maxIfEmpty(0) - places.minIfEmpty(0);
+    }
+}

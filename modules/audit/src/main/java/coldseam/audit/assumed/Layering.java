@@ -1,0 +1,164 @@
+package coldseam.audit.assumed;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
+import coldseam.audit.Audit;
+import coldseam.audit.PointRow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Limits;
+import coldseam.envelope.PointKind;
+import coldseam.envelope.Role;
+import coldseam.envelope.Seam;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/** What carries build-ups, what stands outside of their insulation, and what fills them. */
+public final class Layering {
+
+    /** m; thicker ones stand on something, thinner ones hang on what holds cladding (common practice, no source). */
+    private static final double STANDS = 0.05;
+
+    /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
+    private static final double CARRIES = 0.06;
+
+    /** W/(m·K); sheets of metal carry at any thickness. */
+    private static final double METAL = 10;
+
+    /** m; sheets that stand in the sun for good are thicker, or of metal (common practice, no source). */
+    private static final double SHEET = 0.001;
+
+    private static final PointKind ANGLE = PointKind.of("angle");
+
+    private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
+
+    /** Air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by. */
+    public static final Assumption<Cavity> CAVITY =
+            audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
+
+    /** Masonry outside the insulation of walls, and what is listed that bears it. */
+    public static final Assumption<Leaf> LEAF =
+            audit -> OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL)
+                    .flatCollect(assembly -> leaves(assembly).collect(layer -> leaf(audit, assembly, layer)));
+
+    /** Those that boards alone carry: studs, rafters or joists are left out. */
+    public static final Assumption<Assembly> BARE = audit -> OfHouse.assemblies(audit, surface -> true)
+            .select(Layering::isBare)
+            .toSortedListBy(Assembly::name)
+            .toImmutable();
+
+    /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
+    public static final Assumption<Assembly> NAKED =
+            audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                    .select(Layering::isNaked)
+                    .toSortedListBy(Assembly::name)
+                    .toImmutable();
+
+    /** Flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole. */
+    public static final Assumption<Thin> THIN_FALLS =
+            audit -> audit.shell().surfaces().flatCollect(surface -> thin(audit, surface));
+
+    private Layering() {}
+
+    /** Air between the leaves of a wall that carries. */
+    public record Cavity(Assembly assembly, Layer air) {}
+
+    /**
+     * A layer outside the insulation that stands for itself: what bears it goes through the insulation, as a ledge below it or as
+     * angles over openings, or it stands on the ground before it.
+     *
+     * @param ledge m, of ledges listed on its walls
+     * @param angles how many are listed there
+     */
+    public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
+
+    /**
+     * A surface cut to falls.
+     *
+     * @param transmittance W/(m²·K), where it is thinnest
+     */
+    public record Thin(Surface surface, double transmittance) {}
+
+    private static ImmutableList<Cavity> cavities(Assembly assembly) {
+        ImmutableList<Layer> layers = assembly.layers();
+        int from = layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
+        int to = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return from < 0 || !layers.drop(to).anySatisfy(Layer::insulates)
+                ? Lists.immutable.empty()
+                : layers.take(to)
+                        .drop(from)
+                        .select(layer -> layer.air().isPresent())
+                        .collect(air -> new Cavity(assembly, air));
+    }
+
+    private static ImmutableList<Layer> leaves(Assembly assembly) {
+        int outermost = assembly.insulatedInside()
+                ? assembly.layers().size()
+                : assembly.layers().detectLastIndex(Layer::insulates);
+        if (outermost < 0) {
+            return Lists.immutable.empty();
+        }
+        return assembly.layers()
+                .drop(outermost + 1)
+                .select(layer -> layer.thickness() > STANDS
+                        && (layer.role() == Role.CLADDING || layer.role() == Role.STRUCTURE)
+                        && layer.framing().isEmpty()
+                        && !layer.material().timber());
+    }
+
+    private static Leaf leaf(Audit audit, Assembly assembly, Layer layer) {
+        ImmutableSet<String> before = OfHouse.surfaces(
+                        audit,
+                        wall -> wall.use() == Body.Use.WALL
+                                && wall.assembly().filter(assembly::equals).isPresent())
+                .collect(Surface::name)
+                .toSet()
+                .toImmutable();
+        return new Leaf(
+                assembly,
+                layer,
+                audit.house()
+                        .seams()
+                        .select(seam -> seam.kind() == LEDGE && before.contains(seam.surface()))
+                        .sumOfDouble(Seam::length),
+                (int) audit.points()
+                        .select(row -> row.kind() == ANGLE
+                                && before.contains(row.points().surface()))
+                        .sumOfInt(PointRow::number));
+    }
+
+    private static boolean isBare(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        return structure.notEmpty()
+                && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
+                && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
+                && structure.sumOfDouble(Layer::thickness) < CARRIES;
+    }
+
+    private static boolean isNaked(Assembly assembly) {
+        Layer last = assembly.layers().getLast();
+        return last.role() == Role.MEMBRANE
+                && last.thickness() < SHEET
+                && last.material().conductivity() < METAL;
+    }
+
+    private static ImmutableList<Thin> thin(Audit audit, Surface surface) {
+        double limit = audit.house()
+                .limits()
+                .surfaces()
+                .of(surface.use(), surface.exposure().kind());
+        return Lists.immutable.fromStream(surface.assembly().stream()
+                .map(assembly -> Transmittance.of(
+                        assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure())))
+                .filter(u -> !Limits.over(u.corrected(), limit))
+                .flatMap(u -> u.taper().stream())
+                .map(taper -> new Thin(surface, 1 / taper.rest()))
+                .filter(thin -> Limits.over(thin.transmittance(), limit)));
+    }
+}

@@ -1,0 +1,78 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.Audit;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What is said of the materials in use: those of all layers and of the framing in them, but for air. */
+public final class Materials {
+
+    /** W/(m·K); foams and fibres conduct more (common practice, no source). */
+    private static final double STILL = 0.018;
+
+    /**
+     * Those of the house file that are said to insulate, to control air, water or vapour, or to bear ground, splash, load or rain,
+     * beyond what their values or the built-in list say.
+     */
+    public static final Assumption<Material> OVERRIDE = audit -> used(audit).select(Materials::isOverride);
+
+    /** Those of the built-in list that count as insulation by its word alone, such as blocks that carry. */
+    public static final Assumption<Material> INSULATES_BY_SOURCE = audit ->
+            used(audit).select(each -> isBuiltIn(each) && each.insulatesSource().isPresent() && each.insulates());
+
+    /** Those of the house file that conduct less than boards without a vacuum do. */
+    public static final Assumption<Material> STILL_AIR =
+            audit -> used(audit).select(material -> material.conductivity() < STILL && !isBuiltIn(material));
+
+    /** Conductivities that are generic ones, of the built-in list or by the house file's own words. */
+    public static final Assumption<Generic> WITHOUT_PRODUCT = audit -> {
+        ImmutableList<Material> used = used(audit);
+        int generic = used.count(each -> isBuiltIn(each) || !each.provenance().isDeclared());
+        return generic > 0 ? Lists.immutable.of(new Generic(generic, used.size())) : Lists.immutable.empty();
+    };
+
+    private Materials() {}
+
+    /**
+     * How many conductivities are generic.
+     *
+     * @param all how many are in use
+     */
+    public record Generic(int generic, int all) {}
+
+    private static ImmutableList<Material> used(Audit audit) {
+        return audit.house()
+                .assemblies()
+                .valuesView()
+                .flatCollect(assembly -> assembly.layers().flatCollect(Materials::of))
+                .reject(Material::isAir)
+                .toSet()
+                .toSortedListBy(Material::name)
+                .toImmutable();
+    }
+
+    private static ImmutableList<Material> of(Layer layer) {
+        return Lists.immutable
+                .of(layer.material())
+                .newWithAll(layer.framing().stream()
+                        .map(framing -> framing.material())
+                        .toList());
+    }
+
+    private static boolean isBuiltIn(Material material) {
+        return MaterialLibrary.named(material.name()).filter(material::equals).isPresent();
+    }
+
+    private static boolean isOverride(Material material) {
+        return !isBuiltIn(material)
+                && (material.insulatesSource().isPresent()
+                        || (material.controls().notEmpty() || material.bears().notEmpty())
+                                && MaterialLibrary.named(material.name())
+                                        .filter(like -> like.controls().equals(material.controls())
+                                                && like.bears().equals(material.bears()))
+                                        .isEmpty());
+    }
+}

@@ -1,0 +1,133 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.JunctionRow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind.StoreyFloor;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Retrofit;
+import coldseam.envelope.Role;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** What of an old house is said to stay, to come off, or to be new. */
+public final class OldParts {
+
+    private static final double LEVEL = 0.001;
+
+    private static final String OLD = "old ";
+
+    private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
+
+    /** Edges at which floors meet old framed walls whose studs are not said to run past them. */
+    public static final Assumption<JunctionRow> PLATFORM = audit -> OfHouse.old(
+            audit,
+            old -> audit.junctions()
+                    .select(row -> row.edge().kind().storeyFloor().equals(BEARS_IN)
+                            && row.edge().first().staysIn(old)
+                            && row.edge().first().isFramed()));
+
+    /** What lies on the ground and stays, with insulation under it that was not found there. */
+    public static final Assumption<Surface> ON_NEW_INSULATION =
+            audit -> OfHouse.old(audit, old -> OfHouse.surfaces(audit, surface -> liesOnNew(surface, old)));
+
+    /** Walls that are built new under a floor, a wall or a roof that stays. */
+    public static final Assumption<Surface> PROPPED = audit -> OfHouse.old(
+            audit,
+            old -> OfHouse.surfaces(
+                    audit,
+                    wall -> wall.use() == Body.Use.WALL
+                            && !wall.staysIn(old)
+                            && audit.shell()
+                                    .edges()
+                                    .flatCollect(
+                                            edge -> above(edge, wall).stream().toList())
+                                    .anySatisfy(each -> each.staysIn(old)
+                                            && (each.use() == Body.Use.WALL || !old.takesDown("roof")))));
+
+    /** Build-ups of a new build that an old house's material carries; a material's name decides nothing, it only asks. */
+    public static final Assumption<Assembly> BUILT_NEW =
+            audit -> audit.house().retrofit().isPresent()
+                    ? Lists.immutable.empty()
+                    : OfHouse.assemblies(audit, surface -> true)
+                            .select(assembly -> assembly.layers()
+                                    .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                            && layer.material().name().startsWith(OLD)));
+
+    /**
+     * What was found and is planned no more, though nothing says that it comes off. What stays on in silence would hold vapour back,
+     * or part insulation from what it should lie on.
+     */
+    public static final Assumption<Removed> REMOVED = audit -> OfHouse.old(
+            audit,
+            old -> old.found()
+                    .map(found -> OfHouse.assemblies(audit, surface -> surface.staysIn(old))
+                            .select(planned -> found.assemblies().containsKey(planned.name()))
+                            .collect(planned -> removed(found.assemblies().get(planned.name()), planned))
+                            .select(each -> each.layers().notEmpty()))
+                    .orElse(Lists.immutable.empty()));
+
+    private OldParts() {}
+
+    /**
+     * Layers that are found, and not planned.
+     *
+     * @param found the build-up they are found in
+     */
+    public record Removed(Assembly found, ImmutableList<Layer> layers) {}
+
+    /** Whether insulation is to come under what stays. */
+    private static boolean liesOnNew(Surface surface, Retrofit old) {
+        boolean found = old.found()
+                .flatMap(there ->
+                        surface.assembly().map(planned -> there.assemblies().get(planned.name())))
+                .filter(OldParts::isInsulatedOutside)
+                .isPresent();
+        return surface.use() == Body.Use.FLOOR
+                && surface.exposure().kind() == Exposure.Kind.GROUND
+                && surface.staysIn(old)
+                && surface.assembly().filter(OldParts::isInsulatedOutside).isPresent()
+                && !found;
+    }
+
+    private static boolean isInsulatedOutside(Assembly assembly) {
+        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return carries >= 0 && assembly.layers().drop(carries + 1).anySatisfy(Layer::insulates);
+    }
+
+    /** What rests on a wall at an edge along its top. */
+    private static Optional<Surface> above(Edge edge, Surface wall) {
+        return edge.second()
+                .filter(other -> edge.opening().isEmpty()
+                        && Math.abs(edge.from().z() - edge.to().z()) < LEVEL)
+                .map(other -> edge.first().equals(wall) ? other : edge.first())
+                .filter(other ->
+                        (edge.first().equals(wall) || edge.second().get().equals(wall))
+                                && top(other) > top(wall) - LEVEL
+                                && foot(other) > foot(wall) + LEVEL);
+    }
+
+    private static double top(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).max();
+    }
+
+    private static double foot(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).min();
+    }
+
+    private static Removed removed(Assembly found, Assembly planned) {
+        MutableList<Layer> there = planned.layers().toList();
+        return new Removed(
+                found,
+                found.layers()
+                        .reject(layer -> there.removeIf(each ->
+                                each.material().name().equals(layer.material().name())
+                                        && each.thickness() > layer.thickness() - LEVEL)));
+    }
+}

@@ -1,0 +1,105 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.BridgeSource;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
+import coldseam.envelope.Limits;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.hand.HandDrawing;
+import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What the house file decides for itself: limits, values and drawings of its own. */
+public final class OwnWord {
+
+    /** Limits that are laxer than the defaults. */
+    public static final Assumption<Limit> RELAXED = audit -> {
+        Limits usual = Limits.defaults(audit.house().site().heatingDegreeDays());
+        return Lists.immutable
+                .with(Limit.values())
+                .select(limit -> limit.isLaxer(audit.house().limits(), usual));
+    };
+
+    /** Edges whose psi is the house file's own. */
+    public static final Assumption<JunctionRow> PSI =
+            audit -> audit.junctions().select(row -> row.source() instanceof BridgeSource.Own);
+
+    /** Edges whose section is drawn by hand: that it carries, and controls air, water and vapour, its file alone says. */
+    public static final Assumption<JunctionRow> DRAWN_BY_HAND = audit -> audit.junctions()
+            .select(row -> row.sheet().filter(sheet -> isByHand(detail(sheet))).isPresent());
+
+    /** What is built by details' files of the house's own: how that is built and holds, those files alone say. */
+    public static final Assumption<Details> DETAILS = audit -> Lists.immutable
+            .of(new Details(
+                    audit.junctions()
+                            .select(row -> row.sheet()
+                                    .map(OwnWord::detail)
+                                    .filter(detail -> !isByHand(detail) && detail.own())
+                                    .isPresent())
+                            .sumOfDouble(JunctionRow::length),
+                    (int) audit.points()
+                            .select(row -> row.sheet()
+                                    .filter(sheet -> detail(sheet).own())
+                                    .isPresent())
+                            .sumOfInt(PointRow::number),
+                    (int) audit.vertexSheets()
+                            .select(sheet -> sheet.result()
+                                    .corner()
+                                    .filter(corner -> corner.detail().own())
+                                    .isPresent())
+                            .sumOfInt(sheet -> sheet.places().size())))
+            .select(own -> own.length() > 0 || own.points() > 0 || own.corners() > 0);
+
+    private OwnWord() {}
+
+    /**
+     * What details' files of the house's own are for.
+     *
+     * @param length m, of edges
+     * @param points how many
+     * @param corners how many
+     */
+    public record Details(double length, int points, int corners) {}
+
+    /** Limits that a house file may relax. */
+    public enum Limit {
+        NECK(limits -> -limits.neckShare()),
+        PATH(limits -> -limits.pathShare()),
+        PSI(Limits::psi, Limits::geometryPsi),
+        OPENING_PSI(Limits::openingPsi),
+        CHI(Limits::chi),
+        TEMPERATURE_FACTOR(limits -> -limits.temperatureFactor()),
+        MEAN(limits -> -limits.meanShare()),
+        WALLS(limits -> limits.surfaces().wall()),
+        ROOFS(limits -> limits.surfaces().roof()),
+        FLOORS(limits -> limits.surfaces().floor()),
+        GROUND(limits -> limits.surfaces().ground()),
+        WINDOWS(limits -> limits.surfaces().window()),
+        DOORS(limits -> limits.surfaces().door());
+
+        /** Each is the laxer the larger it is. */
+        private final ImmutableList<ToDoubleFunction<Limits>> values;
+
+        Limit(ToDoubleFunction<Limits> value) {
+            values = Lists.immutable.of(value);
+        }
+
+        Limit(ToDoubleFunction<Limits> value, ToDoubleFunction<Limits> other) {
+            values = Lists.immutable.of(value, other);
+        }
+
+        private boolean isLaxer(Limits is, Limits usual) {
+            return values.anySatisfy(value -> value.applyAsDouble(is) > value.applyAsDouble(usual));
+        }
+    }
+
+    private static Detail detail(BridgeSheet<?> sheet) {
+        return sheet.result().detail();
+    }
+
+    private static boolean isByHand(Detail detail) {
+        return detail.drawing() instanceof HandDrawing;
+    }
+}

@@ -1,0 +1,102 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.Audit;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Seam;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.block.predicate.Predicate;
+import org.eclipse.collections.api.factory.Lists;
+
+/** What most houses have and the house file does not list: who leaves it out has less to lose and fewer seams. */
+public final class Unlisted {
+
+    /** m; the least of a door that one walks through (judgement). */
+    private static final double WALK_WIDE = 0.6;
+
+    private static final double WALK_HIGH = 1.6;
+
+    /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
+    private static final double LEAST_MET = 1;
+
+    private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
+
+    /** m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross. */
+    public static final Assumption<Double> INNER_WALLS =
+            audit -> OfHouse.over(0, OfHouse.area(audit, surface -> nothingMeets(audit, surface)));
+
+    /** m, of seams where two floors meet, with hardly a wall listed that goes down through the insulation of either. */
+    public static final Assumption<Double> WALLS_BETWEEN_FLOORS = audit -> OfHouse.over(
+            0,
+            audit.shell()
+                    .edges()
+                    .select(edge -> edge.kind() == JunctionKind.FLOOR_CHANGE)
+                    .select(edge -> !isListed(
+                            audit,
+                            seam -> seam.kind() == BEARING_WALL
+                                    && (isOn(seam, edge.first())
+                                            || isOn(seam, edge.second().orElseThrow()))))
+                    .sumOfDouble(Edge::externalLength));
+
+    /** Kinds of opening of which the house has none, of doors those that one walks through. */
+    public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
+            .with(Opening.Kind.values())
+            .collect(kind ->
+                    new NoOpening(kind, audit.house().openings().anySatisfy(opening -> opening.kind() == kind)))
+            .reject(none -> none.narrow()
+                    && (none.kind() == Opening.Kind.WINDOW
+                            || audit.house().openings().anySatisfy(Unlisted::isWalkedThrough)));
+
+    /** Uses of surfaces through which no point is listed: nothing goes through their insulation at a spot. */
+    public static final Assumption<Side> POINTS = audit -> Lists.immutable
+            .with(Side.values())
+            .reject(side -> audit.points().anySatisfy(row -> side(row.surface()) == side));
+
+    private Unlisted() {}
+
+    /**
+     * A kind of opening that is missing.
+     *
+     * @param narrow whether there are some that nobody walks through
+     */
+    public record NoOpening(Opening.Kind kind, boolean narrow) {}
+
+    /** Where things go through: pipes and masts through roofs, services and anchors through walls, drains through floors. */
+    public enum Side {
+        WALLS,
+        ROOFS,
+        FLOORS
+    }
+
+    /** Whether all is left out that meets a wall's insulation indoors; geometry shows none of it but floors. */
+    private static boolean nothingMeets(Audit audit, Surface surface) {
+        return surface.exposure().kind() != Exposure.Kind.PARTY
+                && surface.use() == Body.Use.WALL
+                && surface.assembly().filter(Assembly::insulatedInside).isPresent()
+                && !isListed(audit, seam -> seam.kind().atInsideInsulation() && isOn(seam, surface));
+    }
+
+    private static boolean isListed(Audit audit, Predicate<Seam> which) {
+        return audit.house().seams().select(which).sumOfDouble(Seam::length) >= LEAST_MET;
+    }
+
+    private static boolean isOn(Seam seam, Surface surface) {
+        return seam.surface().equals(surface.name());
+    }
+
+    private static boolean isWalkedThrough(Opening opening) {
+        return opening.kind() == Opening.Kind.DOOR && opening.width() >= WALK_WIDE && opening.height() >= WALK_HIGH;
+    }
+
+    private static Side side(Surface surface) {
+        return switch (surface.use()) {
+            case WALL -> Side.WALLS;
+            case ROOF, CEILING, TERRACE -> Side.ROOFS;
+            case FLOOR, OVERHANG -> Side.FLOORS;
+        };
+    }
+}

@@ -1,0 +1,98 @@
+package coldseam.audit.assumed;
+
+import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.envelope.Body;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Retrofit;
+import org.eclipse.collections.api.block.predicate.Predicate;
+import org.eclipse.collections.api.factory.Lists;
+
+/** What is said of windows and doors. */
+public final class WindowsAndDoors {
+
+    /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
+    private static final double BEST = 0.6;
+
+    /** m over the floor; higher ones are windows, or have stairs before them (judgement). */
+    private static final double STEP = 0.5;
+
+    /** m; what opens is seldom wider or higher, and what stands fixed is made of several (common practice, no source). */
+    private static final double WIDE_DOOR = 3;
+
+    private static final double WIDE_WINDOW = 4;
+
+    private static final double HIGH = 3;
+
+    /** m; of slim profiles of steel, and sashes narrower than any of wood or plastic (common practice, no source). */
+    private static final double SLIM = 0.05;
+
+    /** W/(m·K); the best spacers between three panes have 0.03 (common practice, no source). */
+    private static final double BEST_EDGE = 0.025;
+
+    /** Of the floor; codes ask for an eighth to a tenth of each room that is lived in (common practice, no source). */
+    private static final double LIT = 0.05;
+
+    /** Those that, or whose frames, lose less than the best that are usual. */
+    public static final Assumption<Opening> BETTER_THAN_BEST = those(opening -> least(opening) < BEST);
+
+    /** Doors whose sill nobody steps over, in their walls' order. */
+    public static final Assumption<Opening> HIGH_SILL = audit -> OfHouse.surfaces(
+                    audit, surface -> surface.use() == Body.Use.WALL)
+            .flatCollect(wall ->
+                    audit.house().openings().select(opening -> opening.surface().equals(wall.name())))
+            .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP);
+
+    /** Those that are larger than one usually is. */
+    public static final Assumption<Opening> LARGE =
+            those(opening -> opening.width() > (opening.kind() == Opening.Kind.DOOR ? WIDE_DOOR : WIDE_WINDOW)
+                    || opening.height() > HIGH);
+
+    /** Those whose frame or spacer is said to be slimmer, or to lose less, than those there usually are. */
+    public static final Assumption<Opening> SLIM_FRAME = those(opening ->
+            opening.rating().match(whole -> false, it -> it.frameWidth() < SLIM || it.edge() < BEST_EDGE));
+
+    /** How few windows there are for so much floor; empty where there are enough of them, or none at all. */
+    public static final Assumption<Dark> DARK = audit -> {
+        double windows = audit.house()
+                .openings()
+                .select(opening -> opening.kind() == Opening.Kind.WINDOW)
+                .sumOfDouble(opening -> opening.width() * opening.height());
+        double floor = audit.shell().floorArea();
+        return windows > 0 && windows < LIT * floor
+                ? Lists.immutable.of(new Dark(windows, floor))
+                : Lists.immutable.empty();
+    };
+
+    /** Those whose U has no source. */
+    public static final Assumption<Opening> WITHOUT_SOURCE =
+            those(opening -> !opening.rating().isSourced());
+
+    /** Those as found whose U has no source. */
+    public static final Assumption<Retrofit.Found.Window> FOUND_WITHOUT_SOURCE = audit -> OfHouse.old(
+            audit,
+            old -> old.found()
+                    .map(found -> found.windows()
+                            .valuesView()
+                            .select(window -> !window.rating().isSourced())
+                            .toImmutableList())
+                    .orElse(Lists.immutable.empty()));
+
+    private WindowsAndDoors() {}
+
+    /**
+     * Windows for a floor.
+     *
+     * @param windows m², frames counted in
+     * @param floor m²
+     */
+    public record Dark(double windows, double floor) {}
+
+    /** W/(m²·K), of the whole or of its frame. */
+    public static double least(Opening opening) {
+        return Math.min(WindowTransmittance.transmittance(opening), opening.frameTransmittance());
+    }
+
+    private static Assumption<Opening> those(Predicate<Opening> which) {
+        return audit -> audit.house().openings().select(which);
+    }
+}

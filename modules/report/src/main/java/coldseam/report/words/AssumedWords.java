@@ -1,0 +1,350 @@
+package coldseam.report.words;
+
+import static coldseam.files.quantity.Dimension.AREA;
+import static coldseam.files.quantity.Dimension.CONDUCTIVITY;
+import static coldseam.files.quantity.Dimension.LENGTH;
+import static coldseam.files.quantity.Dimension.LINEAR_TRANSMITTANCE;
+import static coldseam.files.quantity.Dimension.RATIO;
+import static coldseam.files.quantity.Dimension.RESISTANCE;
+import static coldseam.files.quantity.Dimension.SHARE;
+import static coldseam.files.quantity.Dimension.TEMPERATURE;
+import static coldseam.files.quantity.Dimension.THICKNESS;
+import static coldseam.files.quantity.Dimension.TRANSMITTANCE;
+
+import coldseam.audit.Audit;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.assumed.AirAndGround;
+import coldseam.audit.assumed.Assumption;
+import coldseam.audit.assumed.HouseShape;
+import coldseam.audit.assumed.Layering;
+import coldseam.audit.assumed.Materials;
+import coldseam.audit.assumed.Neighbours;
+import coldseam.audit.assumed.OldParts;
+import coldseam.audit.assumed.OwnWord;
+import coldseam.audit.assumed.Rain;
+import coldseam.audit.assumed.Unlisted;
+import coldseam.audit.assumed.WindowsAndDoors;
+import coldseam.envelope.Climate;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.Words;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * What is said of each assumption, parts of a sentence: one entry for each, in the order in which they are told.
+ *
+ * @param of what is assumed
+ * @param parts what is said of all that it is taken of
+ */
+record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, ImmutableList<String>> parts) {
+
+    private static final ImmutableList<AssumedWords<?>> ALL = Lists.immutable.of(
+            each(Neighbours.BESIDE_HEATED, (area, say) -> say.say(area, AREA) + " beside heated neighbours"),
+            each(
+                    Neighbours.BESIDE_WARM,
+                    (warm, say) -> say.say(warm.area(), AREA) + " beside unheated spaces said to be warmer than usual ("
+                            + warm.spaces()
+                                    .collect(space -> space.neighbour() + " " + say.say(space.factor(), RATIO))
+                                    .makeString(", ")
+                            + ")"),
+            each(
+                    Neighbours.SHELTERED,
+                    (area, say) -> "that " + say.say(area, AREA)
+                            + " of walls, more than half of all, stand beside unheated spaces and out of the rain"),
+            each(
+                    Neighbours.OUT_OF_RAIN,
+                    (area, say) -> "that " + say.say(area, AREA)
+                            + " with nothing against rain, beside spaces said to be as cold as outdoors, stand out of it"),
+            all(
+                    Neighbours.SHUT,
+                    (spaces, say) -> "that nobody goes from the rooms to " + quoted(spaces, space -> space)
+                            + " (no door or hatch is listed there)"),
+            each(
+                    Unlisted.INNER_WALLS,
+                    (area, say) -> "that no inner wall, stair or joist bay meets " + say.say(area, AREA)
+                            + " of walls insulated inside (hardly any is listed under seams)"),
+            each(
+                    Unlisted.WALLS_BETWEEN_FLOORS,
+                    (length, say) -> "that no wall goes down between floors where they meet, " + say.say(length, LENGTH)
+                            + " (hardly any is listed under seams)"),
+            each(
+                    Layering.CAVITY,
+                    (cavity, say) -> "that no outdoor air gets into the "
+                            + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
+                            + cavity.assembly().name() + "\", which lie inside its insulation"),
+            each(
+                    Layering.LEAF,
+                    (leaf, say) -> "that the " + layer(leaf.layer(), say) + " outside the insulation of \""
+                            + leaf.assembly().name() + "\" stand on the ground before it or on what is listed ("
+                            + (leaf.ledge() > 0 ? say.say(leaf.ledge(), LENGTH) + " of" : "no")
+                            + " ledge under seams, "
+                            + (leaf.angles() > 0 ? Phrases.count(leaf.angles(), "angle", "angles") : "no angle")
+                            + " under points)"),
+            all(
+                    OwnWord.RELAXED,
+                    (limits, say) -> (limits.size() == 1 ? "a limit relaxed (" : "limits relaxed (")
+                            + limits.collect(AssumedWords::word).makeString(", ") + ")"),
+            all(OwnWord.PSI, (rows, say) -> "psi of " + length(rows, say) + " of seams, the house file's own"),
+            all(
+                    Materials.OVERRIDE,
+                    (materials, say) -> "what the house file says that "
+                            + materials
+                                    .collect(material -> "\"" + material.name() + "\"")
+                                    .makeString(", ")
+                            + " can do"),
+            each(
+                    Materials.INSULATES_BY_SOURCE,
+                    (material, say) -> "that " + material.name() + " counts as insulation at "
+                            + say.say(material.conductivity(), CONDUCTIVITY) + " ("
+                            + say.say(Material.INSULATES_UP_TO, CONDUCTIVITY) + " count by themselves)"),
+            each(
+                    Rain.LOW_SILL,
+                    (sill, say) -> "that the sill of \"" + sill.door().name() + "\" keeps water out "
+                            + say.say(sill.height(), THICKNESS) + " over the deck before it"
+                            + (sill.least() < sill.height()
+                                    ? ", " + say.say(sill.least(), THICKNESS) + " where that is thickest"
+                                    : "")
+                            + " (" + say.say(Rain.UPTURN, THICKNESS) + " are usual)"),
+            all(
+                    Rain.ENCLOSED,
+                    (surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
+                            + ", walls or parapets all round (no drain or scupper is listed there)"),
+            all(
+                    Rain.NO_FALLS,
+                    (surfaces, say) -> "that "
+                            + say.say(surfaces.sumOfDouble(Surface::externalArea), AREA)
+                            + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls)"),
+            all(
+                    OwnWord.DRAWN_BY_HAND,
+                    (rows, say) -> "that " + length(rows, say)
+                            + " of seams drawn by hand carry, and control air, water and vapour, as their files say"),
+            each(
+                    OwnWord.DETAILS,
+                    (own, say) ->
+                            "that " + places(own, say) + " are built, and hold, as details of the house's own say"),
+            each(
+                    Layering.BARE,
+                    (assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
+                            + assembly.layers()
+                                    .select(layer -> layer.role() == Role.STRUCTURE)
+                                    .collect(layer -> layer(layer, say))
+                                    .makeString(", ")
+                            + " without studs, rafters or joists"),
+            each(
+                    HouseShape.RAISED,
+                    (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
+                            + say.say(raised.height(), LENGTH) + " over the ground beside it"),
+            each(
+                    Layering.NAKED,
+                    (assembly, say) -> "that " + layer(assembly.layers().getLast(), say) + ", outermost on \""
+                            + assembly.name() + "\", stand sun and wind"),
+            all(
+                    HouseShape.TALL,
+                    (walls, say) -> "that no floor meets " + say.say(walls.sumOfDouble(Surface::internalArea), AREA)
+                            + " of walls higher indoors than one storey"),
+            all(
+                    OldParts.PLATFORM,
+                    (rows, say) ->
+                            "that old studs stop at the floors, " + length(rows, say) + " (no balloon-frame is said)"),
+            each(
+                    OldParts.ON_NEW_INSULATION,
+                    (floor, say) -> "that insulation comes to lie under \"" + floor.name()
+                            + "\", which stays (built-new does not name it)"),
+            all(
+                    WindowsAndDoors.BETTER_THAN_BEST,
+                    (openings, say) -> "that "
+                            + Phrases.count(
+                                    openings.size(),
+                                    "window or door, or its frame, loses",
+                                    "windows or doors, or their frames, lose")
+                            + " less than the best usual ones, U from "
+                            + say.say(
+                                    openings.collectDouble(WindowsAndDoors::least)
+                                            .min(),
+                                    TRANSMITTANCE)),
+            each(
+                    WindowsAndDoors.HIGH_SILL,
+                    (door, say) -> "that the door \"" + door.name() + "\" has its sill " + say.say(door.sill(), LENGTH)
+                            + " over the floor"),
+            each(
+                    WindowsAndDoors.LARGE,
+                    (opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)
+                            + " wide and " + say.say(opening.height(), LENGTH) + " high"),
+            each(
+                    Layering.THIN_FALLS,
+                    (thin, say) -> "that \"" + thin.surface().name() + "\", cut to falls, may have a U of "
+                            + say.say(thin.transmittance(), TRANSMITTANCE) + " where it is thinnest"),
+            each(
+                    WindowsAndDoors.SLIM_FRAME,
+                    (opening, say) -> "that the frame of \"" + opening.name() + "\", or the edge of its glass, is"
+                            + " slimmer or loses less than usual ("
+                            + opening.rating()
+                                    .match(
+                                            whole -> "",
+                                            it -> say.say(it.frameWidth(), THICKNESS) + ", "
+                                                    + say.say(it.edge(), LINEAR_TRANSMITTANCE))
+                            + ")"),
+            each(
+                    WindowsAndDoors.DARK,
+                    (dark, say) -> "that " + say.say(dark.windows(), AREA) + " of windows light "
+                            + say.say(dark.floor(), AREA) + " of floor"),
+            all(
+                    OldParts.PROPPED,
+                    (walls, say) -> "that what stays is held up while " + quoted(walls, Surface::name)
+                            + (walls.size() == 1 ? " is built" : " are built") + " new under it"),
+            all(
+                    OldParts.BUILT_NEW,
+                    (assemblies, say) -> "that " + quoted(assemblies, assembly -> assembly.name())
+                            + (assemblies.size() == 1 ? " is built" : " are built")
+                            + " new, though of an old house's material (no retrofit is said)"),
+            each(
+                    OldParts.REMOVED,
+                    (removed, say) -> "that of \"" + removed.found().name() + "\" "
+                            + Phrases.listed(removed.layers().collect(layer -> layer(layer, say))) + " come off"),
+            each(
+                    AirAndGround.WARM_CRAWL_SPACE,
+                    (space, say) -> "that the crawl space's walls have a U of "
+                            + say.say(space.wallTransmittance(), TRANSMITTANCE)
+                            + ", and what insulates its ground an R of "
+                            + say.say(space.groundResistance(), RESISTANCE)),
+            each(
+                    AirAndGround.WARM_SLAB_EDGE,
+                    (edge, say) -> "that " + say.say(edge.thickness(), THICKNESS)
+                            + " of board along a slab's edge reach " + say.say(edge.extent(), LENGTH)),
+            each(
+                    HouseShape.THIN_FLOOR,
+                    (floor, say) -> "that a floor between two storeys is " + say.say(floor, THICKNESS) + " thick"),
+            each(
+                    HouseShape.HIGH_PARAPET,
+                    (height, say) -> "that a parapet " + say.say(height, LENGTH)
+                            + " high stands in the wind on what its seam is made of"),
+            each(HouseShape.LONG, (length, say) -> "that the house is " + say.say(length, LENGTH) + " long"),
+            each(
+                    AirAndGround.DRY_ROOMS,
+                    (site, say) -> "that the rooms have no more than " + say.say(site.indoorHumidity(), SHARE)
+                            + " of humidity in winter"),
+            each(
+                    AirAndGround.MILD,
+                    (site, say) ->
+                            "that it is no colder outdoors than " + say.say(site.outdoorTemperature(), TEMPERATURE)),
+            each(
+                    AirAndGround.DRY_GROUND,
+                    (site, say) -> "that the ground conducts " + say.say(site.groundConductivity(), CONDUCTIVITY)
+                            + ", less than clay or silt"),
+            each(AirAndGround.EVEN_YEAR, (climate, say) -> "that the months are all alike"),
+            each(AirAndGround.DRY_WINTER, (climate, say) -> "that the air of cold months is dry outdoors"),
+            each(
+                    AirAndGround.AIRED,
+                    (climate, say) -> "that the rooms are as dry as "
+                            + (climate.indoors() == Climate.Indoors.STORAGE
+                                    ? "a store's"
+                                    : "those of a house known to be well ventilated")),
+            each(
+                    Materials.STILL_AIR,
+                    (material, say) -> "that \"" + material.name() + "\" conducts "
+                            + say.say(material.conductivity(), CONDUCTIVITY)
+                            + ", less than boards without a vacuum do"),
+            all(
+                    Unlisted.OPENINGS,
+                    (missing, say) -> "that the house has "
+                            + missing.collect(none -> "no " + Words.word(none.kind())
+                                            + (none.narrow() ? " that one walks through" : ""))
+                                    .makeString(" and ")),
+            all(
+                    Unlisted.POINTS,
+                    (sides, say) -> "that nothing goes through the insulation"
+                            + (sides.size() < Unlisted.Side.values().length
+                                    ? " of " + Phrases.listed(sides.collect(Words::word))
+                                    : "")
+                            + " at a spot"),
+            each(
+                    Materials.WITHOUT_PRODUCT,
+                    (values, say) -> (values.generic() == values.all() && values.all() > 1
+                                    ? "all " + values.all()
+                                    : values.generic() + " of " + values.all())
+                            + (values.all() == 1 ? " conductivity" : " conductivities")
+                            + ", generic ones without a product's source"),
+            all(
+                    WindowsAndDoors.WITHOUT_SOURCE,
+                    (openings, say) -> "the U of "
+                            + Phrases.count(openings.size(), "window or door", "windows and doors")
+                            + " without a product's source"),
+            all(
+                    WindowsAndDoors.FOUND_WITHOUT_SOURCE,
+                    (openings, say) -> "the U of "
+                            + Phrases.count(openings.size(), "window or door", "windows and doors")
+                            + " as found without a source"));
+
+    private static <E> AssumedWords<E> each(Assumption<E> of, BiFunction<E, Phrases, String> part) {
+        return new AssumedWords<>(of, (all, say) -> all.collect(one -> part.apply(one, say)));
+    }
+
+    private static <E> AssumedWords<E> all(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, String> part) {
+        return new AssumedWords<>(
+                of, (all, say) -> all.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(part.apply(all, say)));
+    }
+
+    /** Those that have words, in the order in which they are told. */
+    static ImmutableList<Assumption<?>> worded() {
+        return ALL.collect(AssumedWords::of);
+    }
+
+    /** All that is said of one audit. */
+    static ImmutableList<String> of(Audit audit, Phrases say) {
+        return ALL.flatCollect(words -> words.in(audit, say));
+    }
+
+    private ImmutableList<String> in(Audit audit, Phrases say) {
+        return parts.apply(of.in(audit), say);
+    }
+
+    private static <T> String quoted(ImmutableList<T> those, Function<T, String> name) {
+        return Phrases.listed(those.collect(each -> "\"" + name.apply(each) + "\""));
+    }
+
+    private static String layer(Layer layer, Phrases say) {
+        return say.say(layer.thickness(), THICKNESS) + " of " + layer.material().name();
+    }
+
+    private static String length(ImmutableList<JunctionRow> rows, Phrases say) {
+        return say.say(rows.sumOfDouble(JunctionRow::length), LENGTH);
+    }
+
+    private static String places(OwnWord.Details own, Phrases say) {
+        MutableList<String> places = Lists.mutable.empty();
+        if (own.length() > 0) {
+            places.add(say.say(own.length(), LENGTH) + " of seams");
+        }
+        if (own.points() > 0) {
+            places.add(Phrases.count(own.points(), "point", "points"));
+        }
+        if (own.corners() > 0) {
+            places.add(Phrases.count(own.corners(), "corner", "corners"));
+        }
+        return places.makeString(" and ");
+    }
+
+    private static String word(OwnWord.Limit limit) {
+        return switch (limit) {
+            case NECK -> "neck";
+            case PATH -> "weakest path";
+            case PSI -> "psi";
+            case OPENING_PSI -> "psi at openings";
+            case CHI -> "chi";
+            case TEMPERATURE_FACTOR -> "fRsi";
+            case MEAN -> "against the mean";
+            case WALLS -> "U of walls";
+            case ROOFS -> "U of roofs";
+            case FLOORS -> "U of floors";
+            case GROUND -> "U in the ground";
+            case WINDOWS -> "U of windows";
+            case DOORS -> "U of doors";
+        };
+    }
+}
