@@ -11,10 +11,10 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.hand.BodyFile;
 import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnBody;
 import coldseam.junctions.hand.DrawnChi;
-import coldseam.junctions.hand.SectionFile;
+import coldseam.junctions.hand.DrawnSection;
 import coldseam.junctions.hand.SectionJson;
 import coldseam.report.BodySvg;
 import coldseam.report.SectionSvg;
@@ -80,16 +80,16 @@ final class SectionCommand implements Callable<Integer> {
         svg.ifPresent(written::add);
         Outputs.refuse(file, written.toImmutable());
         Drawn drawn = Drawn.load(file);
-        if (drawn instanceof SectionFile section) {
+        if (drawn instanceof DrawnSection section) {
             section(section);
         } else {
-            body((BodyFile) drawn);
+            body((DrawnBody) drawn);
         }
         terminal.written(written);
         return Exit.UNBROKEN.code();
     }
 
-    private void section(SectionFile loaded) throws IOException {
+    private void section(DrawnSection loaded) throws IOException {
         Solution solution = Conduction.solve(
                 loaded.section(),
                 new Accuracy(
@@ -104,7 +104,7 @@ final class SectionCommand implements Callable<Integer> {
         print(loaded, solution);
     }
 
-    private void body(BodyFile loaded) throws IOException {
+    private void body(DrawnBody loaded) throws IOException {
         Accuracy standard = BodySolver.STANDARD;
         double share = loaded.chi().isPresent() ? WIDTH_FOR_CHI : standard.relativeWidth();
         BodySolution solution =
@@ -136,7 +136,7 @@ final class SectionCommand implements Callable<Integer> {
                 .forEach(term -> terminal.fold(term.what() + ": " + amount(term.value(), "W/K"), "    ", "        "));
     }
 
-    private void print(SectionFile loaded, Solution solution) {
+    private void print(DrawnSection loaded, Solution solution) {
         terminal.fold(loaded.section().name(), "", "");
         numbers(
                 solution,

@@ -8,8 +8,8 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.hand.BodyFile;
 import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnBody;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ class BodySvgTest {
 
     private static BodySolution solve(String name) {
         Path path = Path.of(System.getProperty("coldseam.root"), "fixtures", "sections", name + ".yaml");
-        return BodySolver.solve(((BodyFile) Drawn.load(path)).body(), new Accuracy(5e-3, 400_000));
+        return BodySolver.solve(((DrawnBody) Drawn.load(path)).body(), new Accuracy(5e-3, 400_000));
     }
 
     @Test

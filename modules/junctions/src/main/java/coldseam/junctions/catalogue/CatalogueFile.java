@@ -13,8 +13,8 @@ import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
+import coldseam.junctions.hand.DrawnSection;
 import coldseam.junctions.hand.HandDrawing;
-import coldseam.junctions.hand.SectionFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -160,7 +160,7 @@ public final class CatalogueFile {
         }
         if (tree.get() instanceof SourceNode.Mapping mapping
                 && mapping.entry("section").isPresent()) {
-            return SectionFile.bind(mapping, faults).flatMap(drawn -> HandDrawing.detail(name, drawn, faults));
+            return DrawnSection.bind(mapping, faults).flatMap(drawn -> HandDrawing.detail(name, drawn, faults));
         }
         try {
             return DetailFile.read(tree.get(), Files.readString(path, StandardCharsets.UTF_8), faults)

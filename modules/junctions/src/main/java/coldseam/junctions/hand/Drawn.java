@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** What a section file draws: a section, or a body where it has the keys of one. */
-public sealed interface Drawn permits SectionFile, BodyFile {
+public sealed interface Drawn permits DrawnSection, DrawnBody {
 
     /** The result of the function that fits. */
-    <T> T match(Function<SectionFile, T> section, Function<BodyFile, T> body);
+    <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body);
 
     /**
      * Reads a section file, YAML or JSON.
@@ -23,8 +23,8 @@ public sealed interface Drawn permits SectionFile, BodyFile {
         Faults faults = new Faults();
         Optional<Drawn> drawn = SourceDocument.read(path, faults)
                 .flatMap(node -> solid(node)
-                        ? BodyFile.bind(node, faults)
-                        : SectionFile.bind(node, faults).map(each -> each));
+                        ? DrawnBody.bind(node, faults)
+                        : DrawnSection.bind(node, faults).map(each -> each));
         faults.throwIfAny();
         return drawn.orElseThrow();
     }

@@ -36,7 +36,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 record FileDrawnBody(
         Position place,
         String section,
-        FileSection.Lengths lengths,
+        FileDrawnSection.Lengths lengths,
         FileBox body,
 
         @Default("1") @Bounds(atLeast = "1") double multiplicity,

@@ -53,8 +53,8 @@ final class HandBounds {
     private final ImmutableList<Composition.Face> faces;
     private final ImmutableList<Geometry> cuts;
 
-    HandBounds(SectionFile drawn, ImmutableList<Composition.Face> faces) {
-        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+    HandBounds(DrawnSection drawn, ImmutableList<Composition.Face> faces) {
+        FileDrawnSection.FileJunction junction = drawn.file().junction().orElseThrow();
         this.section = drawn.section();
         this.kind = junction.kind();
         this.place = drawn.file().place();

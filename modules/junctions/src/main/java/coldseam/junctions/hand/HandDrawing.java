@@ -39,11 +39,11 @@ import org.locationtech.jts.geom.Geometry;
  *
  * @param drawn section with its junction block
  */
-public record HandDrawing(SectionFile drawn) implements DetailDrawing {
+public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
 
     /** The detail of a section file with a junction block; faults where it lacks what a detail needs. */
-    public static Optional<Detail> detail(String id, SectionFile drawn, Faults faults) {
-        Optional<FileSection.FileJunction> junction = drawn.file().junction();
+    public static Optional<Detail> detail(String id, DrawnSection drawn, Faults faults) {
+        Optional<FileDrawnSection.FileJunction> junction = drawn.file().junction();
         if (junction.isEmpty()) {
             faults.add(
                     drawn.file().place(),
@@ -124,7 +124,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                     Phrase.of(who + " is drawn by hand for another house: ").and(each)));
         }
         Section section = drawn.section();
-        ImmutableList<FileSection.FileLeg> legs =
+        ImmutableList<FileDrawnSection.FileLeg> legs =
                 drawn.file().junction().orElseThrow().legs();
         ImmutableList<Composition.Face> faces = faces(section);
         ImmutableList<Geometry> ends = legs.collect(drawn::cut);
@@ -143,7 +143,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 surfaceSection(),
                 SectionPlan.of(pieces, pieces.collect(SectionPlan.Piece::fill), SectionEnd.of(section)),
                 plane,
-                legs.collect(FileSection.FileLeg::factor),
+                legs.collect(FileDrawnSection.FileLeg::factor),
                 surroundings(legs),
                 faces,
                 pastTheEnds(faces, ends),
@@ -181,7 +181,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                         .min();
     }
 
-    private Surroundings surroundings(ImmutableList<FileSection.FileLeg> legs) {
+    private Surroundings surroundings(ImmutableList<FileDrawnSection.FileLeg> legs) {
         ImmutableList<Surroundings.Space> spaces = drawn.section()
                 .environments()
                 .reject(each -> each.name().equals(Surroundings.INDOOR))

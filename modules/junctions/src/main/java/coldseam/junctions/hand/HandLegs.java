@@ -81,12 +81,12 @@ final class HandLegs {
 
     private final Section section;
     private final JunctionKind kind;
-    private final ImmutableList<FileSection.FileLeg> legs;
+    private final ImmutableList<FileDrawnSection.FileLeg> legs;
     private final ImmutableList<Composition.Face> faces;
     private final double unit;
 
-    HandLegs(SectionFile drawn, ImmutableList<Composition.Face> faces) {
-        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+    HandLegs(DrawnSection drawn, ImmutableList<Composition.Face> faces) {
+        FileDrawnSection.FileJunction junction = drawn.file().junction().orElseThrow();
         this.section = drawn.section();
         this.kind = junction.kind();
         this.legs = junction.legs();
@@ -95,7 +95,7 @@ final class HandLegs {
     }
 
     /** The layers along a leg's cut, from the inside; like ones that touch are one. */
-    ImmutableList<Sheet> sheets(FileSection.FileLeg leg) {
+    ImmutableList<Sheet> sheets(FileDrawnSection.FileLeg leg) {
         return cut(leg).map(Cut::sheets).orElse(Lists.immutable.empty());
     }
 
@@ -134,7 +134,7 @@ final class HandLegs {
         }
     }
 
-    Beyond beyond(FileSection.FileLeg leg) {
+    Beyond beyond(FileDrawnSection.FileLeg leg) {
         Cut cut = cut(leg).orElseThrow();
         Vector through = vector(cut.inner(), cut.outer());
         return new Beyond(cut.outer(), through.times(1 / length(through)));
@@ -171,7 +171,7 @@ final class HandLegs {
         }
     }
 
-    private void check(FileSection.FileLeg leg, Cut cut, int index, Faults faults) {
+    private void check(FileDrawnSection.FileLeg leg, Cut cut, int index, Faults faults) {
         boolean onGround = kind.form().ground() && index == 0;
         if (!onGround && cut.resistance().isEmpty()) {
             faults.add(
@@ -211,13 +211,13 @@ final class HandLegs {
             double apart = Math.abs(first.inwards().dot(vector(first.inner(), second.inner())));
             hold(
                     legs.getFirst().place(),
-                    legs.sumOfDouble(FileSection.FileLeg::internal),
+                    legs.sumOfDouble(FileDrawnSection.FileLeg::internal),
                     apart,
                     "internal lengths of the legs together",
                     faults);
             hold(
                     legs.getFirst().place(),
-                    legs.sumOfDouble(FileSection.FileLeg::external),
+                    legs.sumOfDouble(FileDrawnSection.FileLeg::external),
                     apart,
                     "external lengths of the legs together",
                     faults);
@@ -226,7 +226,7 @@ final class HandLegs {
         double[] inner = meet(first.inner(), first.inwards(), second.inner(), second.inwards(), cross);
         double[] outer = meet(first.outer(), first.inwards(), second.outer(), second.inwards(), cross);
         for (int i = 0; i < 2; i++) {
-            FileSection.FileLeg leg = legs.get(i);
+            FileDrawnSection.FileLeg leg = legs.get(i);
             // A door begins at its sill, above where the planes meet.
             double sill = kind.form().second() == Second.DOOR && i == 1 ? inner[i] - unit * leg.internal() : 0;
             double above = Math.max(0, sill);
@@ -251,8 +251,8 @@ final class HandLegs {
         return new double[] {between.cross(e) / cross, between.cross(d) / cross};
     }
 
-    private Optional<Cut> cut(FileSection.FileLeg leg) {
-        ImmutableList<Point> ends = SectionFile.points(leg.cut(), unit);
+    private Optional<Cut> cut(FileDrawnSection.FileLeg leg) {
+        ImmutableList<Point> ends = DrawnSection.points(leg.cut(), unit);
         Point a = ends.getFirst();
         Point b = ends.getLast();
         boolean fromA = on(a, true).isPresent();

@@ -38,16 +38,16 @@ final class HandMisfits {
     private HandMisfits() {}
 
     /** Why a drawing does not stand for a setup, in plain words; empty where it does. */
-    static ImmutableList<Phrase> of(SectionFile drawn, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
-        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+    static ImmutableList<Phrase> of(DrawnSection drawn, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
+        FileDrawnSection.FileJunction junction = drawn.file().junction().orElseThrow();
         MutableList<Phrase> reasons = Lists.mutable.empty();
         if (junction.kind() != setup.kind()) {
             return Lists.immutable.of(Phrase.of("it is for: " + junction.kind().label() + "; the junction is: "
                     + setup.kind().label()));
         }
         HandLegs drawing = new HandLegs(drawn, faces);
-        FileSection.FileLeg first = junction.legs().getFirst();
-        FileSection.FileLeg second = junction.legs().getLast();
+        FileDrawnSection.FileLeg first = junction.legs().getFirst();
+        FileDrawnSection.FileLeg second = junction.legs().getLast();
         Band band = Band.of(setup.kind(), 0, setup.first(), setup.firstExposure());
         band(drawing, first, band, ground(setup, band), reasons);
         Second other = setup.kind().form().second();
@@ -95,7 +95,11 @@ final class HandMisfits {
     }
 
     private static void band(
-            HandLegs drawing, FileSection.FileLeg leg, Band band, double transmittance, MutableList<Phrase> reasons) {
+            HandLegs drawing,
+            FileDrawnSection.FileLeg leg,
+            Band band,
+            double transmittance,
+            MutableList<Phrase> reasons) {
         transmittance(leg, transmittance, reasons);
         if (!(Math.abs(leg.factor() - band.exposure().factor()) <= FACTOR)) {
             reasons.add(Phrase.of(said(leg)
@@ -112,7 +116,7 @@ final class HandMisfits {
         }
     }
 
-    private static void transmittance(FileSection.FileLeg leg, double house, MutableList<Phrase> reasons) {
+    private static void transmittance(FileDrawnSection.FileLeg leg, double house, MutableList<Phrase> reasons) {
         if (!(Math.abs(leg.transmittance() / house - 1) <= SHARE)) {
             reasons.add(Phrase.of(said(leg) + " has U ")
                     .and(u(leg.transmittance()))
@@ -158,7 +162,7 @@ final class HandMisfits {
         return Math.abs(one / other - 1) <= SHARE;
     }
 
-    private static String said(FileSection.FileLeg leg) {
+    private static String said(FileDrawnSection.FileLeg leg) {
         return "its leg \"" + leg.name() + "\"";
     }
 

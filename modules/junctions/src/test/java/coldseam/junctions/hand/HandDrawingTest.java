@@ -60,10 +60,10 @@ class HandDrawingTest {
         return Samples.setup(JunctionKind.OUTSIDE_CORNER).between(one, Optional.of(other));
     }
 
-    private SectionFile file(String text) throws IOException {
+    private DrawnSection file(String text) throws IOException {
         Path file = folder.resolve("drawn.yaml");
         Files.writeString(file, text);
-        return SectionFile.load(file);
+        return DrawnSection.load(file);
     }
 
     private ImmutableList<Fault> faults(String text) throws IOException {

@@ -9,8 +9,8 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.SolidBody;
-import coldseam.junctions.hand.BodyFile;
 import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnBody;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ class BodyStoreTest {
 
     @BeforeEach
     void draw() throws IOException {
-        body = ((BodyFile) Drawn.load(Files.writeString(folder.resolve("body.yaml"), """
+        body = ((DrawnBody) Drawn.load(Files.writeString(folder.resolve("body.yaml"), """
                 section: Two probes and a patch
                 lengths: mm
                 body: [0, 0, 0, 400, 400, 300]
@@ -121,10 +121,10 @@ class BodyStoreTest {
                   indoor: {temperature: 20, surface-resistance: 0.13}
                   outdoor: {temperature: -5, surface-resistance: 0.04}
                 """;
-        body = ((BodyFile) Drawn.load(Files.writeString(folder.resolve("right.yaml"), drawn))).body();
+        body = ((DrawnBody) Drawn.load(Files.writeString(folder.resolve("right.yaml"), drawn))).body();
         BodyStore store = new BodyStore(Optional.of(KeptFolder.in(folder.resolve("kept"))), this::counted);
         BodySolution right = store.solve(body, WIDE);
-        body = ((BodyFile) Drawn.load(Files.writeString(
+        body = ((DrawnBody) Drawn.load(Files.writeString(
                         folder.resolve("left.yaml"),
                         drawn.replace("[0, 0, 0, 300, 400, 350]", "[0, 0, 0, 400, 300, 350]")
                                 .replace("[0, 0, 0, 250, 350, 300]", "[0, 0, 0, 350, 250, 300]")

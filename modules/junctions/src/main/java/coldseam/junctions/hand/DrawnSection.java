@@ -30,36 +30,36 @@ import org.locationtech.jts.geom.Geometry;
  * @param unit m, of the file's coordinates
  * @param file as written
  */
-public record SectionFile(Section section, double unit, FileSection file) implements Drawn {
+public record DrawnSection(Section section, double unit, FileDrawnSection file) implements Drawn {
 
     /**
      * Reads the section of a file, YAML or JSON.
      *
      * @throws FileFaultException with every fault of the file, or else every fault of what it draws
      */
-    public static SectionFile load(Path path) {
+    public static DrawnSection load(Path path) {
         Faults faults = new Faults();
-        Optional<SectionFile> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
+        Optional<DrawnSection> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
         faults.throwIfAny();
         return loaded.orElseThrow();
     }
 
     @Override
-    public <T> T match(Function<SectionFile, T> section, Function<BodyFile, T> body) {
+    public <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body) {
         return section.apply(this);
     }
 
     /** Reads a tree; every fault of it and of the section it draws is added, each with its place. */
-    public static Optional<SectionFile> bind(SourceNode node, Faults faults) {
-        Optional<SectionFile> drawn =
-                Binder.bind(node, FileSection.class, faults).map(SectionFile::of);
+    public static Optional<DrawnSection> bind(SourceNode node, Faults faults) {
+        Optional<DrawnSection> drawn =
+                Binder.bind(node, FileDrawnSection.class, faults).map(DrawnSection::of);
         int before = faults.count();
         drawn.ifPresent(each -> Conduction.faults(each.section)
                 .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "", "")));
         return faults.count() > before ? Optional.empty() : drawn;
     }
 
-    private static Position place(FileSection file, DrawingFault fault) {
+    private static Position place(FileDrawnSection file, DrawingFault fault) {
         return switch (fault.about()) {
             case WHOLE, PATCH -> file.place();
             case PAINTED -> file.regions().get(fault.index()).place();
@@ -69,7 +69,7 @@ public record SectionFile(Section section, double unit, FileSection file) implem
         };
     }
 
-    private static SectionFile of(FileSection file) {
+    private static DrawnSection of(FileDrawnSection file) {
         double unit = file.lengths().metres();
         Section section = new Section(
                 file.section(),
@@ -84,10 +84,10 @@ public record SectionFile(Section section, double unit, FileSection file) implem
                         .collect(each ->
                                 new Boundary(each.environment(), points(each.path(), unit), each.surfaceResistance())),
                 file.probes().collect(each -> new Probe(each.name(), point(each.at(), unit))));
-        return new SectionFile(section, unit, file);
+        return new DrawnSection(section, unit, file);
     }
 
-    private static Region region(FileSection.FileRegion region, double unit) {
+    private static Region region(FileDrawnSection.FileRegion region, double unit) {
         Polygon outline = region.rectangle()
                 .map(each -> Polygon.rectangle(unit * each.x0(), unit * each.y0(), unit * each.x1(), unit * each.y1()))
                 .orElseGet(() -> new Polygon(points(region.polygon().orElseThrow(), unit)));
@@ -95,16 +95,16 @@ public record SectionFile(Section section, double unit, FileSection file) implem
     }
 
     /** The line across a leg where the drawing ends. */
-    Geometry cut(FileSection.FileLeg leg) {
+    Geometry cut(FileDrawnSection.FileLeg leg) {
         ImmutableList<Point> ends = points(leg.cut(), unit);
         return Composer.line(ends.getFirst(), ends.getLast());
     }
 
-    static ImmutableList<Point> points(ImmutableList<FileSection.FilePlace> places, double unit) {
+    static ImmutableList<Point> points(ImmutableList<FileDrawnSection.FilePlace> places, double unit) {
         return places.collect(each -> point(each, unit));
     }
 
-    private static Point point(FileSection.FilePlace place, double unit) {
+    private static Point point(FileDrawnSection.FilePlace place, double unit) {
         return new Point(unit * place.x(), unit * place.y());
     }
 }

@@ -31,7 +31,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param junction what makes it a detail of a house
  */
 @Noun("a section")
-record FileSection(
+record FileDrawnSection(
         Position place,
         String section,
         Lengths lengths,

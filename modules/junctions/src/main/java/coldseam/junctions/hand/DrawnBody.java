@@ -24,7 +24,7 @@ import org.eclipse.collections.impl.factory.Sets;
  * @param unit m, of the file's coordinates
  * @param chi what the corner or the point adds, where the file asks for it
  */
-public record BodyFile(SolidBody body, double unit, Optional<DrawnChi> chi) implements Drawn {
+public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) implements Drawn {
 
     /** Reads a tree; every fault of it and of the body it draws is added, each with its place. */
     static Optional<Drawn> bind(SourceNode node, Faults faults) {
@@ -58,7 +58,7 @@ public record BodyFile(SolidBody body, double unit, Optional<DrawnChi> chi) impl
         Optional<DrawnChi> chi = file.chi().map(each -> chi(each.value(), unit));
         chi.ifPresent(each -> each.faults(body)
                 .forEach(text -> faults.add(file.chi().orElseThrow().place(), text, "", "", "")));
-        return faults.count() > before ? Optional.empty() : Optional.of(new BodyFile(body, unit, chi));
+        return faults.count() > before ? Optional.empty() : Optional.of(new DrawnBody(body, unit, chi));
     }
 
     private static Position place(FileDrawnBody file, DrawingFault fault) {
@@ -111,7 +111,7 @@ public record BodyFile(SolidBody body, double unit, Optional<DrawnChi> chi) impl
     }
 
     @Override
-    public <T> T match(Function<SectionFile, T> section, Function<BodyFile, T> body) {
+    public <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body) {
         return body.apply(this);
     }
 }

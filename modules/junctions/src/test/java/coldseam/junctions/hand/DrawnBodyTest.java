@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Drawings in three dimensions, and their answers as JSON. */
 @Tag("slow")
-class BodyFileTest {
+class DrawnBodyTest {
 
     private static final String WALL = """
             section: A pin through a wall
@@ -52,8 +52,8 @@ class BodyFileTest {
     @TempDir
     private Path folder;
 
-    private BodyFile load(String text) throws IOException {
-        return (BodyFile) Drawn.load(Files.writeString(folder.resolve("wall.yaml"), text));
+    private DrawnBody load(String text) throws IOException {
+        return (DrawnBody) Drawn.load(Files.writeString(folder.resolve("wall.yaml"), text));
     }
 
     private String faults(String text) {
@@ -79,7 +79,7 @@ class BodyFileTest {
     /** A corner of two walls, 700 mm high between two cuts: nothing is there but its edge, however it couples. */
     @Test
     void chiOfAStraightExtrusionIsNothing() throws IOException {
-        BodyFile file = load("""
+        DrawnBody file = load("""
                 section: Two walls
                 lengths: mm
                 body: [-10, -10, 0, 900, 900, 700]
@@ -106,7 +106,7 @@ class BodyFileTest {
     /** A plane wall is exact, and chi of nothing is nothing. */
     @Test
     void answersAsJson() throws IOException {
-        BodyFile file = load(WALL);
+        DrawnBody file = load(WALL);
         BodySolution solution = BodySolver.solve(file.body(), BodySolver.STANDARD);
         String json = SectionJson.write(solution, file.unit(), file.chi().map(each -> each.of(solution)))
                 .replaceAll("\\s", "");
@@ -134,7 +134,7 @@ class BodyFileTest {
     })
     void chiIsReadOffTheDrawing(String name, String dimensions, double expected, double tolerance) {
         Path path = Path.of(System.getProperty("coldseam.root"), "fixtures", "sections", name + ".yaml");
-        BodyFile file = (BodyFile) Drawn.load(path);
+        DrawnBody file = (DrawnBody) Drawn.load(path);
         DrawnChi asked = dimensions == null
                 ? file.chi().orElseThrow()
                 : dimensions.equals("internal")

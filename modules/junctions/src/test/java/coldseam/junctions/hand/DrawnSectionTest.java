@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sections drawn by hand, and their answers as JSON. */
-class SectionFileTest {
+class DrawnSectionTest {
 
     /** A brick wall of 180 mm: U = 1/(0.13 + 0.18/0.8 + 0.04), closed form. */
     private static final String WALL = """
@@ -52,7 +52,7 @@ class SectionFileTest {
 
     @Test
     void readsInItsUnitAndWritesInIt() throws IOException {
-        SectionFile file = SectionFile.load(file("wall.yaml", WALL));
+        DrawnSection file = DrawnSection.load(file("wall.yaml", WALL));
         assertEquals(
                 0.38,
                 file.section().regions().getFirst().outline().corners().get(1).x(),
@@ -83,7 +83,7 @@ class SectionFileTest {
     void tooManyRegionsAreRefusedAtTheirPlace() throws IOException {
         String region = "- {material: brick, conductivity: 0.8, rectangle: [200, 0, 380, 1000]}\n";
         Path file = file("many.yaml", WALL.replace(region, region.repeat(501)));
-        FileFaultException refused = assertThrows(FileFaultException.class, () -> SectionFile.load(file));
+        FileFaultException refused = assertThrows(FileFaultException.class, () -> DrawnSection.load(file));
         assertEquals(1, refused.faults().size());
         String said = refused.faults().getFirst().message();
         assertTrue(said.startsWith(file + ":4:1: ") && said.contains("501") && said.contains("500"), said);
@@ -92,7 +92,7 @@ class SectionFileTest {
     /** A layer with an edge has a gap, and most of it lies around that edge, in the file's unit. */
     @Test
     void theGapIsGivenWithItsPlaces() throws IOException {
-        SectionFile file = SectionFile.load(file(
+        DrawnSection file = DrawnSection.load(file(
                 "edge.yaml",
                 WALL.replace(
                         "environments:",
@@ -109,7 +109,7 @@ class SectionFileTest {
 
     @Test
     void axisymmetricAndOtherUnits() throws IOException {
-        Section section = SectionFile.load(
+        Section section = DrawnSection.load(
                         file("rod.yaml", WALL.replace("lengths: mm", "lengths: cm\naxisymmetric: true")))
                 .section();
         assertEquals(Symmetry.AXISYMMETRIC, section.symmetry());
@@ -125,7 +125,7 @@ class SectionFileTest {
                  "environments": {"a": {"temperature": 1, "surface-resistance": 0.1}},
                  "boundaries": [{"environment": "a", "path": [[0, 0], [0, 40]], "surface-resistance": 0.2}]}
                 """;
-        Section section = SectionFile.load(file("s.json", json)).section();
+        Section section = DrawnSection.load(file("s.json", json)).section();
         assertEquals(
                 0.254, section.regions().getFirst().outline().corners().get(1).x(), 1e-12);
         assertEquals(0.2, section.boundaries().getFirst().surfaceResistance().orElseThrow());
@@ -167,14 +167,14 @@ class SectionFileTest {
                 - {environment: outdoor, path: [[0, %4$.17g], [%3$.17g, %4$.17g]]}
                 """, unit, 0.4 * scale, slanted * scale, 0.3 * scale, 0.2 * scale, (0.2 + steel) * scale);
         return Conduction.solve(
-                        SectionFile.load(file(unit + steel + ".yaml", text)).section(), Accuracy.standard())
+                        DrawnSection.load(file(unit + steel + ".yaml", text)).section(), Accuracy.standard())
                 .coupling("indoor", "outdoor");
     }
 
     /** Infinite flow between two prescribed sides that meet: null and why, and each side has what it is prescribed. */
     @Test
     void infinityIsNullWithItsReason() {
-        SectionFile file = SectionFile.load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
+        DrawnSection file = DrawnSection.load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
         Solution solution = Conduction.solve(file.section(), new Accuracy(1e-2, 20_000));
         String json = SectionJson.write(solution, file.unit());
         assertTrue(json.contains("\"lower\": null") && json.contains("\"upper\": null"), json);
@@ -195,7 +195,7 @@ class SectionFileTest {
     @Test
     void anEnvironmentThatNothingFaces() throws IOException {
         String corner = Files.readString(Path.of("../../fixtures/sections/corner-insulated-outside.yaml"));
-        SectionFile file = SectionFile.load(
+        DrawnSection file = DrawnSection.load(
                 file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "") + JUNCTION));
         assertEquals(1, file.section().boundaries().size());
         Solution solution = Conduction.solve(file.section(), Accuracy.standard());
@@ -216,7 +216,7 @@ class SectionFileTest {
                         .replace("environment: indoor", "environment: indor")
                         .replace("lengths: mm", "lengths: feet")
                         .replace("rectangle: [200, 0, 380, 1000]", "rectangle: [200, 0, 380]"));
-        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
                 .getMessage();
         assertTrue(told.contains("bad.yaml:2:10: lengths is needed; got \"feet\"; allowed: mm, cm, m, in"), told);
         assertTrue(told.contains("bad.yaml:4:35: conductivity is out of range; got -1"), told);
@@ -244,7 +244,7 @@ class SectionFileTest {
                 probes:
                 - {name: far, at: [300, 0]}
                 """);
-        ImmutableList<String> told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+        ImmutableList<String> told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
                 .faults()
                 .collect(Fault::message);
         ImmutableList<String> starts = Lists.immutable.of(
@@ -271,7 +271,7 @@ class SectionFileTest {
                 boundaries:
                 - {environment: indoor, path: [[0, 0], [1000, 0]]}
                 """);
-        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
                 .faults()
                 .getOnly()
                 .message();
@@ -286,7 +286,7 @@ class SectionFileTest {
                 WALL.replace(
                         "environments:",
                         "- {material: board, conductivity: 0.03, rectangle: [900, 0, 950, 500]}\nenvironments:"));
-        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
                 .faults()
                 .getOnly()
                 .message();
