@@ -4,7 +4,6 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
-import coldseam.report.compare.CompareLines;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
 import org.eclipse.collections.api.factory.Lists;
@@ -43,7 +42,7 @@ final class CompareText {
             lines.add("");
             fold("  ", front.name(each));
             each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason.in(words.units())));
-            CompareLines.of(each, words).forEach(line -> fold("      ", line));
+            words.lines(each).forEach(line -> fold("      ", line));
         }
         lines.add("");
         fold("", "All combinations: " + front.counted());

@@ -2,10 +2,10 @@ package coldseam.cli;
 
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
-import coldseam.report.compare.RenovationLines;
-import coldseam.report.compare.RenovationLines.Part;
-import coldseam.report.compare.RenovationLines.Row;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.RenovationWords;
+import coldseam.report.words.RenovationWords.Part;
+import coldseam.report.words.RenovationWords.Row;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -21,7 +21,7 @@ final class RenovationText {
     private RenovationText() {}
 
     static ImmutableList<String> of(Renovation renovation, UnitSystem units) {
-        RenovationLines said = new RenovationLines(renovation, units);
+        RenovationWords said = new RenovationWords(renovation, units);
         RenovationText text = new RenovationText();
         text.part(said.verdicts());
         text.part(said.findings());
@@ -37,7 +37,7 @@ final class RenovationText {
         lines.add("");
     }
 
-    private void table(RenovationLines said) {
+    private void table(RenovationWords said) {
         lines.add(said.tableHeading());
         if (said.rows().isEmpty()) {
             lines.add("  nothing");

@@ -229,7 +229,7 @@ public final class ComparePdf {
             each.misfits()
                     .forEach(reason ->
                             flow.add(Blocks.item("–", Rich.of("does not fit: " + reason.in(units)), Style.BODY)));
-            CompareLines.of(each, words).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+            words.lines(each).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
             flow.space(4);
         }
     }

@@ -16,6 +16,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.RenovationWords;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -30,7 +31,7 @@ public final class RenovationPdf {
         String tool = "coldseam " + renovation.after().version();
         String title = renovation.after().house().name() + ": before and after";
         String data = RenovationJson.text(renovation);
-        RenovationLines lines = new RenovationLines(renovation, units);
+        RenovationWords lines = new RenovationWords(renovation, units);
         StagesDrawing stages = new StagesDrawing(renovation, units);
         DocumentInfo info = new DocumentInfo(
                 "Before and after: " + renovation.after().house().name(),
@@ -54,18 +55,18 @@ public final class RenovationPdf {
             Lists.mutable.withAll(lines.stages()).with(lines.findings()).forEach(part -> part(flow, part));
             flow.sectionHere(lines.tableHeading(), 120);
             flow.add(table(lines));
-            part(flow, new RenovationLines.Part("Cautions", CompareWords.stageCautions()));
+            part(flow, new RenovationWords.Part("Cautions", CompareWords.stageCautions()));
             flow.attach("renovation.json", "The comparison as data", data);
             return flow.finish(title, tool);
         }
     }
 
-    private static void part(Flow flow, RenovationLines.Part part) {
+    private static void part(Flow flow, RenovationWords.Part part) {
         flow.sectionHere(part.heading(), 80);
         part.lines().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
     }
 
-    private static Table table(RenovationLines lines) {
+    private static Table table(RenovationWords lines) {
         ImmutableList<String> heads = lines.heads();
         Table table = Table.of(
                 Table.Column.share("part", 1),
@@ -73,7 +74,7 @@ public final class RenovationPdf {
                 Table.Column.number(heads.get(1), 84),
                 Table.Column.number(heads.get(2), 76),
                 Table.Column.number(heads.get(3), 70));
-        for (RenovationLines.Row row : lines.rows()) {
+        for (RenovationWords.Row row : lines.rows()) {
             if (!row.group().isEmpty()) {
                 table = table.row(Table.Kind.GROUP, Table.Cell.of(row.group()));
             }

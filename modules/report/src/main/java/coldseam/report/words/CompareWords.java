@@ -41,6 +41,38 @@ public record CompareWords(UnitSystem units) {
         return new Print(units);
     }
 
+    /** What one option does, line by line; empty where it cannot be built. */
+    public ImmutableList<String> lines(Alternative each) {
+        return each.built().map(built -> lines(each, built)).orElse(Lists.immutable.empty());
+    }
+
+    private ImmutableList<String> lines(Alternative each, Alternative.Built built) {
+        MutableList<String> lines = Lists.mutable.empty();
+        lines.add("the house loses " + heat(built.more()) + ": " + standing(built.standing())
+                + (each.asGood().notEmpty()
+                        ? ", and as good as "
+                                + each.asGood().collect(units::told).makeString(", ")
+                        : ""));
+        worst(each).ifPresent(lines::add);
+        lines.add(money(each));
+        thickness(built).ifPresent(lines::add);
+        lines.add("to be built: " + size(each));
+        if (each.order().notEmpty()) {
+            lines.add("order: "
+                    + each.order()
+                            .collect(step -> units.told(Phrases.bare(step)))
+                            .makeString("; "));
+        }
+        changes(built.changes()).ifPresent(changes -> lines.add("findings: " + changes));
+        if (!each.option().remark().isEmpty()) {
+            lines.add("remark: " + each.option().remark());
+        }
+        if (!each.onFront()) {
+            lines.add("no set of the front has it");
+        }
+        return lines.toImmutable();
+    }
+
     /**
      * "1.2 W/K less", "… more", or between what the intervals leave open. What is proven stands in the data; what is too little
      * to be read is told from nothing.
@@ -125,7 +157,7 @@ public record CompareWords(UnitSystem units) {
     }
 
     /** The worst of what is decided, or of the seams that a build-up or a window meets, value by value. */
-    public Optional<String> worst(Alternative alternative) {
+    private Optional<String> worst(Alternative alternative) {
         return alternative
                 .built()
                 .flatMap(Alternative.Built::worst)
@@ -218,7 +250,7 @@ public record CompareWords(UnitSystem units) {
     }
 
     /** What it does to the build-up, in mm and inches whatever the units; empty where it does nothing. */
-    public static Optional<String> thickness(Alternative.Built built) {
+    private static Optional<String> thickness(Alternative.Built built) {
         if (built.thicker() == 0) {
             return Optional.empty();
         }

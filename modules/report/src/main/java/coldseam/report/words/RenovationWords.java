@@ -1,4 +1,4 @@
-package coldseam.report.compare;
+package coldseam.report.words;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
@@ -13,11 +13,6 @@ import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Stage;
 import coldseam.options.Renovation.Unlike;
 import coldseam.options.Yearly;
-import coldseam.report.words.CompareWords;
-import coldseam.report.words.HonestWords;
-import coldseam.report.words.Print;
-import coldseam.report.words.VerdictWords;
-import coldseam.report.words.VertexWords;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -25,14 +20,14 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** Two houses compared: what is said under each heading, and the rows of its table, for the terminal and the PDF alike. */
-public final class RenovationLines {
+public final class RenovationWords {
 
     private final Renovation renovation;
     private final UnitSystem units;
     private final CompareWords words;
 
     /** Of a comparison, in some units. */
-    public RenovationLines(Renovation renovation, UnitSystem units) {
+    public RenovationWords(Renovation renovation, UnitSystem units) {
         this.renovation = renovation;
         this.units = units;
         this.words = new CompareWords(units);
