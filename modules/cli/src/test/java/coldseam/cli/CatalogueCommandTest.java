@@ -284,6 +284,17 @@ class CatalogueCommandTest {
         assertTrue(out.toString().contains("# Corners are data"));
     }
 
+    /** Its coldest point lies in the plain wall below, nearest to the foot of the boards, 600 mm under the floor. */
+    @Test
+    void aDrawingShowsWhereItsSurfacesMeet(@TempDir Path folder) throws Exception {
+        Path svg = folder.resolve("overlap.svg");
+        String detail = "foundation-top-boards-overlap-at-the-floor";
+        assertEquals(0, run("detail", detail, "--build", "frame", "--svg", svg.toString()), err::toString);
+        String drawn = Files.readString(svg);
+        assertTrue(drawn.contains("broken here"), drawn);
+        assertTrue(drawn.contains("airtight membrane"), drawn);
+    }
+
     @Test
     void thePointGuideIsAtHand() {
         assertEquals(0, run("catalogue", "--points", "--guide"), err::toString);

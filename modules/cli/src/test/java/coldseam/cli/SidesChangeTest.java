@@ -145,9 +145,6 @@ class SidesChangeTest {
     /** A cellar of block insulated inside, a frame wall on it outside: they overlap at the rim, lose little, and do not join. */
     @Test
     void boardsThatOverlapAtTheRimAreNoJoint() throws IOException {
-        Files.copy(
-                HOUSES.resolve("details/foundation-rim-board-inside.yaml"),
-                folder.resolve("foundation-rim-board-inside.yaml"));
         String cape = Files.readString(HOUSES.resolve("shapes/cape-over-cellar.yaml"));
         int from = cape.indexOf("  block wall:\n");
         String inside = "  block wall:\n    layers:\n"
@@ -163,7 +160,7 @@ class SidesChangeTest {
                 cape.substring(0, from)
                         + inside
                         + cape.substring(cape.indexOf("  frame wall:\n"))
-                                .replace("foundation-rim-boards-pass", "foundation-rim-board-inside.yaml"));
+                                .replace("foundation-rim-boards-pass", "foundation-top-boards-overlap-at-the-floor"));
         JunctionResult rim = HouseAudit.of(file, Bench.SHARED)
                 .compute()
                 .junctions()

@@ -33,6 +33,9 @@ final class Crop {
     /** Points of the section that are rather shown than cut off. */
     private static final double SLIVER = 10;
 
+    /** Where the surfaces' inner faces meet, from which a section counts. */
+    private static final Point MEETING = new Point(0, 0);
+
     private Crop() {}
 
     /** The view of a picture in a room on paper. */
@@ -113,12 +116,12 @@ final class Crop {
 
     /**
      * The coldest point; where it lies in a plain surface, far from where the layers meet (the floor behind it may be what
-     * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
+     * keeps the junction warm), the joint nearest to the surfaces' meeting instead, so that the junction itself is what is seen.
      */
     private static Point focus(Point coldest, ImmutableList<Point> joints) {
-        return joints.minByOptional(joint -> coldest.distance(joint))
-                .filter(nearest -> coldest.distance(nearest) > PLAIN)
-                .orElse(coldest);
+        return joints.noneSatisfy(joint -> coldest.distance(joint) <= PLAIN)
+                ? joints.minByOptional(joint -> joint.distance(MEETING)).orElse(coldest)
+                : coldest;
     }
 
     /**
