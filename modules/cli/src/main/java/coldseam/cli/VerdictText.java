@@ -160,7 +160,7 @@ final class VerdictText {
                 counted + print.of(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
                         + print.of(loss.junctionShare(), Dimension.SHARE) + ", from "
                         + audit.junctions().size() + " seams on "
-                        + audit.sheets().size() + " sheets, "
+                        + Phrases.count(audit.sheets().size(), "sheet", "sheets") + ", "
                         + print.of(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
         PairWords.count(audit, units).ifPresent(count -> row(lines, "  seams side by side", count));
         if (audit.points().notEmpty()) {
@@ -169,8 +169,8 @@ final class VerdictText {
                     "  of it in points",
                     print.of(loss.points(), Dimension.HEAT_LOSS_COEFFICIENT) + ", from "
                             + audit.points().sumOfInt(PointRow::number) + " posts, brackets, pipes and the like in "
-                            + audit.points().size() + " sets on "
-                            + audit.pointSheets().size() + " sheets");
+                            + Phrases.count(audit.points().size(), "set", "sets") + " on "
+                            + Phrases.count(audit.pointSheets().size(), "sheet", "sheets"));
         }
         if (audit.vertices().notEmpty()) {
             row(

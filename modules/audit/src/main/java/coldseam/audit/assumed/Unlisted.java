@@ -42,6 +42,21 @@ public final class Unlisted {
                                             || isOn(seam, edge.second().orElseThrow()))))
                     .sumOfDouble(Edge::externalLength));
 
+    /** Floors over open air that no wall of the house stands under, on which no point that carries and no seam is listed. */
+    public static final Assumption<Surface> SUPPORTS = audit -> audit.shell()
+            .surfaces()
+            .select(surface ->
+                    side(surface) == Side.FLOORS && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+            .reject(surface -> audit.shell()
+                            .edges()
+                            .anySatisfy(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG
+                                    && (edge.first().equals(surface)
+                                            || edge.second().orElseThrow().equals(surface)))
+                    || audit.house().seams().anySatisfy(seam -> isOn(seam, surface))
+                    || audit.points()
+                            .anySatisfy(
+                                    row -> row.kind().carries() && row.surface().equals(surface)));
+
     /** Kinds of opening of which the house has none, of doors those that one walks through. */
     public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
             .with(Opening.Kind.values())

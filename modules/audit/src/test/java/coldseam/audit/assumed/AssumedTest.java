@@ -9,6 +9,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -202,6 +203,20 @@ class AssumedTest {
                 in(thinner + wall.replace("length: 6 m", "length: 0.9 m"), Unlisted.WALLS_BETWEEN_FLOORS)
                         .getOnly(),
                 1e-3);
+    }
+
+    /** A floor on piers; the floor of a bay hangs on the wall under it. */
+    @Test
+    void whatBearsAFloorOverOpenAirIsAskedFor() {
+        String piers = Sample.yaml()
+                .replaceFirst("base: \\{.*\\}", "base: {kind: over unheated, assembly: wall, faces: outdoors}");
+        assertEquals(
+                Lists.immutable.of("lowest floor"), in(piers, Unlisted.SUPPORTS).collect(Surface::name));
+        String pier = "points:\n  pier: {kind: column, surface: lowest floor, number: 6}\njunctions:\n";
+        assertEquals(Lists.immutable.empty(), in(piers.replace("junctions:\n", pier), Unlisted.SUPPORTS));
+        String pipe = piers.replace("junctions:\n", pier.replace("column", "soil pipe"));
+        assertEquals(1, in(pipe, Unlisted.SUPPORTS).size());
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Unlisted.SUPPORTS));
     }
 
     @Test

@@ -74,6 +74,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (length, say) -> "that no wall goes down between floors where they meet, " + say.say(length, LENGTH)
                             + " (hardly any is listed under seams)"),
             each(
+                    Unlisted.SUPPORTS,
+                    (floor, say) -> "that what bears \"" + floor.name()
+                            + "\" over open air does not go through its insulation (no post, beam or wall is listed"
+                            + " there)"),
+            each(
                     Layering.CAVITY,
                     (cavity, say) -> "that no outdoor air gets into the "
                             + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
