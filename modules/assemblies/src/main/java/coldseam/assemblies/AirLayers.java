@@ -18,7 +18,7 @@ public final class AirLayers {
     static final double THICKEST = 0.3;
 
     /** Emissivity of an ordinary building surface. */
-    static final double DULL = 0.9;
+    public static final double DULL = 0.9;
 
     private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 

@@ -43,7 +43,7 @@ public final class Materials {
      */
     public record Generic(int generic, int all) {}
 
-    private static ImmutableList<Material> used(Audit audit) {
+    static ImmutableList<Material> used(Audit audit) {
         return audit.house()
                 .assemblies()
                 .valuesView()

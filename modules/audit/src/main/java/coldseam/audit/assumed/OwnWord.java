@@ -4,6 +4,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.conduction.Region;
 import coldseam.envelope.Limits;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
@@ -29,6 +30,20 @@ public final class OwnWord {
     /** Edges whose section is drawn by hand: that it carries, and controls air, water and vapour, its file alone says. */
     public static final Assumption<JunctionRow> DRAWN_BY_HAND = audit -> audit.junctions()
             .select(row -> row.sheet().filter(sheet -> isByHand(detail(sheet))).isPresent());
+
+    /**
+     * What insulates in such a section, is no layer of its legs, and has no name of the built-in list or of the house's materials:
+     * the drawing alone says what it conducts.
+     */
+    public static final Assumption<Region> DRAWN_OF_ITS_OWN = audit -> audit.junctions()
+            .flatCollect(row -> row.sheet().stream().toList())
+            .collect(sheet -> detail(sheet).drawing())
+            .distinct()
+            .selectInstancesOf(HandDrawing.class)
+            .flatCollect(HandDrawing::ofItsOwn)
+            .reject(region -> Materials.used(audit)
+                    .anySatisfy(each -> each.name().equals(region.material())))
+            .distinctBy(region -> region.material() + " " + region.conductivity());
 
     /** What is built by details' files of the house's own: how that is built and holds, those files alone say. */
     public static final Assumption<Details> DETAILS = audit -> Lists.immutable

@@ -1,5 +1,7 @@
 package coldseam.junctions.hand;
 
+import coldseam.assemblies.AirLayers;
+import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
@@ -22,6 +24,9 @@ import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.DoubleList;
+import org.eclipse.collections.api.set.ImmutableSet;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.linemerge.LineMerger;
@@ -44,6 +49,15 @@ final class HandBounds {
     /** m²·K/W; no surface has more in still air (ISO 13788:2012 takes 0.25 for corners and behind furniture; from memory). */
     private static final double STILL = 0.25;
 
+    /** Of a conductivity: what rounding to two digits does. */
+    private static final double SHARE = 0.03;
+
+    /** m²·K/W; what a boundary may resist more than the legs' faces beside the same air: what rounding to two digits does. */
+    private static final double ROUNDED = 0.005;
+
+    /** m; circles in a space of air are found as exactly as this. */
+    private static final double CIRCLE = 1e-5;
+
     /** W/(m·K); what conducts less holds a vacuum or is an aerogel (common practice, no source). */
     private static final double LEAST = 0.018;
 
@@ -52,6 +66,8 @@ final class HandBounds {
     private final Position place;
     private final ImmutableList<Composition.Face> faces;
     private final ImmutableList<Geometry> cuts;
+    private final ImmutableList<Position> regions;
+    private final ImmutableSet<String> outdoors;
 
     HandBounds(DrawnSection drawn, ImmutableList<Composition.Face> faces) {
         FileDrawnSection.FileJunction junction = drawn.file().junction().orElseThrow();
@@ -60,6 +76,16 @@ final class HandBounds {
         this.place = drawn.file().place();
         this.faces = faces;
         this.cuts = junction.legs().collect(drawn::cut);
+        this.regions = drawn.file().regions().collect(FileDrawnSection.FileRegion::place);
+        this.outdoors = junction.legs()
+                .select(leg -> leg.factor() == 1)
+                .collect(drawn::cut)
+                .flatCollect(cut ->
+                        section.boundaries().select(each -> lines(each).anySatisfy(line -> line.distance(cut) <= NEAR)))
+                .collect(Boundary::environment)
+                .reject(Surroundings.INDOOR::equals)
+                .toSet()
+                .toImmutable();
     }
 
     /** Adds whatever makes the drawing lose less than what it stands for. */
@@ -85,19 +111,68 @@ final class HandBounds {
                         said("%.3g m²·K/W", each, Dimension.RESISTANCE),
                         Phrase.of("at most ").and(said("%.2f m²·K/W", STILL, Dimension.RESISTANCE)),
                         "correct surface-resistance"));
+        section.environments()
+                .reject(air -> air.name().equals(Surroundings.INDOOR))
+                .forEach(air -> outside(air, faults));
+    }
+
+    /** Before the seam a face is as near to the wind as the legs' own: it may resist no more than the most of them does. */
+    private void outside(Environment air, Faults faults) {
+        ImmutableList<Boundary> beside =
+                section.boundaries().select(each -> each.environment().equals(air.name()));
+        DoubleList atCuts = beside.select(this::atACut).collectDouble(each -> resistance(each, air));
+        double most = atCuts.maxIfEmpty(STILL);
+        beside.collectDouble(each -> resistance(each, air))
+                .select(each -> each > most + ROUNDED && each <= STILL)
+                .distinct()
+                .forEach(each -> faults.add(
+                        place,
+                        "air before an outer face resists no more than at the legs' cuts",
+                        said("%.3g m²·K/W", each, Dimension.RESISTANCE).and(" of \"" + air.name() + "\""),
+                        Phrase.of("at most ").and(said("%.3g m²·K/W", most, Dimension.RESISTANCE)),
+                        "correct surface-resistance of that boundary"));
+    }
+
+    private boolean atACut(Boundary boundary) {
+        return lines(boundary).anySatisfy(line -> cuts.anySatisfy(cut -> cut.distance(line) <= NEAR));
+    }
+
+    private static double resistance(Boundary boundary, Environment air) {
+        return boundary.surfaceResistance().orElse(air.surfaceResistance());
     }
 
     private void materials(Faults faults) {
-        section.regions()
-                .distinctBy(region -> region.material() + " " + region.conductivity())
-                .forEach(region -> {
-                    MaterialChecks.like(region.material(), region.conductivity(), place, faults);
-                    if (MaterialLibrary.named(region.material())
-                            .filter(Material::insulates)
-                            .isEmpty()) {
-                        unknown(region, faults);
-                    }
-                });
+        section.regions().forEachWithIndex((region, index) -> {
+            Position at = regions.get(index);
+            if (MaterialLibrary.isAir(region.material())) {
+                air(region, at, faults);
+            } else {
+                MaterialChecks.like(region.material(), region.conductivity(), at, faults);
+                if (MaterialLibrary.named(region.material())
+                        .filter(Material::insulates)
+                        .isEmpty()) {
+                    unknown(region, at, faults);
+                }
+            }
+        });
+    }
+
+    /** In a space of air heat is carried by its turning and by radiation as well: it conducts the more the wider it is. */
+    private void air(Region region, Position at, Faults faults) {
+        double wide = 2
+                * MaximumInscribedCircle.getRadiusLine(
+                                Shapes.of(region.outline().corners()), CIRCLE)
+                        .getLength();
+        double least = wide > 0 ? wide / AirLayers.resistance(wide, HeatFlow.DOWNWARDS, AirLayers.DULL) : 0;
+        if (region.conductivity() < (1 - SHARE) * least && !alongACut(region)) {
+            faults.add(
+                    at,
+                    "a space of air conducts what an air layer as wide does (ISO 6946)",
+                    conductivity(region)
+                            .and(Phrase.of(", ").andMillimetres(wide).and(" wide")),
+                    Phrase.of("at least ").and(said("%.3g W/(m·K)", least, Dimension.CONDUCTIVITY)),
+                    "correct it, or give that face a boundary to the air before it");
+        }
     }
 
     /** What no leg faces counts for none of them; rooms on the far side of the insulation would warm it. */
@@ -129,17 +204,19 @@ final class HandBounds {
     }
 
     /** What the legs are of is held to the house's layers; all else must be a material that there is. */
-    private void unknown(Region region, Faults faults) {
-        boolean alongACut = faces.anySatisfy(face -> face.conductivity() == region.conductivity()
-                && cuts.anySatisfy(cut -> face.area().intersection(cut).getLength() > NEAR));
-        if (region.conductivity() < LEAST && !alongACut) {
+    private void unknown(Region region, Position at, Faults faults) {
+        if (region.conductivity() < LEAST && !alongACut(region)) {
             faults.add(
-                    place,
+                    at,
                     "only what a leg's cut shows may conduct less than boards do",
                     conductivity(region),
                     Phrase.of("at least ").and(said("%.3f W/(m·K)", LEAST, Dimension.CONDUCTIVITY)),
                     "correct it, or draw it as a layer of a leg, which is held to the house's");
         }
+    }
+
+    private boolean alongACut(Region region) {
+        return HandDrawing.alongACut(region, section, faces, cuts);
     }
 
     private void outline(Faults faults) {
@@ -179,7 +256,7 @@ final class HandBounds {
      * straight, and with the air turning away at both its ends.
      */
     private boolean isEnd(Geometry line, Geometry rim) {
-        if (!rim.covers(line)) {
+        if (!rim.covers(line) || standsOut(line)) {
             return false;
         }
         Coordinate[] ends = line.getCoordinates();
@@ -187,6 +264,21 @@ final class HandBounds {
         Coordinate to = ends[ends.length - 1];
         double apart = from.distance(to);
         return apart > line.getLength() - NEAR && turns(from, to, apart) && turns(to, from, apart);
+    }
+
+    /** Whether the outdoor air is on both sides of it: what stands out there ends in that air. */
+    private boolean standsOut(Geometry line) {
+        Coordinate[] ends = line.getCoordinates();
+        return isOutdoors(ends[0]) && isOutdoors(ends[ends.length - 1]);
+    }
+
+    /** Whether air lies there that a leg faces as outdoors, and no other. */
+    private boolean isOutdoors(Coordinate end) {
+        Geometry point = Shapes.FACTORY.createPoint(end);
+        return section.boundaries()
+                .select(each -> lines(each).anySatisfy(line -> line.distance(point) <= 3 * NEAR))
+                .collect(Boundary::environment)
+                .allSatisfy(outdoors::contains);
     }
 
     /** Whether air is at the end of a line and does not go on along it, as it would beside a face. */

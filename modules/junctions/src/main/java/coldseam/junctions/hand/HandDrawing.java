@@ -8,6 +8,7 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Faults;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
@@ -40,6 +41,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param drawn section with its junction block
  */
 public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
+
+    /** m of a cut; less is where two regions meet. */
+    private static final double LAYER = 0.001;
 
     /** The detail of a section file with a junction block; faults where it lacks what a detail needs. */
     public static Optional<Detail> detail(String id, DrawnSection drawn, Faults faults) {
@@ -223,6 +227,35 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                 material.insulates() ? Role.INSULATION : Role.STRUCTURE,
                 true,
                 new SectionPlan.Origin.ByHand(region.material()));
+    }
+
+    /** Whether a region, or another of its material, is a layer of a leg, as its cut shows it: such are held to the house's. */
+    static boolean alongACut(
+            Region region, Section section, ImmutableList<Composition.Face> faces, ImmutableList<Geometry> cuts) {
+        return section.regions()
+                .select(each ->
+                        each.material().equals(region.material()) && each.conductivity() == region.conductivity())
+                .collect(each -> Shapes.of(each.outline().corners()))
+                .anySatisfy(drawn -> faces.select(face -> face.conductivity() == region.conductivity())
+                        .collect(face -> Shapes.intersection(face.area(), drawn))
+                        .anySatisfy(seen ->
+                                cuts.anySatisfy(cut -> seen.intersection(cut).getLength() > LAYER)));
+    }
+
+    /**
+     * What insulates between the legs' cuts, is none of their layers and none of the built-in list: its conductivity stands in the
+     * drawing alone.
+     */
+    public ImmutableList<Region> ofItsOwn() {
+        Section section = drawn.section();
+        ImmutableList<Composition.Face> faces = faces(section);
+        ImmutableList<Geometry> cuts =
+                drawn.file().junction().orElseThrow().legs().collect(drawn::cut);
+        return section.regions()
+                .select(region -> region.conductivity() <= Material.INSULATES_UP_TO
+                        && MaterialLibrary.called(region.material()).isEmpty()
+                        && !alongACut(region, section, faces, cuts))
+                .distinctBy(region -> region.material() + " " + region.conductivity());
     }
 
     private static ImmutableList<Composition.Face> faces(Section section) {

@@ -43,6 +43,14 @@ final class HandLegs {
 
     private static final double PARALLEL = 0.01;
 
+    /** m, and thicknesses of the leg, from the cut to whatever is drawn otherwise (ISO 10211:2017, 5.2; from memory). */
+    private static final double UNDISTURBED = 1;
+
+    private static final double THICKNESSES = 3;
+
+    /** m; what is drawn otherwise on less is rounding. */
+    private static final double SLIVER = 0.0005;
+
     /**
      * One layer along a cut.
      *
@@ -76,6 +84,33 @@ final class HandLegs {
                 most = Math.max(most, run);
             }
             return most;
+        }
+
+        /** m from the cut to where its sheets no longer go on, or the drawing ends; at most what is asked for. */
+        double free(double asked, ImmutableList<Composition.Face> faces) {
+            Vector out = vector(inner, outer).times(1 / length(vector(inner, outer)));
+            MutableList<Geometry> like = Lists.mutable.empty();
+            double from = 0;
+            for (Sheet sheet : sheets) {
+                Geometry band = band(out, from, from + sheet.thickness(), asked);
+                faces.select(face -> face.conductivity() == sheet.conductivity())
+                        .forEach(face -> like.add(Shapes.intersection(face.area(), band)));
+                from += sheet.thickness();
+            }
+            Geometry other = Shapes.difference(band(out, 0, from, asked), Shapes.union(like))
+                    .buffer(-SLIVER);
+            return other.isEmpty() ? asked : Composer.line(inner, outer).distance(other) - SLIVER;
+        }
+
+        private Geometry band(Vector out, double from, double to, double along) {
+            return Shapes.of(
+                    Lists.immutable.of(at(out, from, 0), at(out, to, 0), at(out, to, along), at(out, from, along)));
+        }
+
+        private Point at(Vector out, double across, double along) {
+            return new Point(
+                    inner.x() + across * out.x() + along * inwards.x(),
+                    inner.y() + across * out.y() + along * inwards.y());
         }
     }
 
@@ -198,6 +233,24 @@ final class HandLegs {
                     Phrase.millimetres(unit * leg.insulation()).and(" for \"" + leg.name() + "\""),
                     Phrase.millimetres(cut.insulation()).and(" is drawn"),
                     "correct it, or the drawing");
+        }
+        if (index == 0 || kind.form().second() == Second.SURFACE || kind.form().second() == Second.THING) {
+            undisturbed(leg, cut, faults);
+        }
+    }
+
+    /** What is drawn otherwise near a cut bends the heat's way, which the cut holds straight. */
+    private void undisturbed(FileDrawnSection.FileLeg leg, Cut cut, Faults faults) {
+        double thickness = cut.sheets().sumOfDouble(Sheet::thickness);
+        double needed = Math.max(UNDISTURBED, THICKNESSES * thickness);
+        double free = Math.min(unit * Math.min(leg.internal(), leg.external()), cut.free(needed, faces));
+        if (free < needed - LENGTH) {
+            faults.add(
+                    leg.place(),
+                    "a leg goes on undisturbed for a way from its cut, or the cut bends its heat (ISO 10211)",
+                    Phrase.millimetres(free).and(" of \"" + leg.name() + "\""),
+                    Phrase.of("at least ").andMillimetres(needed).and(": 1 m, and three times what it is thick"),
+                    "draw it farther from the seam");
         }
     }
 

@@ -301,6 +301,93 @@ class HandDrawingTest {
                         .toString());
     }
 
+    @Test
+    void airBeforeAFaceResistsWhatItDoesAtTheCuts() throws IOException {
+        String outer = "- {environment: outdoor, path: [[-1500, 300], [300, 300], [300, -1500]]}";
+        assertTrue(CORNER.contains(outer), CORNER);
+        String parted = CORNER.replace(
+                outer,
+                "- {environment: outdoor, path: [[-1500, 300], [0, 300]]}\n- {environment: outdoor, surface-resistance: %s,"
+                        + " path: [[0, 300], [300, 300], [300, 0]]}\n- {environment: outdoor, path: [[300, 0], [300, -1500]]}");
+        assertEquals(
+                "0.130 m²·K/W of \"outdoor\"",
+                faults(parted.formatted("0.13")).getOnly().got().toString());
+        accepted(parted.formatted("0.04"));
+        accepted(parted.formatted("0.01"));
+    }
+
+    /**
+     * An L of 40 mm holds a circle of 40·2√2/(1 + √2) = 46.86 mm in its corner: 0.04686·(0.025/0.04686 + 0.818·5.149) = 0.222 W/(m·K)
+     * (ISO 6946:2017 annex D, from memory; worked apart).
+     */
+    @Test
+    void airConductsWhatALayerAsWideDoes() throws IOException {
+        String air = CORNER.replace(
+                "environments:",
+                "- {material: air, conductivity: %s, polygon: [[100, 200], [200, 200], [200, 100], [240, 100], [240, 240], [100,"
+                        + " 240]]}\nenvironments:");
+        Fault still = faults(air.formatted("0.025")).getOnly();
+        assertEquals("0.0250 W/(m·K) of \"air\", 47 mm wide", still.got().toString());
+        assertEquals("at least 0.222 W/(m·K)", still.allowed().toString());
+        assertEquals(6, still.place().line());
+        accepted(air.formatted("0.22"));
+        accepted(air.formatted("2"));
+    }
+
+    /** By 3 × 300 mm a leg would have to go on for 0.9 m; a metre is asked for. */
+    @Test
+    void aCutNearTheSeamIsRefused() throws IOException {
+        String near = CORNER.replace("-1500", "-980").replace("1500", "980").replace("1800", "1280");
+        assertEquals("980 mm of \"wall\"", faults(near).getFirst().got().toString());
+        assertEquals(
+                "at least 1000 mm: 1 m, and three times what it is thick",
+                faults(near).getFirst().allowed().toString());
+        accepted(near.replace("980", "1000").replace("1280", "1300"));
+        String pin = CORNER.replace(
+                "environments:",
+                "- {material: steel, conductivity: 50, rectangle: [-520, 200, -510, 300]}\nenvironments:");
+        assertEquals("980 mm of \"wall\"", faults(pin).getOnly().got().toString());
+        accepted(pin.replace("-520", "-500").replace("-510", "-490"));
+    }
+
+    @Test
+    void whatStandsOutIntoTheAirEndsInIt() throws IOException {
+        String fin = CORNER.replace(
+                        "environments:",
+                        "- {material: trim, conductivity: 0.8, rectangle: [300, 100, 600, 300]}\nenvironments:")
+                .replace(
+                        "[300, 300], [300, -1500]]", "[300, 300], [600, 300]%s, [600, 100], [300, 100], [300, -1500]]");
+        accepted(fin.formatted(""));
+        assertEquals(
+                "198 mm of its outline without one",
+                faults(fin.formatted("]}\n- {environment: outdoor, path: [[600, 100]")
+                                .replace("[[600, 100], [600, 100]", "[[600, 100]"))
+                        .getOnly()
+                        .got()
+                        .toString());
+    }
+
+    @Test
+    void whatInsulatesByTheDrawingAloneIsNamed() throws IOException {
+        String trim = CORNER.replace(
+                "environments:",
+                "- {material: %s, conductivity: %s, polygon: [[200, 200], [300, 200], [300, 300], [200, 300]]}\nenvironments:");
+        assertEquals("trim", named(trim.formatted("trim", "0.04")));
+        assertEquals("", named(trim.formatted("trim", "0.2")));
+        assertEquals("", named(trim.formatted("mineral wool board", "0.04")));
+        assertEquals("", named(trim.formatted("board", "0.04")));
+        assertEquals("board", named(trim.formatted("board", "0.03")));
+    }
+
+    private String named(String text) throws IOException {
+        Faults faults = new Faults();
+        Detail detail = HandDrawing.detail("drawn", file(text), faults).orElseThrow();
+        return ((HandDrawing) detail.drawing())
+                .ofItsOwn()
+                .collect(each -> each.material())
+                .makeString(", ");
+    }
+
     private void accepted(String text) throws IOException {
         Faults faults = new Faults();
         HandDrawing.detail("drawn", file(text), faults);

@@ -130,6 +130,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (rows, say) -> "that " + length(rows, say)
                             + " of seams drawn by hand carry, and control air, water and vapour, as their files say"),
             each(
+                    OwnWord.DRAWN_OF_ITS_OWN,
+                    (region, say) -> "that \"" + region.material() + "\", drawn by hand, conducts "
+                            + say.say(region.conductivity(), CONDUCTIVITY) + ", by no source"),
+            each(
                     OwnWord.DETAILS,
                     (own, say) ->
                             "that " + places(own, say) + " are built, and hold, as details of the house's own say"),

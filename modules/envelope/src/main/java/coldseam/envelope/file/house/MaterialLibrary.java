@@ -39,7 +39,7 @@ public final class MaterialLibrary {
     }
 
     /** The one whose name this is but for capitals, hyphens and spaces. */
-    static Optional<Material> called(String name) {
+    public static Optional<Material> called(String name) {
         return MATERIALS.detectOptional(each -> plain(each.name()).equals(plain(name)));
     }
 
@@ -60,7 +60,7 @@ public final class MaterialLibrary {
     }
 
     /** Whether it is the one of air, or a house's own of its name. */
-    static boolean isAir(String name) {
+    public static boolean isAir(String name) {
         return name.equals(FILE.air());
     }
 
