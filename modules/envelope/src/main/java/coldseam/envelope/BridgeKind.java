@@ -22,7 +22,23 @@ public abstract sealed class BridgeKind implements OneOf permits JunctionKind, P
     public enum Facing {
         UP,
         SIDE,
-        DOWN
+        DOWN;
+
+        /** Of a unit normal's height: level enough that nothing stands beside it (judgement). */
+        private static final double LEVEL = 0.95;
+
+        /**
+         * Whether a surface looks this way; what is aslant may look either.
+         *
+         * @param up height of its outward unit normal, -1 to 1
+         */
+        public boolean isOf(double up) {
+            return switch (this) {
+                case SIDE -> Math.abs(up) < LEVEL;
+                case UP -> up > 1 - LEVEL;
+                case DOWN -> up < LEVEL - 1;
+            };
+        }
     }
 
     /** Every kind, junctions first, corners last. */

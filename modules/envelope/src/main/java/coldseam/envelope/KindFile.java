@@ -92,7 +92,7 @@ sealed interface KindFile {
             @Key("point") String label,
             int place,
             String typical,
-            BridgeKind.Facing faces,
+            @Size(min = 1, max = 3) ImmutableList<BridgeKind.Facing> faces,
             @Size(min = 1) ImmutableList<Stop> holdPoints,
             @Default("false") boolean countedInU,
             @Default("false") boolean carries,

@@ -36,6 +36,11 @@ public final class PointKind extends BridgeKind {
 
     /** Which way the surface looks that it usually goes through. */
     public Facing faces() {
+        return file.faces().getFirst();
+    }
+
+    /** Which ways surfaces look that it may go through. */
+    public ImmutableList<Facing> mayFace() {
         return file.faces();
     }
 

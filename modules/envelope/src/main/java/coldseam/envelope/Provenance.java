@@ -12,7 +12,7 @@ public record Provenance(String source, Sureness sureness) {
 
     private static final Pattern GUESS = Pattern.compile(
             "\\b(guess(ed|es)?|estimate[ds]?|assum(ed?|ptions?)|hearsay|unknown|not known|no source|from memory|rule of thumb"
-                    + "|tbd|todo)\\b",
+                    + "|tbd|todo|to be (done|found|confirmed|defined)|not yet|somewhere|own (opinion|experience))\\b",
             Pattern.CASE_INSENSITIVE);
 
     /** Whether a source says of itself that it is none. */

@@ -41,8 +41,8 @@ public final class OwnWord {
             .distinct()
             .selectInstancesOf(HandDrawing.class)
             .flatCollect(HandDrawing::ofItsOwn)
-            .reject(region -> Materials.used(audit)
-                    .anySatisfy(each -> each.name().equals(region.material())))
+            .reject(region ->
+                    Materials.used(audit).anySatisfy(each -> each.name().equals(region.material())))
             .distinctBy(region -> region.material() + " " + region.conductivity());
 
     /** What is built by details' files of the house's own: how that is built and holds, those files alone say. */

@@ -2,6 +2,7 @@ package coldseam.audit.house;
 
 import coldseam.audit.engine.HousePoints;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointBridges.Count;
@@ -50,7 +51,9 @@ final class PointChecks {
         }
         Optional<Detail> detail = points.detail().flatMap(catalogue::find);
         surface.ifPresent(each -> along(places, each));
-        surface.ifPresent(each -> countedTwice(places, each, points.kind().or(() -> detail.map(Detail::point))));
+        Optional<PointKind> kind = points.kind().or(() -> detail.map(Detail::point));
+        surface.ifPresent(each -> countedTwice(places, each, kind));
+        surface.ifPresent(each -> kind.ifPresent(thing -> looks(places, each, thing)));
         places.parameters().forEach(each -> parameter(each, detail));
     }
 
@@ -83,6 +86,33 @@ final class PointChecks {
         return surfaces.contains(surface)
                 ? surfaces.newWithAll(edge.opening().stream().map(Opening::name).toList())
                 : Lists.immutable.empty();
+    }
+
+    /** What is listed where it cannot be would stand there for what nobody listed. */
+    private void looks(PlacedPoints places, Surface surface, PointKind kind) {
+        if (kind.mayFace().noneSatisfy(way -> way.isOf(surface.normal().z()))) {
+            faults.add(
+                    places.surface(),
+                    "points of the kind " + kind.label() + " go through a surface that looks "
+                            + kind.mayFace().collect(PointChecks::way).makeString(" or "),
+                    "\"" + surface.name() + "\"",
+                    "one of "
+                            + shell.surfaces()
+                                    .select(each -> kind.mayFace()
+                                            .anySatisfy(way ->
+                                                    way.isOf(each.normal().z())))
+                                    .collect(Surface::name)
+                                    .makeString(", "),
+                    "name the surface it goes through");
+        }
+    }
+
+    private static String way(BridgeKind.Facing way) {
+        return switch (way) {
+            case UP -> "up";
+            case SIDE -> "sideways";
+            case DOWN -> "down";
+        };
     }
 
     /** Fasteners that the assembly's U holds already may not be listed again as points. */

@@ -1,6 +1,5 @@
 package coldseam.envelope.shell;
 
-import coldseam.envelope.BridgeKind.Facing;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
@@ -20,9 +19,6 @@ final class Seams {
 
     /** m between like seams of a surface, at least: partitions, canopies, balconies (judgement). */
     private static final double APART = 0.5;
-
-    /** Of a unit normal's height: level enough that nothing stands beside it (judgement). */
-    private static final double LEVEL = 0.95;
 
     private final House house;
     private final ImmutableList<Surface> surfaces;
@@ -53,7 +49,7 @@ final class Seams {
                         "Seam \"%s\": its length is %.3f m; it must be more than 0 m.",
                         seam.name(),
                         seam.length());
-            } else if (!looks(surface, seam.kind().faces().getFirst())) {
+            } else if (!seam.kind().faces().getFirst().isOf(surface.normal().z())) {
                 faults.add(
                         ShellFault.Part.SEAM,
                         seam.name(),
@@ -77,16 +73,6 @@ final class Seams {
             }
         }
         return edges.toImmutable();
-    }
-
-    /** Whether a surface looks as its kind's do; what is aslant may be either. */
-    private static boolean looks(Surface surface, Facing facing) {
-        double up = surface.normal().z();
-        return switch (facing) {
-            case SIDE -> Math.abs(up) < LEVEL;
-            case UP -> up > 1 - LEVEL;
-            case DOWN -> up < LEVEL - 1;
-        };
     }
 
     private static Edge edge(Seam seam, Surface surface) {

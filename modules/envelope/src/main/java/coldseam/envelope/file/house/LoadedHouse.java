@@ -14,9 +14,15 @@ import coldseam.files.FileFaultException;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -50,6 +56,11 @@ public record LoadedHouse(
         ImmutableList<PlacedDecision> decisions,
         Position site) {
 
+    private static final ImmutableSet<ShellFault.Part> IN_ROWS =
+            Sets.immutable.of(ShellFault.Part.OPENING, ShellFault.Part.DORMER);
+
+    private static final Pattern NUMBER = Pattern.compile("[-0-9.]+");
+
     private static final ImmutableSet<ShellFault.Part> NAMESAKES =
             Sets.immutable.of(ShellFault.Part.WALL, ShellFault.Part.DORMER, ShellFault.Part.STOREY);
 
@@ -71,9 +82,29 @@ public record LoadedHouse(
             return ShellBuilder.build(house);
         } catch (ShellException refused) {
             Faults faults = new Faults();
-            refused.found().forEach(fault -> faults.add(place(fault), fault.message(), "", "", ""));
+            Map<Object, MutableList<ShellFault>> rows = new LinkedHashMap<>();
+            refused.found()
+                    .forEach(fault -> rows.computeIfAbsent(alike(fault), key -> Lists.mutable.empty())
+                            .add(fault));
+            rows.values().forEach(row -> faults.add(place(row.getFirst()), said(row), "", "", ""));
             throw new FileFaultException(faults.sorted());
         }
+    }
+
+    /** What faults of one row have in common: their place, and all that is said of them but the numbers. */
+    private Object alike(ShellFault fault) {
+        return IN_ROWS.contains(fault.part())
+                ? List.of(place(fault), NUMBER.matcher(fault.message()).replaceAll(""))
+                : fault;
+    }
+
+    /** What is wrong with all of a row, said of the first. */
+    private static String said(MutableList<ShellFault> row) {
+        String first = row.getFirst().name();
+        MutableList<String> others =
+                row.collect(ShellFault::name).distinct().without(first).collect(name -> '"' + name + '"');
+        return row.getFirst().message()
+                + (others.isEmpty() ? "" : " The same of others of the row: " + others.makeString(", ") + ".");
     }
 
     /** Where a part stands; of a surface that the file does not name, where what it is named after does. */

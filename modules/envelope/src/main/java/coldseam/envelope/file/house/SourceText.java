@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.BadValueException;
+import java.util.regex.Pattern;
 
 /** What a file gives as a source: enough that somebody could ask for it. */
 public final class SourceText {
@@ -12,11 +13,18 @@ public final class SourceText {
 
     static final String NEXT = "write which; an honest guess says guess";
 
+    /** What people write where they have none; whole, since "none of the above" may go on. */
+    private static final Pattern NOTHING = Pattern.compile(
+            "\\W*(none|nothing|nobody|no one|nil|null|n\\W?a|not available|not applicable|no|yes|true|false|source|see above"
+                    + "|see below|idem|ditto|dummy|placeholder|lorem ipsum.*|(\\w)\\2*|asdf?g?h?|qwertz?y?)\\W*",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
+
     private SourceText() {}
 
-    /** Whether a text is too short to name anything. */
+    /** Whether a text names nothing: too short, or a word for nothing. */
     static boolean isNone(String text) {
-        return text.codePoints().filter(Character::isLetterOrDigit).count() < LEAST;
+        return text.codePoints().filter(Character::isLetterOrDigit).count() < LEAST
+                || NOTHING.matcher(text).matches();
     }
 
     /**
