@@ -1,0 +1,329 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.HouseAudit;
+import coldseam.report.AuditJson;
+import java.io.File;
+import java.io.IOException;
+import java.io.Serializable;
+import java.io.UncheckedIOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleSupplier;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.function.IntToLongFunction;
+import java.util.function.IntUnaryOperator;
+import java.util.function.LongSupplier;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import java.util.function.ToLongFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.Handle;
+import org.objectweb.asm.MethodVisitor;
+import org.objectweb.asm.Opcodes;
+
+/** What the jar's classes do is what those do that all other tests are of. */
+class PlainCallsTest {
+
+    private static final String HOUSE = """
+            house: Box
+            site: {indoor-temperature: 20 °C, outdoor-temperature: -10 °C}
+            assemblies:
+              wall:
+                layers:
+                - {material: old solid brick, thickness: 240 mm, role: structure, controls: [air, vapour]}
+                - {material: mineral wool board, thickness: 160 mm, role: insulation, controls: [heat, water]}
+            body:
+              footprint-line: outer face
+              storeys:
+              - {name: ground floor, height: 3 m, footprint: {rectangle: [8 m, 6 m]}, walls: {all: wall}}
+              base: {kind: slab on ground, assembly: wall}
+              roof: {form: flat, assembly: wall}
+            own-psi:
+            - {kinds: [outside corner, slab edge, flat roof edge], psi: 0.1 W/(m·K), source: a test}
+            """;
+
+    /** Loads classes from memory, each name of theirs before anybody else's. */
+    private static final class Memory extends ClassLoader {
+
+        private final Map<String, byte[]> classes;
+
+        Memory(Map<String, byte[]> classes) {
+            super(PlainCallsTest.class.getClassLoader());
+            this.classes = classes;
+        }
+
+        @Override
+        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+            synchronized (getClassLoadingLock(name)) {
+                byte[] content = classes.get(name.replace('.', '/') + ".class");
+                Class<?> known = findLoadedClass(name);
+                return known != null || content == null
+                        ? known != null ? known : super.loadClass(name, resolve)
+                        : defineClass(name, content, 0, content.length);
+            }
+        }
+
+        Object call(Class<?> in, String method) throws ReflectiveOperationException {
+            try {
+                var found = loadClass(in.getName()).getDeclaredMethod(method);
+                found.setAccessible(true);
+                return found.invoke(null);
+            } catch (InvocationTargetException thrown) {
+                throw new AssertionError(thrown.getCause());
+            }
+        }
+    }
+
+    /** An interface whose method a caller may know in two forms. */
+    private interface Narrow extends Function<String, Integer> {
+        @Override
+        Integer apply(String text);
+    }
+
+    private interface Marker {}
+
+    private interface WithBody {
+        String name();
+
+        private String twice() {
+            return name() + name();
+        }
+
+        default Supplier<String> later() {
+            return this::twice;
+        }
+    }
+
+    private record Plain(boolean a, char b, byte c, short d, int e, long f, float g, double h, String i, int[] j) {}
+
+    private record Empty() {}
+
+    private record Pair<A, B>(A first, B second) {}
+
+    /** Every form of a lambda and of a method's name, each in turn with others of its interface. */
+    private static final class Samples {
+
+        private final int own;
+
+        private Samples(int own) {
+            this.own = own;
+        }
+
+        private int plus(int more) {
+            return own + more;
+        }
+
+        private static String all(Object... each) {
+            return List.of(each).toString();
+        }
+
+        private static int few(byte given) {
+            return given;
+        }
+
+        private Stream<Object> bound() {
+            IntUnaryOperator here = this::plus;
+            IntUnaryOperator there = more -> plus(more) + own;
+            Supplier<Samples> next = () -> new Samples(own + 1);
+            return Stream.of(here.applyAsInt(3), there.applyAsInt(4), next.get().own);
+        }
+
+        @SuppressWarnings("unused")
+        private static List<String> results() {
+            boolean a = true;
+            char b = 'x';
+            byte c = -3;
+            short d = 300;
+            int e = 70_000;
+            long f = 1L << 40;
+            float g = 0.5f;
+            double h = -0.25;
+            String i = "text";
+            int[] j = {1, 2};
+            Supplier<Object> captured = () -> a + "" + b + c + d + e + f + g + h + i + j.length;
+            Supplier<Object> others = () -> h + f + "" + e + h;
+            Function<Integer, Integer> unboxed = Math::abs;
+            Function<Integer, Long> widened = Integer::longValue;
+            Function<Object, String> any = String::valueOf;
+            Function<String, Object> length = String::length;
+            ToDoubleFunction<Integer> asDouble = Integer::intValue;
+            ToLongFunction<Character> ofChar = each -> each;
+            ToIntFunction<Byte> ofByte = Samples::few;
+            IntToLongFunction toLong = Math::abs;
+            DoubleBinaryOperator larger = Math::max;
+            LongSupplier longs = i::length;
+            DoubleSupplier doubles = new Samples(5)::own;
+            BiFunction<String, String, Boolean> both = String::equals;
+            BiFunction<Integer, Double, Pair<Integer, Double>> made = Pair::new;
+            IntFunction<int[]> arrays = int[]::new;
+            Function<Object[], String> many = Samples::all;
+            Narrow narrow = String::length;
+            Function<String, Integer> wide = narrow;
+            Runnable marked = (Runnable & Marker & Serializable) () -> new Samples(1).plus(1);
+            Predicate<String> empty = String::isEmpty;
+            List<Object> heard = new ArrayList<>();
+            Consumer<Object> hearing = heard::add;
+            hearing.accept("heard");
+            WithBody named = () -> "name";
+            Plain one = new Plain(a, b, c, d, e, f, g, h, i, j);
+            Plain nothing = new Plain(false, 'x', c, d, e, f, Float.NaN, -0.0, null, null);
+            Stream<Object> all = Stream.of(
+                    captured.get(),
+                    others.get(),
+                    unboxed.andThen(widened).apply(-7),
+                    any.apply(null),
+                    length.apply(i),
+                    asDouble.applyAsDouble(9),
+                    ofChar.applyAsLong('c'),
+                    ofByte.applyAsInt(c),
+                    toLong.applyAsLong(-8),
+                    larger.applyAsDouble(1, 2),
+                    longs.getAsLong(),
+                    doubles.getAsDouble(),
+                    both.apply("a", "a"),
+                    made.apply(1, 2.5),
+                    arrays.apply(4).length,
+                    many.apply(new Object[] {1, 2}),
+                    narrow.apply("abc"),
+                    wide.apply("abcd"),
+                    marked instanceof Marker,
+                    empty.negate().or(empty).test(""),
+                    heard,
+                    named.later().get(),
+                    one.equals(new Plain(a, b, c, d, e, f, g, h, i, j)),
+                    one.equals(new Plain(a, b, c, d, e, f, g, h, i, new int[] {1, 2})),
+                    one.equals(new Plain(a, b, c, d, e, f + 1, g, h, i, j)),
+                    one.equals(null),
+                    nothing.equals(new Plain(false, 'x', c, d, e, f, Float.NaN, -0.0, null, null)),
+                    nothing.equals(new Plain(false, 'x', c, d, e, f, Float.NaN, 0.0, null, null)),
+                    nothing.hashCode(),
+                    nothing,
+                    new Plain(true, 'y', c, d, e, f, 1e-3f, h, i, null).hashCode(),
+                    new Empty().equals(new Empty()),
+                    new Empty().hashCode(),
+                    new Pair<>("a", new Pair<>(1, null)).hashCode());
+            return Stream.concat(all, new Samples(6).bound())
+                    .map(String::valueOf)
+                    .toList();
+        }
+
+        private double own() {
+            return own;
+        }
+    }
+
+    private static Map<String, byte[]> classes(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            Map<String, byte[]> found = new TreeMap<>();
+            for (Path each :
+                    files.filter(file -> file.toString().endsWith(".class")).toList()) {
+                found.put(
+                        folder.relativize(each).toString().replace(File.separatorChar, '/'), Files.readAllBytes(each));
+            }
+            return found;
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static Path folder(Class<?> in) {
+        return Path.of(in.getProtectionDomain().getCodeSource().getLocation().getPath());
+    }
+
+    private static Map<String, byte[]> samples() {
+        Map<String, byte[]> all = classes(folder(PlainCallsTest.class));
+        all.keySet().removeIf(name -> !name.contains("/PlainCallsTest"));
+        return PlainCalls.of(all);
+    }
+
+    @Test
+    void eachFormOfALambdaDoesWhatItDid() throws ReflectiveOperationException {
+        Memory plain = new Memory(samples());
+        assertNotSame(Samples.class, plain.loadClass(Samples.class.getName()));
+        assertEquals(Samples.results(), plain.call(Samples.class, "results"));
+    }
+
+    /** But for the words of records, which hardly anybody asks for. */
+    @Test
+    void nothingIsLeftToBeMadeAtEachStart() {
+        Map<String, byte[]> all = samples();
+        List<String> left = new ArrayList<>();
+        all.forEach((name, content) -> new ClassReader(content)
+                .accept(
+                        new ClassVisitor(Opcodes.ASM9) {
+                            @Override
+                            public MethodVisitor visitMethod(
+                                    int access, String in, String form, String sort, String[] thrown) {
+                                return new MethodVisitor(Opcodes.ASM9) {
+                                    @Override
+                                    public void visitInvokeDynamicInsn(
+                                            String called, String makes, Handle linked, Object... with) {
+                                        left.add(called);
+                                    }
+                                };
+                            }
+                        },
+                        0));
+        assertFalse(left.isEmpty());
+        left.removeIf("toString"::equals);
+        assertEquals(List.of(), left);
+    }
+
+    /** Everything that the tool has, as the JVM's own verifier sees it, and what one audit says. */
+    @Test
+    @Tag("slow")
+    void aWholeAuditSaysTheSame(@TempDir Path folder) throws ReflectiveOperationException, IOException {
+        Map<String, byte[]> all = new TreeMap<>();
+        for (String each : System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
+                .split(File.pathSeparator)) {
+            if (each.endsWith("classes") && !each.endsWith("test-classes")) {
+                all.putAll(classes(Path.of(each)));
+            }
+        }
+        Map<String, byte[]> plain = PlainCalls.of(all);
+        assertTrue(plain.size() > all.size());
+        Memory memory = new Memory(plain);
+        for (String each : plain.keySet()) {
+            memory.loadClass(
+                            each.substring(0, each.length() - ".class".length()).replace('/', '.'))
+                    .getDeclaredMethods();
+        }
+        Path house = Files.writeString(folder.resolve("house.yaml"), HOUSE);
+        Class<?> ready = memory.loadClass(HouseAudit.class.getName());
+        Class<?> shop = memory.loadClass("coldseam.audit.house.Workshop");
+        Object other = ready.getMethod("of", Path.class, shop)
+                .invoke(
+                        null,
+                        house,
+                        memory.loadClass(BuiltInWorkshop.class.getName())
+                                .getConstructor()
+                                .newInstance());
+        Object audit = ready.getMethod("compute").invoke(other);
+        Object text = memory.loadClass(AuditJson.class.getName())
+                .getMethod("text", audit.getClass())
+                .invoke(null, audit);
+        assertEquals(AuditJson.text(HouseAudit.of(house, new BuiltInWorkshop()).compute()), text);
+    }
+}
