@@ -4,6 +4,8 @@ import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,14 +44,19 @@ final class Coldseam implements Runnable {
      */
     static int run(Terminal terminal, Workshop workshop, Optional<Path> usual, String... arguments) {
         Coldseam root = new Coldseam();
-        CommandLine command = new CommandLine(root)
-                .addSubcommand(new AuditCommand(terminal, workshop, usual))
-                .addSubcommand(new CheckCommand(terminal, workshop, usual))
-                .addSubcommand(new CompareCommand(terminal, workshop, usual))
-                .addSubcommand(new SectionCommand(terminal))
-                .addSubcommand(new CatalogueCommand(terminal, workshop))
-                .addSubcommand(new DetailCommand(terminal, workshop))
-                .addSubcommand(new SchemaCommand(terminal));
+        CommandLine command = new CommandLine(root);
+        ImmutableList<Object> all = Lists.immutable.of(
+                new AuditCommand(terminal, workshop, usual),
+                new CheckCommand(terminal, workshop, usual),
+                new CompareCommand(terminal, workshop, usual),
+                new SectionCommand(terminal),
+                new CatalogueCommand(terminal, workshop),
+                new DetailCommand(terminal, workshop),
+                new SchemaCommand(terminal));
+        // To look through the options of all of them takes longer than to tell what an earlier run kept.
+        ImmutableList<Object> asked = all.select(each -> arguments.length > 0
+                && each.getClass().getAnnotation(Command.class).name().equals(arguments[0]));
+        (asked.isEmpty() ? all : asked).forEach(command::addSubcommand);
         command.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(terminal.out())
                 .setErr(terminal.err())

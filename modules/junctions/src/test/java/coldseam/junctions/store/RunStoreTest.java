@@ -128,12 +128,18 @@ class RunStoreTest {
         assertNotEquals(tool, RunStore.tool(jar + File.pathSeparator + folder.resolve("two.jar")));
         assertEquals(Optional.empty(), RunStore.tool(jar + File.pathSeparator + folder));
         assertEquals(Optional.empty(), RunStore.tool(""));
+        Path longer = Files.write(folder.resolve("long.jar"), new byte[100]);
+        assertEquals(Optional.empty(), RunStore.tool(longer.toString()));
+        Path shorter = Files.write(folder.resolve("short.jar"), new byte[1]);
+        assertEquals(Optional.empty(), RunStore.tool(shorter.toString()));
     }
 
     private Path jar(String name, String entry, String content) throws IOException {
         Path jar = folder.resolve(name);
         try (JarOutputStream to = new JarOutputStream(Files.newOutputStream(jar))) {
-            to.putNextEntry(new JarEntry(entry));
+            JarEntry made = new JarEntry(entry);
+            made.setTime(0);
+            to.putNextEntry(made);
             to.write(content.getBytes(java.nio.charset.StandardCharsets.UTF_8));
             to.closeEntry();
         }
