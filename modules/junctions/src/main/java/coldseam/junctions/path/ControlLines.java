@@ -112,15 +112,16 @@ public final class ControlLines {
                 detail.own() ? OWN : LONGEST);
         // Taped joints alone lead nowhere through the insulation; a sheet that is drawn does, and may be taped at its
         // ends.
-        boolean joins = !first.opposite(second) || penLine.unbroken() && carries(control);
-        return ways.way(joins ? StripWays.Strips.ALONG_EDGES : StripWays.Strips.NONE)
+        boolean through = first.opposite(second);
+        return ways.way(through && !carries(control) ? StripWays.Strips.NONE : StripWays.Strips.ALONG_EDGES)
+                .filter(way -> !through || way.strips().isEmpty() || sheets(way).notEmpty())
                 .<ControlLine>map(
                         way -> new ControlLine.Continuous(control, drawn(way, control), way.strips(), sheets(way)))
-                .orElseGet(() -> first.opposite(second)
-                                || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
-                        ? new ControlLine.ChangesSide(control, beginning(control, from, to), first, second)
-                        : new ControlLine.Broken(
-                                control, beginning(control, from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
+                .orElseGet(() ->
+                        through || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
+                                ? new ControlLine.ChangesSide(control, beginning(control, from, to), first, second)
+                                : new ControlLine.Broken(
+                                        control, beginning(control, from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
     }
 
     /** The line with its two ends on the section's ends, straight pieces that leave their face bent to stay in it. */
