@@ -80,7 +80,6 @@ final class CatalogueBreadthTest {
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
             JunctionKind.of("door threshold over a heated room"),
-            JunctionKind.of("cellar door threshold"),
             JunctionKind.of("attic hatch"),
             JunctionKind.of("skylight shaft"),
             JunctionKind.of("shutter box"));
