@@ -80,6 +80,7 @@ class BlocksPlasteredTest {
         Audit bare = audit(text.substring(0, text.indexOf("junctions:")));
         assertEquals(
                 Lists.immutable.of(
+                        "canopy-cast-through",
                         "eaves-on-blocks-beam-bare",
                         "existing-slab-edge-in-blocks-bare",
                         "head-in-blocks-lintel-through",

@@ -8,6 +8,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.file.house.BuildUps;
 import coldseam.files.FileFaultException;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
@@ -28,6 +29,7 @@ import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The built-in point files: complete, in the trade's order, and refused outside their range. */
@@ -54,10 +56,41 @@ class PointCatalogueTest {
         }
     }
 
+    /** Of walls that have no boards outside: they fit no usual surface of their kinds. */
+    private static final ImmutableList<String> WITHOUT_BOARDS = Lists.immutable.of(
+            "joist-end-in-cold-wall-open", "joist-end-in-cold-wall-sealed", "meter-box-in-old-niche");
+
+    /** Old walls insulated inside, and blocks that are all that insulates. */
+    @ParameterizedTest
+    @CsvSource({
+        "joist-end-in-cold-wall-open, joist-end-in-cold-wall-sealed, wall insulated inside",
+        "meter-box-in-old-niche, meter-box-on-the-face, wall insulated inside",
+        "meter-box-in-old-niche, meter-box-on-the-face, monolithic wall",
+        "pipe-steel-tight, pipe-plastic-foamed, monolithic wall",
+        "pipe-plastic-foamed, pipe-in-insulated-collar, wall insulated inside"
+    })
+    void wallsWithoutBoardsOutsideHaveTheirOwn(String worse, String better, String use) {
+        Assembly wall = BuildUps.all().get(use).masonry();
+        double[] chi = new double[2];
+        for (int i = 0; i < 2; i++) {
+            Detail detail = CATALOGUE.find(i == 0 ? worse : better).orElseThrow();
+            chi[i] = COMPUTER.compute(detail, TypicalBuild.MASONRY.setup(detail.point(), wall))
+                    .chi()
+                    .middle();
+            if (WITHOUT_BOARDS.contains(detail.id())) {
+                assertThrows(
+                        DetailDoesNotFit.class,
+                        () -> COMPUTER.compute(detail, TypicalBuild.MASONRY.setup(detail.point())),
+                        detail.id());
+            }
+        }
+        assertTrue(chi[0] > chi[1] + 1e-3, chi[0] + " and " + chi[1] + " W/K");
+    }
+
     @ParameterizedTest
     @MethodSource("coldseam.envelope.PointKind#all")
     void optionsGoFromWorstToBestAndEachLosesLess(PointKind kind) {
-        ImmutableList<Detail> options = CATALOGUE.options(kind);
+        ImmutableList<Detail> options = CATALOGUE.options(kind).reject(each -> WITHOUT_BOARDS.contains(each.id()));
         assertEquals(
                 Lists.immutable.of(Rank.values()), options.collect(Detail::rank).distinct());
         for (TypicalBuild build : TypicalBuild.values()) {
@@ -88,6 +121,7 @@ class PointCatalogueTest {
     void theDefaultLimitTellsBreaksFromBridges() {
         ImmutableList<String> over = CATALOGUE
                 .points()
+                .reject(each -> WITHOUT_BOARDS.contains(each.id()))
                 .select(each -> COMPUTER.compute(each, TypicalBuild.MASONRY.setup(each.point()))
                                 .chi()
                                 .lower()
