@@ -2,7 +2,10 @@ package coldseam.audit.rules;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Sheet;
+import coldseam.audit.Value;
 import coldseam.envelope.Limits;
+import coldseam.files.quantity.Dimension;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -28,5 +31,14 @@ abstract class ColdSurfaceRule extends SheetRule {
     @Override
     final double badness(Facts facts, BridgeSheet<?> sheet) {
         return -sheet.temperatureFactor();
+    }
+
+    /** The coldest point of a sheet, and what it is held to. */
+    static ImmutableList<Value> values(Sheet worst, double limit) {
+        return Lists.immutable.of(
+                Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
+                Value.of("limit", limit, Dimension.RATIO),
+                Value.of("humidity for mould", worst.mouldHumidity(), Dimension.SHARE),
+                Value.of("humidity for the dew point", worst.dewPointHumidity(), Dimension.SHARE));
     }
 }
