@@ -499,6 +499,7 @@ final class SampleAudit {
             String name, Side side, Body.Use use, Assembly assembly, Point3 normal, double area, Point3... corners) {
         return new Surface(
                 name,
+                name,
                 side,
                 use,
                 Optional.of(assembly),

@@ -225,6 +225,7 @@ final class Openings {
                 .sumOfDouble(p -> p.opening().width() * p.opening().height());
         return new Surface(
                 s.name(),
+                s.partOf(),
                 s.side(),
                 s.use(),
                 s.assembly(),

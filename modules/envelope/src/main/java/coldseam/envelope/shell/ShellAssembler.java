@@ -166,6 +166,7 @@ final class ShellAssembler {
         Vertex area = facet.doubleArea();
         return new Surface(
                 facet.name(),
+                facet.partOf(),
                 side,
                 facet.use(),
                 facet.assembly(),

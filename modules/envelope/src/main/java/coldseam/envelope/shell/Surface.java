@@ -15,6 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A plane surface of the shell.
  *
  * @param name unique
+ * @param partOf name of the roof or wall it is a part of; its own where of none
  * @param side of the house
  * @param use what it is to the house
  * @param assembly its build-up; empty where none is given
@@ -30,6 +31,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record Surface(
         String name,
+        String partOf,
         Side side,
         Body.Use use,
         Optional<Assembly> assembly,
@@ -57,8 +59,7 @@ public record Surface(
 
     /** What a file may call it by: its own name, that of the roof or wall it is a part of, and its storey's. */
     public ImmutableList<String> names() {
-        int part = name.indexOf(", ");
-        return Lists.immutable.of(name, part < 0 ? name : name.substring(0, part), storey);
+        return Lists.immutable.of(name, partOf, storey);
     }
 
     /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */

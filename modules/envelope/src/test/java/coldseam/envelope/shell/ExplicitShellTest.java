@@ -74,6 +74,32 @@ class ExplicitShellTest {
         surface("roof", Body.Use.ROOF, "roof", "d3", "c3", "e6", "f6");
     }
 
+    /** What the tool parts bears its whole's name as well; a comma in a name of the file's own says nothing. */
+    @Test
+    void aNameWithACommaIsNoPartOfAnother() {
+        terraceBelowARoof();
+        surfaces.replaceAll(each -> new Body.ExplicitSurface(
+                each.name().replace("terrace", "roof, its low part"),
+                each.points(),
+                each.assembly(),
+                each.exposure(),
+                each.use()));
+        assertEquals(
+                Lists.immutable.of("roof"),
+                build().surfaces()
+                        .select(surface -> surface.names().contains("roof"))
+                        .collect(Surface::name));
+        ImmutableList<Surface> gable = ShellBuilder.build(Houses.house(Houses.body(
+                        Houses.roof(Body.Roof.Form.GABLE, 40, 0, false),
+                        Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"))))
+                .surfaces();
+        assertEquals(
+                Lists.immutable.of("roof, south slope", "roof, north slope").toSet(),
+                gable.select(surface -> surface.names().contains("roof"))
+                        .collect(Surface::name)
+                        .toSet());
+    }
+
     @Test
     void terraceRunsIntoARoof() {
         terraceBelowARoof();

@@ -15,6 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param name unique
  * @param whole what the file may call it by: all pieces of one surface bear one
+ * @param partOf name of the roof or wall it is a part of; its own where of none
  * @param use what it is to the house
  * @param assembly empty where none is given or the facet is a step
  * @param exposure what it faces
@@ -26,6 +27,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public record Facet(
         String name,
         String whole,
+        String partOf,
         Body.Use use,
         Optional<Assembly> assembly,
         Exposure exposure,
@@ -69,7 +71,7 @@ public record Facet(
             double inset,
             boolean missing,
             Traits traits) {
-        this(name, name, use, assembly, exposure, outline, inset, missing, traits);
+        this(name, name, name, use, assembly, exposure, outline, inset, missing, traits);
     }
 
     public boolean step() {
@@ -81,20 +83,25 @@ public record Facet(
     }
 
     public Facet withOutline(ImmutableList<Vertex> corners) {
-        return new Facet(name, whole, use, assembly, exposure, corners, inset, missing, traits);
+        return new Facet(name, whole, partOf, use, assembly, exposure, corners, inset, missing, traits);
     }
 
     public Facet withName(String other) {
-        return new Facet(other, other, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, other, other, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
+    /** A part of what it was, which a file calls by another name; what is built new may bear the old one. */
+    public Facet partNamed(String other) {
+        return new Facet(other, other, partOf, use, assembly, exposure, outline, inset, missing, traits);
     }
 
     /** A piece of what it was: told apart by its name, and called by the old one as well. */
     public Facet pieceNamed(String other) {
-        return new Facet(other, whole, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, whole, partOf, use, assembly, exposure, outline, inset, missing, traits);
     }
 
     public Facet withTraits(Traits other) {
-        return new Facet(name, whole, use, assembly, exposure, outline, inset, missing, other);
+        return new Facet(name, whole, partOf, use, assembly, exposure, outline, inset, missing, other);
     }
 
     /** Twice the area vector, lattice units squared, exact. */

@@ -31,8 +31,8 @@ public final class FacetNames {
             return name + ", " + Compass.of(away.x(), away.y()).word() + (level ? " side" : " slope");
         });
         ImmutableList<String> numbered = numbered(names.toImmutable());
-        return facets.collectWithIndex(
-                        (facet, i) -> facet.withName(names.get(i)).pieceNamed(numbered.get(i)))
+        return facets.collectWithIndex((facet, i) ->
+                        facet.withName(name).partNamed(names.get(i)).pieceNamed(numbered.get(i)))
                 .toImmutable();
     }
 

@@ -109,7 +109,7 @@ final class StoreyWalls {
             walls.forEachWithIndex((outline, i) -> {
                 String name = wall(owner).name() + part;
                 Facet wall = wallFacet(owner, outline);
-                facets.add((owner.part() == WallPieces.Part.UNDER_FLOOR ? wall.withName(name) : wall)
+                facets.add((owner.part() == WallPieces.Part.UNDER_FLOOR ? wall.partNamed(name) : wall)
                         .pieceNamed(walls.size() == 1 ? name : name + " (" + (i + 1) + ")"));
             });
             String step = "step of the walls, " + stacks.storey(owner.storey()).name();

@@ -142,7 +142,7 @@ final class Levels {
                     int storey = storey((low(part) + high(part)) / 2);
                     String name =
                             several ? wall.name() + ", " + levels.get(storey).name() : wall.name();
-                    return at(part, storey, storey).withName(name);
+                    return at(part, storey, storey).partNamed(name);
                 })
                 .toImmutable();
     }
