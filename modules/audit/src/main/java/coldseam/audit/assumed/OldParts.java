@@ -51,6 +51,12 @@ public final class OldParts {
                                     .anySatisfy(each -> each.staysIn(old)
                                             && (each.use() == Body.Use.WALL || !old.takesDown("roof")))));
 
+    /** Roofs that come down and are not built new: what stood on their walls goes up again. */
+    public static final Assumption<Surface> PUT_BACK = audit -> OfHouse.old(
+            audit,
+            old -> OfHouse.surfaces(
+                    audit, surface -> surface.use() == Body.Use.ROOF && surface.staysIn(old) && old.takesDown("roof")));
+
     /** Build-ups of a new build that an old house's material carries; a material's name decides nothing, it only asks. */
     public static final Assumption<Assembly> BUILT_NEW =
             audit -> audit.house().retrofit().isPresent()

@@ -208,6 +208,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (walls, say) -> "that what stays is held up while " + quoted(walls, Surface::name)
                             + (walls.size() == 1 ? " is built" : " are built") + " new under it"),
             all(
+                    OldParts.PUT_BACK,
+                    (roofs, say) -> "that what carries " + quoted(roofs, Surface::name)
+                            + " comes down and goes up again (built-new does not name it)"),
+            all(
                     OldParts.BUILT_NEW,
                     (assemblies, say) -> "that " + quoted(assemblies, assembly -> assembly.name())
                             + (assemblies.size() == 1 ? " is built" : " are built")

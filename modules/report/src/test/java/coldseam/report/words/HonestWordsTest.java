@@ -211,6 +211,16 @@ class HonestWordsTest {
     }
 
     @Test
+    void aRoofThatComesDownAndStaysGoesUpAgain() {
+        String told = "that what carries \"roof\" comes down and goes up again (built-new does not name it)";
+        String down = all(Sample.yaml() + "retrofit: {taken-down: [roof]}\n");
+        assertTrue(down.contains(told), down);
+        assertFalse(all(Sample.yaml() + "retrofit: {built-new: [roof], taken-down: [roof]}\n")
+                .contains("goes up again"));
+        assertFalse(all(Sample.yaml() + "retrofit: {}\n").contains("goes up again"));
+    }
+
+    @Test
     void theGoodBoxAssumesItsConductivitiesAndThatItHasNoOpening() {
         assertEquals("Of it assumed: " + LAST, assumed(Sample.yaml()));
         assertTrue(all(Sample.yaml()).contains(RENEWED), all(Sample.yaml()));
