@@ -46,10 +46,11 @@ final class CornerLines {
             options.forEach(this::option);
         }
         lines.say("");
-        lines.fold(
-                "chi = L3D - Σ psi·l - Σ U·A, with its proven interval for the corner as drawn; what the corner adds to"
-                        + " its edges. fRsi with Rsi 0.25 m²·K/W, an estimate. A corner's own detail is asked where the details of"
-                        + " its edges leave it open, or where a house names it under \"corners\".");
+        lines.fold(lines.units()
+                .told(
+                        "chi = L3D - Σ psi·l - Σ U·A, with its proven interval for the corner as drawn; what the corner adds to"
+                                + " its edges. fRsi with Rsi 0.25 m²·K/W, an estimate. A corner's own detail is asked where the details of"
+                                + " its edges leave it open, or where a house names it under \"corners\"."));
     }
 
     private static String edges(CornerKind kind) {
@@ -110,9 +111,7 @@ final class CornerLines {
             lines.row("chi external", chi(heat.chi(DimensionSystem.EXTERNAL)) + ", proven for the corner as drawn");
             lines.row("chi internal", chi(heat.chi(DimensionSystem.INTERNAL)));
         });
-        lines.row(
-                "fRsi",
-                String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        lines.factor(result.temperatureFactor());
         lines.parameters(detail.parameters());
         lines.told(detail);
         lines.list("Simplified", result.notes(), false);

@@ -69,7 +69,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         say(title);
         for (int i = 0; i < lines.size(); i++) {
             String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
-            fold(mark, lines.get(i), "     ");
+            fold(mark, units.told(lines.get(i)), "     ");
         }
     }
 
@@ -86,7 +86,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
             row("chi, each", print.bounds(point.chi(), point.dimension()) + ", proven for the shape as drawn");
             row("U beside it", units.format(point.transmittance(), Dimension.TRANSMITTANCE));
         }
-        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        factor(result.temperatureFactor());
         if (result instanceof JunctionResult junction) {
             ways(junction);
         }
@@ -119,6 +119,12 @@ record DetailLines(Terminal terminal, UnitSystem units) {
                         100 * junction.weakestPath().ratio()));
     }
 
+    void factor(double temperatureFactor) {
+        row(
+                "fRsi",
+                units.told(String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", temperatureFactor)));
+    }
+
     /** The lengths a house may change, with their ranges. */
     void parameters(ImmutableList<DetailParameter> parameters) {
         if (parameters.isEmpty()) {
@@ -142,14 +148,11 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         say("");
         fold("Looks like: " + units.told(detail.looksLike()));
         fold("Suits: " + detail.suits().words() + ".");
-        list("Order of building", detail.order().collect(units::told), true);
+        list("Order of building", detail.order(), true);
         connections(detail.connections());
-        list("How it fails", detail.failures().collect(units::told), false);
-        list(
-                "Photograph before it is covered",
-                detail.photographs().collect(Photograph::shows).collect(units::told),
-                false);
-        list("Cautions", detail.cautions().collect(units::told), false);
+        list("How it fails", detail.failures(), false);
+        list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
+        list("Cautions", detail.cautions(), false);
     }
 
     /** How each control layer a detail speaks of passes. */

@@ -77,12 +77,13 @@ final class OptionTable {
         lines.say("");
         lines.fold(
                 "",
-                points
-                        ? "chi = L3D - U·A over a disc or a square, with its proven interval for the shape as drawn. fRsi with Rsi"
-                                + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946."
-                        : "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the"
-                                + " insulation's thickness at its narrowest. Path: the weakest path's share of the resistance"
-                                + " beside it.",
+                units.told(
+                        points
+                                ? "chi = L3D - U·A over a disc or a square, with its proven interval for the shape as drawn. fRsi with Rsi"
+                                        + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946."
+                                : "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the"
+                                        + " insulation's thickness at its narrowest. Path: the weakest path's share of the resistance"
+                                        + " beside it."),
                 "");
         if (tabulatedShown) {
             lines.fold("", "ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.", "");

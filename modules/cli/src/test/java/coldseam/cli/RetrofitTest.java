@@ -175,8 +175,10 @@ class RetrofitTest {
         FileFaultException refused = assertThrows(FileFaultException.class, () -> HouseAudit.of(file, Bench.SHARED));
         assertEquals(2, refused.faults().size());
         assertEquals(
-                "did you mean \"lowest floor\"?", refused.faults().getFirst().next());
-        assertEquals("did you mean \"parapet\"?", refused.faults().getLast().next());
+                "did you mean \"lowest floor\"?",
+                refused.faults().getFirst().next().toString());
+        assertEquals(
+                "did you mean \"parapet\"?", refused.faults().getLast().next().toString());
     }
 
     /** A roof has a slope to each side, none of them called roof alone. */

@@ -12,12 +12,17 @@ import coldseam.files.quantity.UnitSystem;
  * @param allowed what is allowed; empty where {@code next} says it all
  * @param next what to do about it; may be empty
  */
-public record Fault(Position place, String asked, Phrase got, Phrase allowed, String next)
+public record Fault(Position place, String asked, Phrase got, Phrase allowed, Phrase next)
         implements Comparable<Fault> {
 
     /** With no value but those that were written. */
     public Fault(Position place, String asked, String got, String allowed, String next) {
         this(place, asked, Phrase.of(got), Phrase.of(allowed), next);
+    }
+
+    /** With a next step that says what to write. */
+    public Fault(Position place, String asked, Phrase got, Phrase allowed, String next) {
+        this(place, asked, got, allowed, Phrase.quoted(next));
     }
 
     /** One line: {@code file:line:column: what was asked; got …; allowed: …; next step}. */
@@ -35,7 +40,7 @@ public record Fault(Position place, String asked, Phrase got, Phrase allowed, St
             out = out.and("; allowed: ").and(allowed);
         }
         if (!next.isEmpty()) {
-            out = out.and("; ").and(Phrase.quoted(next));
+            out = out.and("; ").and(next);
         }
         return place + out.in(units);
     }

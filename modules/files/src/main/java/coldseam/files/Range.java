@@ -3,7 +3,12 @@ package coldseam.files;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.QuantityParser;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * The range of a number, from {@link Bounds}.
@@ -15,6 +20,9 @@ import java.util.Optional;
  * @param shown for messages
  */
 record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, Phrase shown) {
+
+    /** A number, and its unit where that stands behind it. */
+    private static final Pattern VALUE = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: (?!to )([^,]+))?");
 
     static Range of(Bounds bounds, Optional<Dimension> dimension) {
         boolean leastIsIn = bounds.above().isEmpty();
@@ -30,6 +38,26 @@ record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, Phr
             shown = said(shown, most, dimension);
         }
         return new Range(value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, shown);
+    }
+
+    /**
+     * What is usual, its values in the reader's units.
+     *
+     * @param text SI, such as "wood 0.13, concrete 2 W/(m·K)": of values in a row the last may name the unit of all
+     */
+    static Phrase usual(String text, Dimension dimension) {
+        ImmutableList<MatchResult> values =
+                Lists.immutable.fromStream(VALUE.matcher(text).results());
+        Phrase said = Phrase.of("");
+        int end = 0;
+        for (int i = 0; i < values.size(); i++) {
+            MatchResult value = values.get(i);
+            String unit = values.drop(i).collect(each -> each.group(2)).detectIfNone(Objects::nonNull, () -> "");
+            said = said.and(text.substring(end, value.start()))
+                    .and(value.group(), QuantityParser.parse(value.group(1) + " " + unit, dimension), dimension);
+            end = value.end();
+        }
+        return said.and(text.substring(end));
     }
 
     private static Phrase said(Phrase before, String text, Optional<Dimension> dimension) {

@@ -112,16 +112,14 @@ final class ScalarBinder {
         if (range.isEmpty() || range.get().holds(value)) {
             return Optional.of(value);
         }
-        faults.add(
+        String usual = part.note(Bounds.class).map(Bounds::usual).orElse("");
+        Phrase said = dimension.map(each -> Range.usual(usual, each)).orElse(Phrase.quoted(usual));
+        faults.add(new Fault(
                 scalar.place(),
                 what + " is out of range",
                 Phrase.quoted(scalar.text()),
                 range.get().shown(),
-                part.note(Bounds.class)
-                        .map(Bounds::usual)
-                        .filter(usual -> !usual.isEmpty())
-                        .map(usual -> "usual: " + usual + "; check value and unit")
-                        .orElse("check value and unit"));
+                (usual.isEmpty() ? said : Phrase.of("usual: ").and(said).and("; ")).and("check value and unit")));
         return Optional.empty();
     }
 

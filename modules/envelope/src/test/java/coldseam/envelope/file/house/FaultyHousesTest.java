@@ -89,6 +89,15 @@ class FaultyHousesTest {
         assertEquals(
                 "at least 0.021 Btu·in/(h·ft²·°F) and at most 3466.736 Btu·in/(h·ft²·°F)",
                 fault.allowed().in(UnitSystem.US));
+        assertTrue(
+                fault.next().in(UnitSystem.SI).startsWith("usual: insulation 0.020 to 0.045, vacuum panels 0.007, "));
+        assertTrue(
+                fault.next()
+                        .in(UnitSystem.US)
+                        .startsWith(
+                                "usual: insulation 0.139 Btu·in/(h·ft²·°F) to 0.312 Btu·in/(h·ft²·°F), vacuum panels 0.049"
+                                        + " Btu·in/(h·ft²·°F), "),
+                () -> fault.next().in(UnitSystem.US));
     }
 
     @Test
