@@ -19,6 +19,8 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -240,10 +242,12 @@ final class Openings {
     }
 
     private void place(Opening opening) {
-        ImmutableList<Integer> candidates = Lists.immutable.fromStream(
-                java.util.stream.IntStream.range(0, mesh.facets().size())
-                        .boxed()
-                        .filter(f -> names(opening, f)));
+        ImmutableList<Integer> named = facets(facet -> names(opening, facet));
+        // A gable that is one with the wall under it bears that one's name.
+        ImmutableList<Integer> candidates = named.isEmpty()
+                ? facets(
+                        facet -> !facet.step() && Facet.gableOver(facet.whole()).equals(opening.surface()))
+                : named;
         if (candidates.isEmpty()) {
             faults.add(
                     ShellFault.Part.OPENING,
@@ -280,8 +284,13 @@ final class Openings {
         faults.add(ShellFault.Part.OPENING, opening.name(), "%s", misfits.getLast());
     }
 
-    private boolean names(Opening opening, int facet) {
-        Facet named = mesh.facets().get(facet);
+    private ImmutableList<Integer> facets(Predicate<Facet> which) {
+        return Lists.immutable.fromStream(IntStream.range(0, mesh.facets().size())
+                .boxed()
+                .filter(f -> which.test(mesh.facets().get(f))));
+    }
+
+    private static boolean names(Opening opening, Facet named) {
         return !named.step()
                 && (named.whole().equals(opening.surface()) || named.name().equals(opening.surface()));
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
@@ -26,6 +27,8 @@ import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Roofs over any plan against volumes, areas and lengths worked out apart.
@@ -133,6 +136,35 @@ class RoofsTest {
         double arms = 2 * 6 * 2 + 2 * 5 * 2;
         double square = 2 * 2 * 2 / 3.0 + 2 * 2 * 2 * 2 / 3.0 + 2 * (2 * 2 * 1.0);
         assertEquals(60 * (EAVES + 0.5) + arms + square, shell.externalVolume(), LATTICE * 60);
+    }
+
+    /** A window higher than the eaves stands in a wall and the gable over it, which are one surface where they are built alike. */
+    @ParameterizedTest
+    @CsvSource({"house wall 1, 2, 1", "gable over house wall 1, 2, 1", "house wall 1, 0.5, 2"})
+    void aWindowMayReachFromAWallIntoItsGable(String surface, double sill, int gables) {
+        Body.Roof roof = roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE));
+        Body body = Houses.body(
+                roof,
+                Houses.around(
+                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        Shell bare = ShellBuilder.build(Houses.house(body));
+        Shell shell = ShellBuilder.build(Houses.house(
+                body,
+                Lists.immutable.of(Houses.opening("window", Opening.Kind.WINDOW, surface, 1.2, 2, -1, sill)),
+                Lists.immutable.empty()));
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(gables, shell.surfaces().count(s -> s.name().startsWith("gable over ")));
+        assertEquals(bare.externalVolume(), shell.externalVolume(), LATTICE);
+        assertEquals(
+                ShellBuilderTest.length(bare, JunctionKind.VERGE),
+                ShellBuilderTest.length(shell, JunctionKind.VERGE),
+                LATTICE);
+        if (gables == 1) {
+            Surface wall = ShellBuilderTest.surface(shell, "house wall 1");
+            assertEquals(6 * (EAVES + 0.5) + 9, wall.externalArea(), LATTICE);
+            assertEquals(1.2 * 2, wall.openingArea(), LATTICE);
+            assertEquals(2, shell.edges().count(edge -> edge.kind() == JunctionKind.JAMB));
+        }
     }
 
     @Test

@@ -140,6 +140,11 @@ final class StoreyWalls {
             }
 
             @Override
+            public boolean isOne(WallPieces.Owner owner) {
+                return stacks.top(owner.storey()) && isOneWithItsGable(owner);
+            }
+
+            @Override
             public long ground(Vertex point) {
                 return ground.at(point);
             }
@@ -150,6 +155,20 @@ final class StoreyWalls {
                         || standing.base(storey, cell).map(Body.Base::onGround).orElse(false);
             }
         };
+    }
+
+    /** Whether the gable is built as the wall is and an opening of either reaches over the eaves and under them. */
+    private boolean isOneWithItsGable(WallPieces.Owner owner) {
+        Body.Wall wall = wall(owner);
+        Optional<String> gable = stacks.stack(owner.storey()).roof().gableAssembly();
+        RoofForm form = forms.get(owner.storey()).orElseThrow();
+        double eaves = Vertex.metres(form.eaves() - levels.floors().get(owner.storey()));
+        return form.gable(owner.line().number())
+                && (gable.isEmpty() || gable.equals(wall.assembly()))
+                && house.openings()
+                        .anySatisfy(opening -> Facet.isOrIsUnder(wall.name(), opening.surface())
+                                && opening.sill() < eaves
+                                && opening.sill() + opening.height() > eaves);
     }
 
     private static boolean hair(ImmutableList<Vertex> outline) {

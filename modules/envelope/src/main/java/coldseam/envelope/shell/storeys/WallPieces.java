@@ -79,6 +79,9 @@ final class WallPieces {
         /** Whether two walls are built alike and face alike, so that it does not matter whose a part of a face is. */
         boolean alike(Owner one, Owner other);
 
+        /** Whether a wall and the gable over it, built alike, are one surface: an opening stands in both. */
+        boolean isOne(Owner wall);
+
         /** z of the ground. */
         long ground(Vertex point);
 
@@ -381,7 +384,7 @@ final class WallPieces {
         Vertex a = stretch.a();
         Vertex b = stretch.b();
         Optional<RoofForm> form = owner.isWall()
-                ? forms.get(owner.storey()).filter(f -> f.parted(owner.line().number()))
+                ? forms.get(owner.storey()).filter(f -> f.parted(owner.line().number()) && !beside.isOne(owner))
                 : Optional.empty();
         long eaves = form.map(RoofForm::eaves).orElse(ROOF);
         Reach rest = reach;
