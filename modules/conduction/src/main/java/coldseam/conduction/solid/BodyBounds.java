@@ -250,18 +250,20 @@ final class BodyBounds {
 
     /** What rounding of the fields' values may do to the energies of a cell. */
     private void allow(int cell, double k, double volume) {
+        double most = 0;
+        for (int r = 0; r < units; r++) {
+            for (int row = 9 * cell; row < 9 * cell + 9; row++) {
+                most = largest(most, u[r], temperature.row[row], 3);
+            }
+        }
         for (int d = 0; d < 3; d++) {
             double steepest = 0;
-            double most = 0;
             double strongest = 0;
             double largest = 0;
             int first = flux.fluxOf(cell, d);
             for (int r = 0; r < units; r++) {
                 steepest = largest(steepest, gradient[r][d], 0, 27);
                 strongest = largest(strongest, density[r][d], 0, 27);
-                for (int row = 9 * cell; row < 9 * cell + 9; row++) {
-                    most = largest(most, u[r], temperature.row[row], 3);
-                }
                 largest = largest(largest, q[r][d], first, 12);
             }
             double offSlope = OF_VALUE * ROUNDING * most / grid.size(cell, d);

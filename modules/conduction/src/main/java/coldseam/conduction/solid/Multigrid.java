@@ -36,7 +36,9 @@ final class Multigrid implements FlexibleCg.Operator {
         final int[] column;
         final double[] weight;
         final double[] diagonal;
-        /** The coarse unknown of each, -1 where it is coupled to none. */
+        /** One over each, for the sweeps: a division would keep each unknown waiting for the one before it. */
+        final double[] inverse;
+        /** The coarse unknown of each; one more than the last where it is coupled to none. */
         int[] group;
 
         final double[] r;
@@ -51,10 +53,15 @@ final class Multigrid implements FlexibleCg.Operator {
             this.column = column;
             this.weight = weight;
             this.diagonal = diagonal;
+            inverse = new double[n];
+            for (int i = 0; i < n; i++) {
+                inverse[i] = 1 / diagonal[i];
+            }
             after = divided(n, start, column, weight);
             int size = coarse ? n : 0;
-            r = new double[size];
-            x = new double[size];
+            // One more for what is in no group: no change comes of it.
+            r = new double[size + 1];
+            x = new double[size + 1];
             c = new double[size];
             v = new double[size];
             c2 = new double[size];
@@ -132,7 +139,8 @@ final class Multigrid implements FlexibleCg.Operator {
             int[] second = new int[half.n];
             Level coarse = merge(half, second, match(half, second), room.groups, true);
             for (int i = 0; i < fine.n; i++) {
-                first[i] = first[i] < 0 ? -1 : second[first[i]];
+                int group = first[i] < 0 ? -1 : second[first[i]];
+                first[i] = group < 0 ? coarse.n : group;
             }
             if (coarse.n > STALLED * fine.n) {
                 break;
@@ -308,51 +316,37 @@ final class Multigrid implements FlexibleCg.Operator {
             return;
         }
         Level coarse = levels[depth + 1];
-        sweepForward(level, r, x);
-        restrict(level, x, coarse.r);
+        sweepForward(level, r, x, coarse.r);
         twoSteps(depth + 1, coarse);
         int[] group = level.group;
         double[] change = coarse.x;
         for (int i = 0; i < group.length; i++) {
-            x[i] += group[i] >= 0 ? change[group[i]] : 0;
+            x[i] += change[group[i]];
         }
         sweepBackward(level, r, x);
     }
 
-    private static void sweepForward(Level level, double[] r, double[] x) {
+    /** (Output) x from zero, and what it leaves of r, summed over the groups: what the later neighbours add to each. */
+    private static void sweepForward(Level level, double[] r, double[] x, double[] left) {
         int[] start = level.start;
         int[] after = level.after;
         int[] column = level.column;
         double[] weight = level.weight;
-        double[] diagonal = level.diagonal;
-        for (int i = 0; i < diagonal.length; i++) {
-            double sum = r[i];
-            int end = after[i];
-            for (int j = start[i]; j < end; j++) {
-                sum += weight[j] * x[column[j]];
-            }
-            x[i] = sum / diagonal[i];
-        }
-    }
-
-    /** After a forward sweep from zero the residual is what the later neighbours add. */
-    private static void restrict(Level level, double[] x, double[] to) {
-        int[] start = level.start;
-        int[] after = level.after;
-        int[] column = level.column;
-        double[] weight = level.weight;
+        double[] inverse = level.inverse;
         int[] group = level.group;
-        Arrays.fill(to, 0);
-        for (int i = 0; i < group.length; i++) {
-            if (group[i] < 0) {
-                continue;
-            }
-            double sum = 0;
-            int end = start[i + 1];
-            for (int j = after[i]; j < end; j++) {
+        Arrays.fill(left, 0);
+        for (int i = 0; i < inverse.length; i++) {
+            double sum = r[i];
+            int begin = start[i];
+            int end = after[i];
+            for (int j = begin; j < end; j++) {
                 sum += weight[j] * x[column[j]];
             }
-            to[group[i]] += sum;
+            double own = sum * inverse[i];
+            x[i] = own;
+            for (int j = begin; j < end; j++) {
+                left[group[column[j]]] += weight[j] * own;
+            }
         }
     }
 
@@ -360,15 +354,15 @@ final class Multigrid implements FlexibleCg.Operator {
         int[] start = level.start;
         int[] column = level.column;
         double[] weight = level.weight;
-        double[] diagonal = level.diagonal;
-        int end = start[diagonal.length];
-        for (int i = diagonal.length - 1; i >= 0; i--) {
+        double[] inverse = level.inverse;
+        int end = start[inverse.length];
+        for (int i = inverse.length - 1; i >= 0; i--) {
             double sum = r[i];
             int begin = start[i];
             for (int j = begin; j < end; j++) {
                 sum += weight[j] * x[column[j]];
             }
-            x[i] = sum / diagonal[i];
+            x[i] = sum * inverse[i];
             end = begin;
         }
     }
