@@ -9,8 +9,9 @@ import java.util.Optional;
  *     zero
  * @param maximumUnknowns where refinement ends even if the width is not met, at least 100
  * @param aim what besides the coupling is to be known well, if anything
+ * @param temperatures whether temperatures are read from it; where none are, a body's are left as they prove the coupling
  */
-public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> aim) {
+public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> aim, boolean temperatures) {
 
     /**
      * The lowest surface temperature that faces an environment.
@@ -22,12 +23,17 @@ public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> 
 
     /** The coupling alone. */
     public Accuracy(double relativeWidth, int maximumUnknowns) {
-        this(relativeWidth, maximumUnknowns, Optional.empty());
+        this(relativeWidth, maximumUnknowns, Optional.empty(), true);
     }
 
     /** The same, and the lowest surface temperature that faces an environment to within a temperature. */
     public Accuracy aimedAt(String environment, double kelvin) {
-        return new Accuracy(relativeWidth, maximumUnknowns, Optional.of(new Aim(environment, kelvin)));
+        return new Accuracy(relativeWidth, maximumUnknowns, Optional.of(new Aim(environment, kelvin)), true);
+    }
+
+    /** The coupling alone, to the same width: no temperature is read. */
+    public Accuracy ofHeatAlone() {
+        return new Accuracy(relativeWidth, maximumUnknowns, Optional.empty(), false);
     }
 
     /** 1e-4 of the coupling, at most 400,000 unknowns: finer than any input a house gives. */

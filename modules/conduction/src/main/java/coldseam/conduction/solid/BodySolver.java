@@ -122,7 +122,7 @@ public final class BodySolver {
             Optional<Cuts> cuts = enough ? Optional.empty() : cuts(level, width);
             boolean narrow = cuts.isEmpty();
             boolean spent = !enough && narrow;
-            if (narrow) {
+            if (narrow && accuracy.temperatures()) {
                 level.polish();
             }
             GridField field = level.field(ambient());

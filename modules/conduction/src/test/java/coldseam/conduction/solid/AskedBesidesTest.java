@@ -1,6 +1,7 @@
 package coldseam.conduction.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
@@ -54,5 +55,21 @@ class AskedBesidesTest {
         double wide = BodySolver.solve(corner, WIDE).surface("indoor").lowest();
         assertEquals(17.85, aimed, 0.02);
         assertTrue(Math.abs(wide - 17.85) > 0.02, "not aimed at: " + wide);
+    }
+
+    /** Steps for the temperatures are left out, and take nothing from what is proven: it stands before them. */
+    @Test
+    void heatAloneIsTheSameHeatFromAnotherField() {
+        SolidBody corner = SolidCases.corner().body();
+        BodySolution both = BodySolver.solve(corner, WIDE);
+        BodySolution heat = BodySolver.solve(corner, WIDE.ofHeatAlone());
+        assertEquals(both.couplings(), heat.couplings());
+        assertNotEquals(both.surface("indoor").lowest(), heat.surface("indoor").lowest());
+        double[] expected = both.field().energies();
+        double[] got = heat.field().energies();
+        for (int i = 0; i < expected.length; i++) {
+            // As those steps move temperatures: by some ten-thousandths of the difference.
+            assertEquals(expected[i], got[i], 2e-4 * expected[i]);
+        }
     }
 }

@@ -7,8 +7,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * A cycle over two levels, the coarse one solved exactly: as a preconditioner B of A it must be symmetric, and leave of any error
- * no more than there was and nothing of the other sign, 0 < vᵀBv and (Bv)ᵀA(Bv) ≤ vᵀBv.
+ * A cycle over two levels, the coarse one solved exactly: as a preconditioner B of a matrix A it must be symmetric and positive, and
+ * go no farther along any direction than the matrix allows, (Bv)ᵀA(Bv) at most vᵀBv.
  */
 class MultigridTest {
 
@@ -124,12 +124,9 @@ class MultigridTest {
         double[] right = any(3);
         double[] x = new double[ALL];
         double[] left = right.clone();
-        Multigrid cycle = new Multigrid(
-                ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Multigrid.Room());
-        FlexibleCg solver = new FlexibleCg(
-                ALL,
-                (from, to) -> System.arraycopy(times(from), 0, to, 0, ALL),
-                cycle);
+        Multigrid cycle =
+                new Multigrid(ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Multigrid.Room());
+        FlexibleCg solver = new FlexibleCg(ALL, (from, to) -> System.arraycopy(times(from), 0, to, 0, ALL), cycle);
         int steps = solver.solve(x, left, 1e-16 * product(right, right), 400);
         double[] product = times(x);
         for (int i = 0; i < ALL; i++) {

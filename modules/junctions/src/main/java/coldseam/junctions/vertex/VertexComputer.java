@@ -69,9 +69,13 @@ public final class VertexComputer implements VertexComputing {
     private VertexResult computed(VertexSetup setup) {
         VertexBody composed = VertexBody.of("Vertex", setup, library);
         Optional<VertexResult.Heat> heat = setup.countsHeat()
-                ? Optional.of(
-                        new VertexChi(setup, composed, bodies.solve(composed.heatFlow(), accuracy), sections, accuracy)
-                                .heat())
+                ? Optional.of(new VertexChi(
+                                setup,
+                                composed,
+                                bodies.solve(composed.heatFlow(), accuracy.ofHeatAlone()),
+                                sections,
+                                accuracy)
+                        .heat())
                 : Optional.empty();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         Accuracy asked = setup.onGround()
