@@ -128,7 +128,12 @@ final class Bench implements Workshop {
                 accuracy,
                 once((body, asked) -> bodies.solve(body, wider(asked, wider))),
                 (section, asked) -> Conduction.solve(
-                        section, new Accuracy(coarser * asked.relativeWidth(), asked.maximumUnknowns(), asked.aim())),
+                        section,
+                        new Accuracy(
+                                coarser * asked.relativeWidth(),
+                                asked.maximumUnknowns(),
+                                asked.aim(),
+                                asked.temperatures())),
                 Keeping.NOTHING,
                 MaterialLibrary::named);
     }
