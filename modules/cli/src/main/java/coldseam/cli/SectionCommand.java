@@ -4,6 +4,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Solved;
 import coldseam.conduction.solid.BodySolution;
@@ -141,6 +142,7 @@ final class SectionCommand implements Callable<Integer> {
         numbers(
                 solution,
                 at -> String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit()));
+        withoutAir(loaded);
         closing(solution);
         ImmutableList<GapPlaces.Place> places = GapPlaces.of(solution, 3);
         if (places.notEmpty()) {
@@ -155,6 +157,21 @@ final class SectionCommand implements Callable<Integer> {
                             .makeString(", "));
         }
         notes(solution);
+    }
+
+    /** Where no heat goes, though the drawing ends there: a cut, or a face that was forgotten. */
+    private void withoutAir(DrawnSection loaded) {
+        ImmutableList<ImmutableList<Point>> pieces = loaded.withoutAir();
+        if (pieces.notEmpty()) {
+            say(
+                    "No environment, so that no heat goes through: %s.",
+                    pieces.collect(piece -> place(piece.getFirst(), loaded) + " to " + place(piece.getLast(), loaded))
+                            .makeString(", "));
+        }
+    }
+
+    private static String place(Point at, DrawnSection loaded) {
+        return String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit());
     }
 
     /** Couplings, flows and temperatures. */

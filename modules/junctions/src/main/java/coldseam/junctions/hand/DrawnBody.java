@@ -49,6 +49,8 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
                         .collect(each -> new BodyProbe(
                                 each.value().name(), place(each.value().at(), unit))));
         int before = faults.count();
+        Cuboid extent = body.extent();
+        file.lengths().check(Math.max(extent.size(0), Math.max(extent.size(1), extent.size(2))), file.place(), faults);
         for (DrawingFault fault : BodySolver.faults(body)) {
             faults.add(place(file, fault), fault.text(), "", "", "");
         }
@@ -86,7 +88,9 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
             return new BodyEnvironment(name, air.temperature(), way.up(), way.horizontal(), way.down());
         }
         return BodyEnvironment.of(
-                name, air.temperature(), ((FileDrawnBody.FileResistance.Same) air.surfaceResistance()).all());
+                name,
+                air.temperature(),
+                ((FileDrawnBody.FileResistance.Same) air.surfaceResistance()).surfaceResistance());
     }
 
     private static DrawnChi chi(FileDrawnBody.FileChi chi, double unit) {

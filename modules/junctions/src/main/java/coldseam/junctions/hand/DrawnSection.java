@@ -54,9 +54,37 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
         Optional<DrawnSection> drawn =
                 Binder.bind(node, FileDrawnSection.class, faults).map(DrawnSection::of);
         int before = faults.count();
+        drawn.ifPresent(each -> each.file.lengths().check(each.size(), each.file.place(), faults));
         drawn.ifPresent(each -> Conduction.faults(each.section)
                 .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "", "")));
         return faults.count() > before ? Optional.empty() : drawn;
+    }
+
+    /** m, the larger side of what is painted. */
+    private double size() {
+        ImmutableList<Point> corners =
+                section.regions().flatCollect(each -> each.outline().corners());
+        return Math.max(
+                corners.collectDouble(Point::x).max()
+                        - corners.collectDouble(Point::x).min(),
+                corners.collectDouble(Point::y).max()
+                        - corners.collectDouble(Point::y).min());
+    }
+
+    /** m; lines as near as this are one, by rounding of corners to the grid of shapes. */
+    private static final double ON_THE_OUTLINE = 2e-6;
+
+    /**
+     * The pieces of the outline that no boundary runs along, each from end to end, m: no heat goes through them. What turns round an
+     * axis has none on it.
+     */
+    public ImmutableList<ImmutableList<Point>> withoutAir() {
+        return HandBounds.pieces(HandBounds.free(
+                        HandDrawing.faces(section),
+                        section.boundaries().flatCollect(HandBounds::lines),
+                        ON_THE_OUTLINE))
+                .reject(piece -> section.symmetry() == Symmetry.AXISYMMETRIC
+                        && piece.allSatisfy(point -> Math.abs(point.x()) < HandBounds.NEAR));
     }
 
     private static Position place(FileDrawnSection file, DrawingFault fault) {

@@ -89,7 +89,13 @@ record FileDrawnBody(
 
         /** One for all surfaces. */
         @Short
-        record Same(@Bounds(atLeast = "0") double all) implements FileResistance {}
+        record Same(
+                @Bounds(
+                        atLeast = "0",
+                        atMost = FileDrawnSection.MOST_RESISTANCE,
+                        usual = FileDrawnSection.USUAL_RESISTANCE)
+                double surfaceResistance)
+                implements FileResistance {}
 
         /** By the way the heat flows. */
         @Marked("horizontal")

@@ -5,14 +5,19 @@ import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Defines;
+import coldseam.files.Faults;
 import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Positional;
 import coldseam.files.Refers;
 import coldseam.files.Size;
+import coldseam.files.Words;
 import coldseam.junctions.detail.FileConnections;
 import coldseam.junctions.detail.Rank;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -42,12 +47,24 @@ record FileDrawnSection(
         @Size(max = 500) @Default("") ImmutableList<FileProbe> probes,
         Optional<FileJunction> junction) {
 
+    /** m²·K/W: four times what still air resists; a coefficient in its place is more (judgement). */
+    static final String MOST_RESISTANCE = "1";
+
+    static final String USUAL_RESISTANCE =
+            "0.04 outdoors, 0.10 to 0.25 indoors, one through the coefficient of 25 or 4 W/(m²·K)";
+
     /** Units of coordinates. */
     enum Lengths {
         MM(0.001),
         CM(0.01),
         M(1),
         IN(0.0254);
+
+        /** m; a wall's thickness in millimetres taken for metres is less (judgement). */
+        private static final double SMALLEST = 0.005;
+
+        /** m; a metre in millimetres taken for metres is more, the ground under a house less (judgement). */
+        private static final int LARGEST = 300;
 
         private final double metres;
 
@@ -57,6 +74,29 @@ record FileDrawnSection(
 
         double metres() {
             return metres;
+        }
+
+        /**
+         * Adds a fault where what is drawn is as large as no part of a house with the ground round it, or as small as no layer.
+         *
+         * @param size m, its largest
+         */
+        void check(double size, Position place, Faults faults) {
+            if (!(size >= SMALLEST && size <= LARGEST)) {
+                faults.add(
+                        place,
+                        "a drawing is as large as parts of houses are",
+                        String.format(
+                                Locale.ROOT,
+                                "%s m from one side to the other, lengths: %s",
+                                new BigDecimal(size)
+                                        .round(new MathContext(3))
+                                        .stripTrailingZeros()
+                                        .toPlainString(),
+                                Words.word(this)),
+                        SMALLEST + " m to " + LARGEST + " m",
+                        "correct the key lengths, or the coordinates");
+            }
         }
     }
 
@@ -91,14 +131,19 @@ record FileDrawnSection(
 
     /** An environment: °C, m²·K/W. */
     record FileEnvironment(
-            double temperature, @Bounds(atLeast = "0") double surfaceResistance) {}
+            double temperature,
+
+            @Bounds(atLeast = "0", atMost = MOST_RESISTANCE, usual = USUAL_RESISTANCE)
+            double surfaceResistance) {}
 
     /** A boundary; its own surface resistance in m²·K/W. */
     record FileBoundary(
             Position place,
             @Refers("environment") String environment,
             @Size(min = 2, max = 1000) ImmutableList<FilePlace> path,
-            @Bounds(atLeast = "0") OptionalDouble surfaceResistance) {}
+
+            @Bounds(atLeast = "0", atMost = MOST_RESISTANCE, usual = USUAL_RESISTANCE)
+            OptionalDouble surfaceResistance) {}
 
     /** A probe. */
     record FileProbe(Position place, String name, FilePlace at) {}

@@ -38,7 +38,7 @@ import org.locationtech.jts.operation.linemerge.LineMerger;
 final class HandBounds {
 
     /** m; what is as near to a boundary or to a cut lies on it. */
-    private static final double NEAR = 0.001;
+    static final double NEAR = 0.001;
 
     /** m; less of an outline may be left to no environment, by rounding of its corners. */
     private static final double LEFT = 0.005;
@@ -220,12 +220,7 @@ final class HandBounds {
     }
 
     private void outline(Faults faults) {
-        MutableList<Geometry> touched = cuts.toList();
-        section.boundaries().forEach(each -> touched.addAllIterable(lines(each)));
-        Geometry free = Shapes.union(faces.collect(Composition.Face::area)).getBoundary();
-        for (Geometry each : touched) {
-            free = free.difference(each.buffer(NEAR));
-        }
+        Geometry free = free(faces, cuts.newWithAll(section.boundaries().flatCollect(HandBounds::lines)), NEAR);
         Geometry rim = Shapes.union(faces.collect(Composition.Face::area))
                 .convexHull()
                 .getBoundary()
@@ -233,13 +228,7 @@ final class HandBounds {
         if (kind.form().ground()) {
             free = free.difference(rim);
         }
-        LineMerger merger = new LineMerger();
-        merger.add(free);
-        double length = 0;
-        for (Object piece : merger.getMergedLineStrings()) {
-            Geometry line = (Geometry) piece;
-            length += isEnd(line, rim) ? 0 : line.getLength();
-        }
+        double length = merged(free).reject(line -> isEnd(line, rim)).sumOfDouble(Geometry::getLength);
         if (length > LEFT) {
             faults.add(
                     place,
@@ -249,6 +238,32 @@ final class HandBounds {
                     Phrase.of(""),
                     "add boundaries, or draw it to the legs' cuts");
         }
+    }
+
+    /** The outline of what is drawn, but for what lies as near to some lines, m. */
+    static Geometry free(ImmutableList<Composition.Face> faces, ImmutableList<Geometry> touched, double near) {
+        Geometry free = Shapes.union(faces.collect(Composition.Face::area)).getBoundary();
+        for (Geometry each : touched) {
+            free = free.difference(each.buffer(near));
+        }
+        return free;
+    }
+
+    /** Its pieces from end to end, m; what is shorter than rounding of its corners is left out. */
+    static ImmutableList<ImmutableList<Point>> pieces(Geometry free) {
+        return merged(free)
+                .select(line -> line.getLength() > LEFT)
+                .collect(line -> Lists.immutable.with(line.getCoordinates()).collect(Shapes::point));
+    }
+
+    private static ImmutableList<Geometry> merged(Geometry lines) {
+        LineMerger merger = new LineMerger();
+        merger.add(lines);
+        MutableList<Geometry> merged = Lists.mutable.empty();
+        for (Object line : merger.getMergedLineStrings()) {
+            merged.add((Geometry) line);
+        }
+        return merged.toImmutable();
     }
 
     /**
@@ -291,7 +306,7 @@ final class HandBounds {
                 && air.distance(Shapes.FACTORY.createPoint(beyond)) > PAST / 2;
     }
 
-    private static ImmutableList<Geometry> lines(Boundary boundary) {
+    static ImmutableList<Geometry> lines(Boundary boundary) {
         ImmutableList<Point> path = boundary.path();
         MutableList<Geometry> lines = Lists.mutable.empty();
         for (int i = 1; i < path.size(); i++) {

@@ -258,7 +258,7 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                 .distinctBy(region -> region.material() + " " + region.conductivity());
     }
 
-    private static ImmutableList<Composition.Face> faces(Section section) {
+    static ImmutableList<Composition.Face> faces(Section section) {
         MutableList<Composition.Face> faces = Lists.mutable.empty();
         Geometry covered = Shapes.nothing();
         for (Region region : section.regions().toReversed()) {

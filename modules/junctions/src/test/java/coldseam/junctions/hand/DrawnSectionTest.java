@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
@@ -48,6 +49,55 @@ class DrawnSectionTest {
 
     private Path file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void aDrawingInAnotherUnitOrACoefficientForAResistanceIsRefused() throws IOException {
+        assertTrue(
+                refusal(WALL.replace("lengths: mm", "lengths: m"))
+                        .endsWith(
+                                "yaml:1:1: a drawing is as large as parts of houses are; got 1000 m from one side to the other,"
+                                        + " lengths: m; allowed: 0.005 m to 300 m; correct the key lengths, or the coordinates"));
+        assertTrue(refusal(WALL.replace("[200, 0, 380, 1000]", "[0.2, 0, 0.38, 1]"))
+                .contains("got 0.001 m from"));
+        String said = refusal(WALL.replace("0.13", "7.7"));
+        assertTrue(
+                said.contains(
+                        "yaml:6:49: surface-resistance is out of range; got 7.7; allowed: at least 0 and at most 1"),
+                said);
+    }
+
+    private String refusal(String text) throws IOException {
+        Path file = file("refused.yaml", text);
+        return assertThrows(FileFaultException.class, () -> DrawnSection.load(file))
+                .getMessage();
+    }
+
+    @Test
+    void facesThatNoAirTouchesAreListed() throws IOException {
+        DrawnSection cut = DrawnSection.load(file("wall.yaml", WALL));
+        assertEquals(2, cut.withoutAir().size());
+        cut.withoutAir().forEach(piece -> assertEquals(0.18, width(piece), 1e-5));
+        String forgotten = "- {environment: outdoor, path: [[200, 0], [200, 1000]]}";
+        DrawnSection half =
+                DrawnSection.load(file("half.yaml", WALL.replace(forgotten, forgotten.replace("1000]", "400]"))));
+        assertEquals(
+                Lists.immutable.of(200.0, 400.0),
+                half.withoutAir()
+                        .flatCollect(piece -> Lists.immutable.of(piece.getFirst(), piece.getLast()))
+                        .select(point -> point.x() < 0.21 && point.y() < 0.41 && point.y() > 0.39)
+                        .flatCollect(point -> Lists.immutable.of(
+                                (double) Math.round(1000 * point.x()), (double) Math.round(1000 * point.y()))));
+        DrawnSection rod = DrawnSection.load(file(
+                "rod.yaml",
+                WALL.replace("lengths: mm", "lengths: mm\naxisymmetric: true")
+                        .replace("[200, 0, 380, 1000]", "[0, 0, 380, 1000]")
+                        .replace("[[200, 0], [200, 1000]]", "[[0, 0], [380, 0]]")));
+        assertEquals(1, rod.withoutAir().size());
+    }
+
+    private static double width(ImmutableList<Point> piece) {
+        return Math.abs(piece.getFirst().x() - piece.getLast().x());
     }
 
     @Test
