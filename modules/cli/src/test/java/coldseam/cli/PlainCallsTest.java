@@ -214,7 +214,17 @@ class PlainCallsTest {
                     named.later().get(),
                     one.equals(new Plain(a, b, c, d, e, f, g, h, i, j)),
                     one.equals(new Plain(a, b, c, d, e, f, g, h, i, new int[] {1, 2})),
-                    one.equals(new Plain(a, b, c, d, e, f + 1, g, h, i, j)),
+                    Stream.of(
+                                    new Plain(!a, b, c, d, e, f, g, h, i, j),
+                                    new Plain(a, 'z', c, d, e, f, g, h, i, j),
+                                    new Plain(a, b, (byte) 0, d, e, f, g, h, i, j),
+                                    new Plain(a, b, c, (short) 0, e, f, g, h, i, j),
+                                    new Plain(a, b, c, d, 0, f, g, h, i, j),
+                                    new Plain(a, b, c, d, e, 0, g, h, i, j),
+                                    new Plain(a, b, c, d, e, f, 0, h, i, j),
+                                    new Plain(a, b, c, d, e, f, g, 0, i, j),
+                                    new Plain(a, b, c, d, e, f, g, h, "other", j))
+                            .anyMatch(one::equals),
                     one.equals(null),
                     nothing.equals(new Plain(false, 'x', c, d, e, f, Float.NaN, -0.0, null, null)),
                     nothing.equals(new Plain(false, 'x', c, d, e, f, Float.NaN, 0.0, null, null)),
