@@ -36,8 +36,8 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground, over a cold space or open air, between two storeys, or a terrace there; the
- * threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
+ * threshold where its wall meets a floor on the ground, over a cold space, open air or a neighbour's rooms, between two storeys, or a terrace
+ * there; the threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
  * loft (a hatch where it is a door, else a skylight over a shaft). An opening in a surface that is left out is left out with it.
  */
 final class Openings {
@@ -53,6 +53,9 @@ final class Openings {
 
     /** Rise of a surface along its steepest way, up to which it is level. */
     private static final double FLAT = 0.01;
+
+    /** Degrees between walls that go on in one plane. */
+    private static final double STRAIGHT = 180;
 
     /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
     private static final double A_FLOOR = 0.5;
@@ -493,13 +496,20 @@ final class Openings {
                                     || Math.abs(from.z() - joint.from().point().z()) <= A_FLOOR);
                     boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
                             && (low || from.z() - joint.from().point().z() <= allowed);
-                    return joint.second() == p.facet() && (floor || deck);
+                    return joint.second() == p.facet() && (floor || deck) || low && overANeighbour(p, joint);
                 })
                 .toImmutable();
         return under.detectOptional(joint -> range(p, joint).from() <= middle
                         && middle <= range(p, joint).to())
                 .map(first -> Lists.immutable.of(first).newWithAll(under.reject(joint -> joint == first)))
                 .orElse(Lists.immutable.empty());
+    }
+
+    /** Whether a wall stands there on the floor over a heated neighbour, such as the flat below. */
+    private boolean overANeighbour(Placed p, Joint joint) {
+        return joint.kind() == JunctionKind.PARTY_WALL
+                && joint.first() == p.facet()
+                && mesh.facets().get(joint.second()).use() == Body.Use.FLOOR;
     }
 
     private static Range range(Placed p, Joint joint) {
@@ -525,18 +535,22 @@ final class Openings {
                 && j.from().equals(joint.from()));
         joints.set(index, joints.get(index).shortened(width));
         Surface below = pierced.get(joint.first()).orElseThrow();
-        Surface wall = pierced.get(joint.second()).orElseThrow();
+        Surface wall = pierced.get(p.facet()).orElseThrow();
+        boolean neighbour = overANeighbour(p, joint);
         boolean garage =
                 joint.kind() == JunctionKind.SLAB_EDGE && wall.exposure().kind() == Exposure.Kind.UNHEATED;
-        JunctionKind kind =
-                garage ? GARAGE_SLAB : FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
+        JunctionKind kind = garage
+                ? GARAGE_SLAB
+                : neighbour
+                        ? JunctionKind.HEATED_THRESHOLD
+                        : FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
         boolean overRooms = kind == JunctionKind.HEATED_THRESHOLD;
         BodyFacets.Floor floor = ShellAssembler.floorBehind(joint, mesh, storeys);
         return new Edge(
                 "threshold: " + p.opening().name() + (before > 0 ? " (" + (before + 1) + ")" : ""),
                 kind,
-                // Between storeys the wall goes on below; where the ground covers that, or the walls' faces are not in
-                // one plane, it is as if the door's own did.
+                // Between storeys the wall goes on below; where the ground covers that, the walls' faces are not in one
+                // plane or it is a neighbour's, it is as if the door's own did.
                 overRooms && !(below.exposure().kind() == wall.exposure().kind() && flush(joint)) ? wall : below,
                 overRooms ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
@@ -544,7 +558,7 @@ final class Openings {
                 p.axes().space(part.to(), p.b()),
                 width,
                 width,
-                joint.angle(),
+                neighbour ? STRAIGHT : joint.angle(),
                 overRooms ? 0 : joint.firstSetBack(),
                 overRooms ? 0 : joint.secondSetBack(),
                 "",

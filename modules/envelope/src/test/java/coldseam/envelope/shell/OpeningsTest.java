@@ -135,8 +135,7 @@ class OpeningsTest {
         "UNHEATED, cellar, 0.6, door threshold over a cold space",
         "OUTDOORS, '', 1, door threshold over open air"
     })
-    void aDoorOverWhatIsColdStandsOnAThresholdOfItsOwn(
-            Exposure.Kind below, String neighbour, double factor, String kind) {
+    void aDoorStandsOnAThresholdOverWhateverIsBelow(Exposure.Kind below, String neighbour, double factor, String kind) {
         Body.Storeys raised = new Body.Storeys(
                 BODY.line(),
                 BODY.storeys(),
