@@ -36,9 +36,10 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground, over a cold space, open air or a neighbour's rooms, between two storeys, or a terrace
- * there; the threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
- * loft (a hatch where it is a door, else a skylight over a shaft). An opening in a surface that is left out is left out with it.
+ * threshold where its wall meets a floor on the ground, over a cold space, open air or a neighbour's rooms, between two storeys,
+ * or a terrace there; the threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides
+ * of one kind (rooflight); so has one in a ceiling under a cold loft (a hatch where it is a door, else a skylight over a shaft).
+ * An opening in a surface that is left out is left out with it.
  */
 final class Openings {
 
