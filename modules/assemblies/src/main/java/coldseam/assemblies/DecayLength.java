@@ -15,19 +15,44 @@ public final class DecayLength {
     /** Halvings of an interval that holds μ: all that a double has. */
     private static final int HALVINGS = 60;
 
-    private final ImmutableList<EquivalentLayer> layers;
+    /** m²·K/W; a face that resists less is held by its air, and divides by nothing. */
+    private static final double LEAST_RESISTANCE = 1e-6;
+
+    /**
+     * A layer.
+     *
+     * @param thickness m
+     * @param conductivity W/(m·K)
+     */
+    public record Sheet(double thickness, double conductivity) {}
+
+    private final ImmutableList<Sheet> layers;
     private final double rsi;
     private final double rse;
 
-    private DecayLength(EquivalentLayers stack) {
-        this.layers = stack.layers().select(layer -> layer.part() == EquivalentLayer.Part.CARRIES_HEAT);
-        this.rsi = stack.interiorSurfaceResistance();
-        this.rse = stack.exteriorSurfaceResistance();
+    private DecayLength(double rsi, ImmutableList<Sheet> layers, double rse) {
+        this.layers = layers;
+        this.rsi = Math.max(LEAST_RESISTANCE, rsi);
+        this.rse = Math.max(LEAST_RESISTANCE, rse);
     }
 
     /** λ, m; zero where no layer carries heat. */
     public static double of(EquivalentLayers stack) {
-        DecayLength decay = new DecayLength(stack);
+        return of(
+                stack.interiorSurfaceResistance(),
+                stack.carrying().collect(each -> new Sheet(each.thickness(), each.conductivity())),
+                stack.exteriorSurfaceResistance());
+    }
+
+    /**
+     * λ, m, of layers between two faces, m²·K/W; zero where there are none.
+     *
+     * @param rsi of one face
+     * @param layers from there on
+     * @param rse of the other face
+     */
+    public static double of(double rsi, ImmutableList<Sheet> layers, double rse) {
+        DecayLength decay = new DecayLength(rsi, layers, rse);
         return decay.layers.isEmpty() ? 0 : 1 / decay.least();
     }
 
@@ -53,8 +78,8 @@ public final class DecayLength {
     private boolean isBelow(double mu) {
         double v = 1;
         double flux = 1 / rsi;
-        for (EquivalentLayer layer : layers) {
-            double k = layer.thickness() / layer.resistance();
+        for (Sheet layer : layers) {
+            double k = layer.conductivity();
             double turn = mu * layer.thickness();
             if (turn - Math.atan2(flux / (k * mu), v) >= Math.PI / 2) {
                 return false;

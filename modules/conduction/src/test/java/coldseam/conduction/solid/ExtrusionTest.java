@@ -13,6 +13,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -70,15 +71,13 @@ class ExtrusionTest {
         SolidBody body = SolidCases.ext().body();
         assertEquals(
                 1 / (0.04 + 0.2 / 0.035 + 0.18 / 0.8 + 0.13),
-                CutPlanes.transmittance(body, BoxSide.Y1, BoxSide.Z0).orElseThrow(),
+                CutPlanes.stack(body, BoxSide.Y1, BoxSide.Z0).orElseThrow().transmittance(),
                 1e-12);
         assertEquals(
                 1 / (0.13 + 0.15 / 2.3 + 0.25 / 0.035 + 0.04),
-                CutPlanes.transmittance(body, BoxSide.X1, BoxSide.Y0).orElseThrow(),
+                CutPlanes.stack(body, BoxSide.X1, BoxSide.Y0).orElseThrow().transmittance(),
                 1e-12);
         // Along the joist's floor there is indoor air on both sides.
-        assertEquals(
-                OptionalDouble.empty(),
-                CutPlanes.transmittance(SolidCases.joist().body(), BoxSide.X0, BoxSide.Y1));
+        assertEquals(Optional.empty(), CutPlanes.stack(SolidCases.joist().body(), BoxSide.X0, BoxSide.Y1));
     }
 }

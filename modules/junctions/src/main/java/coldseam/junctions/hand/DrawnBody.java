@@ -51,6 +51,11 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
         int before = faults.count();
         Cuboid extent = body.extent();
         file.lengths().check(Math.max(extent.size(0), Math.max(extent.size(1), extent.size(2))), file.place(), faults);
+        file.painted().forEach(each -> {
+            if (each.value() instanceof FileDrawnBody.FilePainted.FileSolid solid) {
+                HandBounds.material(solid.material(), solid.conductivity(), each.place(), faults);
+            }
+        });
         for (DrawingFault fault : BodySolver.faults(body)) {
             faults.add(place(file, fault), fault.text(), "", "", "");
         }
@@ -98,11 +103,11 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
             return new DrawnChi.OfCorner(
                     place(corner.corner(), unit), corner.dimensions() == FileDrawnBody.Dimensions.INTERNAL);
         }
-        return chi instanceof FileDrawnBody.FileChi.Edge edge
-                ? new DrawnChi.OnEdge(edge.edge())
-                : new DrawnChi.OnSurface(
-                        ((FileDrawnBody.FileChi.Surface) chi).surface().getFirst(),
-                        ((FileDrawnBody.FileChi.Surface) chi).surface().getLast());
+        if (chi instanceof FileDrawnBody.FileChi.Edge edge) {
+            return new DrawnChi.OnEdge(edge.edge(), edge.inARow());
+        }
+        FileDrawnBody.FileChi.Surface on = (FileDrawnBody.FileChi.Surface) chi;
+        return new DrawnChi.OnSurface(on.surface().getFirst(), on.surface().getLast(), on.inARow());
     }
 
     private static Cuboid box(FileDrawnBody.FileBox box, double unit) {

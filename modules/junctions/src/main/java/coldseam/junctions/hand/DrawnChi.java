@@ -1,5 +1,6 @@
 package coldseam.junctions.hand;
 
+import coldseam.assemblies.DecayLength;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.Interval;
@@ -9,7 +10,9 @@ import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
+import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -39,6 +42,18 @@ public sealed interface DrawnChi {
 
     /** Relative width of the sections' intervals: small beside the body's own. */
     Accuracy SECTIONS = new Accuracy(2e-5, 400_000);
+
+    /** What is left of a disturbance that comes back from a cut so many times its decay length away is e^−4, a fiftieth. */
+    double DECAYS = 2;
+
+    /**
+     * The same of a point on a plane, whose disturbance spreads to all sides: a bracket through boards on concrete is 1 % off
+     * at 1.3, 0.1 % at 2 (our own solutions).
+     */
+    double DECAYS_OF_A_POINT = 1.5;
+
+    /** m; twice that is the metre of ISO 10211:2017, 5.2 (from memory), where no layers at the cut lead from air to air. */
+    double UNKNOWN_DECAY = 0.5;
 
     /** What stands in the way of it, in words; empty where nothing does. */
     ImmutableList<String> faults(SolidBody body);
@@ -71,11 +86,49 @@ public sealed interface DrawnChi {
             faults.add("chi needs two cut planes at right angles, whose common line is a surface's layers; got " + one
                     + " and " + other + ", and the cut planes are "
                     + body.cutPlanes().toSortedList().makeString(", "));
-        } else if (CutPlanes.transmittance(body, one, other).isEmpty()) {
+        } else if (CutPlanes.stack(body, one, other).isEmpty()) {
             faults.add("along the line where the cut planes " + one + " and " + other
                     + " meet, layers must lead from one environment into the other; cut the drawing where nothing but the"
                     + " plane surface is left");
         }
+    }
+
+    /**
+     * What is drawn near a cut bends the heat's way, which the cut holds straight: chi of it would be that of things which
+     * stand side by side. The face opposite is such a cut where it shows the same, else the drawing is halved there.
+     */
+    private static void undisturbed(SolidBody body, BoxSide cut, double decays, MutableList<String> faults) {
+        double needed = decays * decay(body, cut).orElse(UNKNOWN_DECAY);
+        BoxSide opposite = BoxSide.values()[cut.ordinal() ^ 1];
+        Lists.immutable
+                .of(cut, opposite)
+                .select(side ->
+                        side == cut || body.cutPlanes().contains(side) && CutPlanes.showsAlike(body, cut.direction()))
+                .reject(side -> CutPlanes.undisturbed(body, side) >= needed - SolidBody.SNAP)
+                .forEach(side -> faults.add(String.format(
+                        Locale.ROOT,
+                        "chi needs a cut that lies so far away that it bends no heat's way (ISO 10211); got %.0f mm from"
+                                + " %s to whatever is drawn otherwise; allowed: at least %.0f mm, %s times the way in"
+                                + " which a disturbance of these layers falls to 1/e; draw more, or write in-a-row: true where such things"
+                                + " stand so near to one another",
+                        1e3 * CutPlanes.undisturbed(body, side),
+                        side,
+                        1e3 * needed,
+                        BigDecimal.valueOf(decays).stripTrailingZeros())));
+    }
+
+    /** m, the longest way in which a disturbance of what lies along a cut plane's edges falls to 1/e. */
+    private static OptionalDouble decay(SolidBody body, BoxSide cut) {
+        return body.cutPlanes()
+                .select(each -> each.direction() != cut.direction())
+                .toList()
+                .flatCollect(each -> CutPlanes.stack(body, cut, each).stream().toList())
+                .collectDouble(stack -> DecayLength.of(
+                        stack.low().resistance(),
+                        stack.sheets().collect(sheet -> new DecayLength.Sheet(sheet.thickness(), sheet.conductivity())),
+                        stack.high().resistance()))
+                .primitiveStream()
+                .max();
     }
 
     private static Term section(SolidBody body, BoxSide side, double length) {
@@ -89,7 +142,7 @@ public sealed interface DrawnChi {
     }
 
     private static Term surface(SolidBody body, BoxSide one, BoxSide other, double area, double sign) {
-        double u = CutPlanes.transmittance(body, one, other).orElseThrow();
+        double u = CutPlanes.stack(body, one, other).orElseThrow().transmittance();
         return new Term(
                 String.format(Locale.ROOT, "layers at %s and %s, U %.5g W/(m²·K) × %.4g m²", one, other, u, area),
                 Interval.of(sign * u * area));
@@ -127,8 +180,42 @@ public sealed interface DrawnChi {
                 for (int i = 0; i < 3; i++) {
                     stack(body, cuts.get(i), cuts.get((i + 1) % 3), faults);
                 }
+                if (faults.isEmpty()) {
+                    vertex(body, cuts, faults);
+                    cuts.forEach(cut -> undisturbed(body, cut, DECAYS, faults));
+                }
             }
             return faults.toImmutable();
+        }
+
+        /** Lengths run to where the three surfaces' warm faces meet, or their cold ones. */
+        private void vertex(SolidBody body, ImmutableList<BoxSide> cuts, MutableList<String> faults) {
+            for (int i = 0; i < 3; i++) {
+                BoxSide across = cuts.get((i + 2) % 3);
+                CutPlanes.Stack stack = CutPlanes.stack(body, cuts.get(i), cuts.get((i + 1) % 3))
+                        .orElseThrow();
+                double said = corner.along(across.direction());
+                double drawn = (warm(body, stack.low()) > warm(body, stack.high()) == internal
+                                ? stack.low()
+                                : stack.high())
+                        .at();
+                if (Math.abs(said - drawn) > SolidBody.SNAP) {
+                    faults.add(String.format(
+                            Locale.ROOT,
+                            "the corner lies where the surfaces' %s faces meet; got %c = %.4g m; allowed: %.4g m; correct"
+                                    + " it, or dimensions",
+                            internal ? "warm" : "cold",
+                            "xyz".charAt(across.direction()),
+                            said,
+                            drawn));
+                }
+            }
+        }
+
+        private static double warm(SolidBody body, CutPlanes.Face face) {
+            return body.environments()
+                    .detect(each -> each.name().equals(face.environment()))
+                    .temperature();
         }
 
         @Override
@@ -150,14 +237,19 @@ public sealed interface DrawnChi {
      *
      * @param one cut plane
      * @param other cut plane; where the two meet lies the undisturbed surface
+     * @param inARow whether the next one stands as near as the cuts say, so that they are no mistake
      */
-    record OnSurface(BoxSide one, BoxSide other) implements DrawnChi {
+    record OnSurface(BoxSide one, BoxSide other, boolean inARow) implements DrawnChi {
 
         @Override
         public ImmutableList<String> faults(SolidBody body) {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
             stack(body, one, other, faults);
+            if (faults.isEmpty() && !inARow) {
+                undisturbed(body, one, DECAYS_OF_A_POINT, faults);
+                undisturbed(body, other, DECAYS_OF_A_POINT, faults);
+            }
             return faults.toImmutable();
         }
 
@@ -172,8 +264,9 @@ public sealed interface DrawnChi {
      * Of a point on an edge: chi = L3D − L2D l.
      *
      * @param cut plane that shows the undisturbed edge
+     * @param inARow whether the next one stands as near as the cut says, so that it is no mistake
      */
-    record OnEdge(BoxSide cut) implements DrawnChi {
+    record OnEdge(BoxSide cut, boolean inARow) implements DrawnChi {
 
         @Override
         public ImmutableList<String> faults(SolidBody body) {
@@ -183,6 +276,8 @@ public sealed interface DrawnChi {
                 faults.add("chi of a point on an edge needs a cut plane that shows the edge; got " + cut
                         + ", and the cut planes are "
                         + body.cutPlanes().toSortedList().makeString(", "));
+            } else if (!inARow) {
+                undisturbed(body, cut, DECAYS, faults);
             }
             return faults.toImmutable();
         }

@@ -55,6 +55,10 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
                 Binder.bind(node, FileDrawnSection.class, faults).map(DrawnSection::of);
         int before = faults.count();
         drawn.ifPresent(each -> each.file.lengths().check(each.size(), each.file.place(), faults));
+        drawn.ifPresent(each -> each.file
+                .regions()
+                .forEach(region ->
+                        HandBounds.material(region.material(), region.conductivity(), region.place(), faults)));
         drawn.ifPresent(each -> Conduction.faults(each.section)
                 .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "", "")));
         return faults.count() > before ? Optional.empty() : drawn;

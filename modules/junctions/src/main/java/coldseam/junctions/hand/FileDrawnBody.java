@@ -66,7 +66,13 @@ record FileDrawnBody(
         @Marked("material")
         @Noun("a box of material")
         record FileSolid(
-                String material, @Bounds(above = "0") double conductivity, FileBox box) implements FilePainted {}
+                String material,
+
+                @Bounds(above = "0", atMost = FileDrawnSection.MOST_CONDUCTIVITY)
+                double conductivity,
+
+                FileBox box)
+                implements FilePainted {}
 
         /** Of air. */
         @Marked("environment")
@@ -115,7 +121,10 @@ record FileDrawnBody(
     @Noun("a probe")
     record FileBodyProbe(String name, FileSpot at) {}
 
-    /** What is taken from the coupling, so that what the corner or the point adds is left. */
+    /**
+     * What is taken from the coupling, so that what the corner or the point adds is left. {@code in-a-row} says that what is drawn
+     * stands as near to its like as the cuts say; else they lie where nothing is bent by it.
+     */
     @Noun("what chi is counted from")
     sealed interface FileChi {
 
@@ -127,12 +136,14 @@ record FileDrawnBody(
         /** Of a point on a plane: the two cut planes whose common line is the undisturbed stack of layers. */
         @Marked("surface")
         @Noun("the surface chi is counted from")
-        record Surface(@Size(min = 2, max = 2) ImmutableList<BoxSide> surface) implements FileChi {}
+        record Surface(
+                @Size(min = 2, max = 2) ImmutableList<BoxSide> surface,
+                @Default("false") boolean inARow) implements FileChi {}
 
         /** Of a point on an edge: the cut plane that is the undisturbed section. */
         @Marked("edge")
         @Noun("the edge chi is counted from")
-        record Edge(BoxSide edge) implements FileChi {}
+        record Edge(BoxSide edge, @Default("false") boolean inARow) implements FileChi {}
     }
 
     /** Which lengths are counted. */

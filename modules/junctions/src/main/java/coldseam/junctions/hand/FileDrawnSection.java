@@ -53,6 +53,9 @@ record FileDrawnSection(
     static final String USUAL_RESISTANCE =
             "0.04 outdoors, 0.10 to 0.25 indoors, one through the coefficient of 25 or 4 W/(m²·K)";
 
+    /** W/(m·K), as of a house's own materials: no metal conducts more. */
+    static final String MOST_CONDUCTIVITY = "500";
+
     /** Units of coordinates. */
     enum Lengths {
         MM(0.001),
@@ -113,7 +116,7 @@ record FileDrawnSection(
     record FileRegion(
             Position place,
             String material,
-            @Bounds(above = "0") double conductivity,
+            @Bounds(above = "0", atMost = MOST_CONDUCTIVITY) double conductivity,
             Optional<FileRectangle> rectangle,
             @Size(min = 3, max = 1000) Optional<ImmutableList<FilePlace>> polygon) {
 

@@ -141,18 +141,22 @@ final class HandBounds {
         return boundary.surfaceResistance().orElse(air.surfaceResistance());
     }
 
+    /** Adds a fault where a solid only borrows a built-in material's name. */
+    static void material(String name, double conductivity, Position at, Faults faults) {
+        if (!MaterialLibrary.isAir(name)) {
+            MaterialChecks.like(name, conductivity, at, faults);
+        }
+    }
+
     private void materials(Faults faults) {
         section.regions().forEachWithIndex((region, index) -> {
             Position at = regions.get(index);
             if (MaterialLibrary.isAir(region.material())) {
                 air(region, at, faults);
-            } else {
-                MaterialChecks.like(region.material(), region.conductivity(), at, faults);
-                if (MaterialLibrary.named(region.material())
-                        .filter(Material::insulates)
-                        .isEmpty()) {
-                    unknown(region, at, faults);
-                }
+            } else if (MaterialLibrary.named(region.material())
+                    .filter(Material::insulates)
+                    .isEmpty()) {
+                unknown(region, at, faults);
             }
         });
     }

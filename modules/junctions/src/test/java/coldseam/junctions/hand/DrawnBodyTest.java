@@ -154,7 +154,7 @@ class DrawnBodyTest {
                 wall.yaml:5:26: cut-planes is needed; got "w1"; allowed: x0, x1, y0, y1, z0, z1; did you mean "x1"?
                 wall.yaml:7:3: a painted box needs exactly one of the keys material, environment, adiabatic; got the keys \
                 enviroment, box; did you mean "environment"?
-                wall.yaml:9:40: conductivity is out of range; got 0; allowed: more than 0; check value and unit""",
+                wall.yaml:9:40: conductivity is out of range; got 0; allowed: more than 0 and at most 500; check value and unit""",
                 faults(WALL.replace("body: [0, 0, 0, 50, 50, 20]", "body: [0, 0, 0, 50, 50]")
                         .replace("[x0, x1, y0, y1]", "[x0, x1, y0, w1]")
                         .replace("{environment: indoor, box", "{enviroment: indoor, box")
@@ -181,6 +181,52 @@ class DrawnBodyTest {
                                 + " z1, and the cut planes are x0, x1, y0, y1"));
         assertTrue(
                 faults(WALL.replace("{surface: [x1, y1]}", "{edge: z0}")).contains("got z0, and the cut planes are"));
+    }
+
+    private static final String SECTIONS =
+            Path.of(System.getProperty("coldseam.root"), "fixtures", "sections").toString();
+
+    /** A drawing of the fixtures with something else in the place of a text. */
+    private String faultsOf(String name, String text, String by) throws IOException {
+        String file = Files.readString(Path.of(SECTIONS, name + ".yaml"));
+        assertTrue(file.contains(text), text);
+        return faults(file.replace(text, by));
+    }
+
+    /**
+     * A cut 60 mm from a bracket made 0.032 W/K of 0.048 (our own solutions), and nothing was said. The face opposite halves
+     * the drawing or is a cut as well.
+     */
+    @Test
+    void chiNeedsItsCutsFarAway() throws IOException {
+        String bracket = "bracket-through-insulation";
+        String near = faultsOf(bracket, "500", "65");
+        assertTrue(
+                near.contains("got 60 mm from x1 to whatever is drawn otherwise; allowed: at least 378 mm, 1.5"), near);
+        assertTrue(near.contains("got 40 mm from y1"), near);
+        String beside = faultsOf(bracket, "[0, 0, 180, 5, 25, 480]", "[60, 0, 180, 70, 25, 480]");
+        assertTrue(beside.contains("got 60 mm from x0") && !beside.contains("y0"), beside);
+        String joist = faultsOf("joist-end-in-brick", ", in-a-row: true", "");
+        assertTrue(joist.contains("got 270 mm from x1") && joist.contains("or write in-a-row: true"), joist);
+    }
+
+    /** What lengths are counted from decides chi: a vertex within a wall, or the other face's, is a slip. */
+    @Test
+    void aCornersVertexLiesOnItsFaces() throws IOException {
+        String corner = "corner-of-two-walls-and-roof";
+        assertTrue(faultsOf(corner, "[380, 380, 1200]", "[400, 380, 1200]")
+                .contains("got x = 0.4000 m; allowed: 0.3800 m"));
+        assertTrue(faultsOf(corner, "internal", "external")
+                .contains("cold faces meet; got z = 1.200 m; allowed: 1.600 m"));
+    }
+
+    /** Of a library's name is what conducts like it. */
+    @Test
+    void aBorrowedNameIsRefused() throws IOException {
+        assertTrue(faults(WALL.replace(
+                        "material: insulation, conductivity: 0.04", "material: mineral wool board, conductivity: 35"))
+                .startsWith("wall.yaml:9:3: a material of a built-in one's name conducts like it; got 35.000 W/(m·K)"));
+        assertTrue(faults(WALL.replace("0.04, box", "501, box")).contains("conductivity is out of range; got 501"));
     }
 
     @Test
