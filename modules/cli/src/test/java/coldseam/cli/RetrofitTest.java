@@ -119,7 +119,8 @@ class RetrofitTest {
         assertEquals(Optional.empty(), best(old), "nothing better leaves the walls as they are");
         ImmutableList<String> steps = old.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
         assertTrue(
-                steps.anySatisfy(step -> step.contains("; lengths of this one that may be changed: plinth")),
+                steps.anySatisfy(step -> step.contains(
+                        "; lengths of this one that may be changed: plinth (0 mm to 900 mm, now 150 mm)")),
                 steps::toString);
         assertTrue(options(old).allSatisfy(id -> id.contains("in-old-walls")), options(old)::toString);
 

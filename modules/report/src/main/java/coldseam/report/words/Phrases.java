@@ -105,12 +105,22 @@ public record Phrases(UnitSystem units) {
                                         + each.suits().takesDown().makeString(", ") + ")"));
     }
 
-    /** What the detail that was chosen lets a house change. */
-    private static String lengths(BridgeSheet<?> sheet) {
+    /** What the detail that was chosen lets a house change, from where to where. */
+    private String lengths(BridgeSheet<?> sheet) {
         ImmutableList<DetailParameter> parameters = sheet.result().detail().parameters();
         return sheet.chosen() && parameters.notEmpty()
-                ? "; lengths of this one that may be changed: " + listed(parameters.collect(DetailParameter::name))
+                ? "; lengths of this one that may be changed: " + listed(parameters.collect(this::length))
                 : "";
+    }
+
+    private String length(DetailParameter parameter) {
+        return String.format(
+                Locale.ROOT,
+                "%s (%s to %s, now %s)",
+                parameter.name(),
+                say(parameter.least(), Dimension.THICKNESS),
+                say(parameter.most(), Dimension.THICKNESS),
+                say(parameter.value(), Dimension.THICKNESS));
     }
 
     /** Several in a row, the last after "and". */
