@@ -308,9 +308,14 @@ final class Openings {
         double a = opening.left().isPresent()
                 ? least + opening.left().getAsDouble()
                 : (least + most - opening.width()) / 2;
-        double b = axes.v().z() > FLAT
-                ? (floor(f) + opening.sill() - axes.origin().z()) / axes.v().z()
-                : outline.collectDouble(c -> c.y).min() + opening.sill();
+        double lowest = outline.collectDouble(c -> c.y).min();
+        double highest = outline.collectDouble(c -> c.y).max();
+        boolean flat = axes.v().z() <= FLAT;
+        // No opening ends with its ceiling: nobody who leaves the sill out there means that.
+        double from = opening.sill() > 0 ? lowest + opening.sill() : (lowest + highest - opening.height()) / 2;
+        double b = flat
+                ? from
+                : (floor(f) + opening.sill() - axes.origin().z()) / axes.v().z();
         return new Placed(opening, f, axes, a, b, a + opening.width(), b + opening.height());
     }
 
@@ -354,7 +359,7 @@ final class Openings {
         return at < foot - ROUNDING && shown(foot - zero) > 0
                 ? String.format(
                         Locale.ROOT,
-                        " Outside, what lies before this wall (a deck with all its layers, a roof, a base) ends"
+                        " Outside, what lies before this wall (the ground, a deck with all its layers, a roof, a base) ends"
                                 + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
                         shown(foot - zero))
                 : "";

@@ -358,6 +358,12 @@ class OpeningsTest {
         assertEquals(3, ShellBuilderTest.surface(shell, "roof").openingArea(), ROUND_OFF);
         assertEquals(
                 "top side, hall, at the head of window \"R\"", sides.getFirst().place());
+        ImmutableList<Point3> middle = flatRoofed(Houses.opening("R", Opening.Kind.WINDOW, "roof", 2, 1.5, -1, 0))
+                .edges()
+                .select(each -> each.kind() == JunctionKind.ROOFLIGHT)
+                .flatCollect(each -> Lists.immutable.of(each.from(), each.to()));
+        assertEquals(
+                6 - 0.75, middle.collectDouble(Point3::y).min(), ROUND_OFF, "in the middle where no sill is given");
         Edge foot = flatRoofed(Houses.opening("R", Opening.Kind.WINDOW, "roof", 2, 1.5, -1, 4))
                 .edges()
                 .detect(each -> each.name().equals("sill: R"));

@@ -39,7 +39,8 @@ record FileOpening(
         @Bounds(atLeast = "0 m", atMost = "500 m")
         OptionalDouble left,
 
-        @Doc("Its lower edge above the storey's floor.")
+        @Doc(
+                "Its lower edge above the storey's floor, measured upright; in a ceiling or flat roof from its lower or southern end, in the middle where left out.")
         @Default("0 m")
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "0 m", atMost = "20 m")
