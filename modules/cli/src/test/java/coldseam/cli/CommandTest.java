@@ -371,7 +371,7 @@ class CommandTest {
         Files.writeString(folder.resolve("my-bracket.yaml"), own.replace("height: arm,", "height: arn,"));
         Run broken = Run.of("check", house.toString());
         assertEquals(Exit.REFUSED.code(), broken.code());
-        assertTrue(broken.err().contains("my-bracket.yaml:21:"), broken::err);
+        assertTrue(broken.err().contains("my-bracket.yaml:19:"), broken::err);
         assertTrue(broken.err().contains("got \"arn\""), broken::err);
     }
 }

@@ -22,7 +22,9 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.detail.Rank;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
@@ -85,6 +87,42 @@ class PointCatalogueTest {
             }
         }
         assertTrue(chi[0] > chi[1] + 1e-3, chi[0] + " and " + chi[1] + " W/K");
+    }
+
+    /** What is bolted to blocks or to a wall insulated inside reaches no insulation outside, and loses next to nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "anchor-bolt-steel, anchor-bolt-stainless",
+        "anchor-plate-steel-rods, anchor-plate-stainless-rods",
+        "bracket-steel, bracket-stainless",
+        "angle-steel, angle-stainless"
+    })
+    void whatIsBoltedToABareFaceLosesLittle(String steel, String stainless) {
+        for (String use : List.of("monolithic wall", "wall insulated inside")) {
+            Assembly wall = BuildUps.all().get(use).masonry();
+            double[] chi = Stream.of(steel, stainless)
+                    .map(id -> CATALOGUE.find(id).orElseThrow())
+                    .mapToDouble(each -> COMPUTER.compute(each, TypicalBuild.MASONRY.setup(each.point(), wall))
+                            .chi()
+                            .middle())
+                    .toArray();
+            assertTrue(chi[0] > chi[1] && chi[1] > 0 && chi[0] < 0.01, use + ": " + chi[0] + " and " + chi[1] + " W/K");
+        }
+    }
+
+    /** A block of foam lies in boards outside, and is cut into no wall that has none. */
+    @Test
+    void tapsCutNoFoamIntoAWallWithoutBoards() {
+        for (String use : List.of("monolithic wall", "wall insulated inside", "wall")) {
+            for (String id : List.of("hose-tap-on-plastic-pipe", "hose-tap-frost-proof")) {
+                Detail tap = CATALOGUE.find(id).orElseThrow();
+                PointSetup setup = TypicalBuild.MASONRY.setup(
+                        tap.point(), BuildUps.all().get(use).masonry());
+                boolean block = new PointLaying(tap, (PointDrawing) tap.drawing(), setup)
+                        .bodies.anySatisfy(each -> each.material().name().equals("structural foam block"));
+                assertEquals(use.equals("wall"), block, id + " in " + use);
+            }
+        }
     }
 
     @ParameterizedTest
