@@ -73,7 +73,7 @@ public final class PairWords {
                         + ", since " + why(obstacle));
         return Optional.of(computed + " of "
                 + Phrases.count(rows.size(), "pair of seams that touches", "pairs of seams that touch")
-                + (computed == 1 ? " is" : " are") + " solved in one section"
+                + (computed == 1 || rows.size() == 1 ? " is" : " are") + " solved in one section"
                 + (computed == 0
                         ? ""
                         : ", which adds " + units.readable(more.lower(), more.upper(), Dimension.HEAT_LOSS_COEFFICIENT)
