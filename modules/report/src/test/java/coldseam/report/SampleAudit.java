@@ -510,6 +510,7 @@ final class SampleAudit {
                 area,
                 area * 0.9,
                 0,
+                Lists.immutable.empty(),
                 "ground floor");
     }
 

@@ -36,11 +36,10 @@ public final class WindowsAndDoors {
     public static final Assumption<Opening> BETTER_THAN_BEST = those(opening -> least(opening) < BEST);
 
     /** Doors whose sill nobody steps over, in their walls' order. */
-    public static final Assumption<Opening> HIGH_SILL = audit -> OfHouse.surfaces(
-                    audit, surface -> surface.use() == Body.Use.WALL)
-            .flatCollect(wall ->
-                    audit.house().openings().select(opening -> opening.surface().equals(wall.name())))
-            .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP);
+    public static final Assumption<Opening> HIGH_SILL =
+            audit -> OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.WALL)
+                    .flatCollect(wall -> audit.house().openings().select(wall::holds))
+                    .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP);
 
     /** Those that are larger than one usually is. */
     public static final Assumption<Opening> LARGE =

@@ -131,7 +131,7 @@ final class HeatLossTable {
     }
 
     private Optional<SurfaceHeat> surfaceOf(Opening opening) {
-        return heats.detectOptional(heat -> heat.surface().name().equals(opening.surface()));
+        return heats.detectOptional(heat -> heat.surface().holds(opening));
     }
 
     /** What makes several edges one line: an own psi is one whatever sheet shows how the edges are built. */

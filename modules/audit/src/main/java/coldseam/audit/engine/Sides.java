@@ -38,8 +38,7 @@ final class Sides {
         double opaque = exposed.sumOfDouble(heat -> heat.opaqueArea(system));
         double insulated = exposed.select(Sides::insulated).sumOfDouble(heat -> heat.opaqueArea(system));
         ImmutableList<Opening> openings = house.openings()
-                .select(opening ->
-                        heats.anySatisfy(heat -> heat.surface().name().equals(opening.surface())));
+                .select(opening -> heats.anySatisfy(heat -> heat.surface().holds(opening)));
         double loss = exposed.sumOfDouble(heat -> heat.transmittance() * heat.opaqueArea(system))
                 + openings.sumOfDouble(
                         opening -> WindowTransmittance.transmittance(opening) * opening.width() * opening.height());

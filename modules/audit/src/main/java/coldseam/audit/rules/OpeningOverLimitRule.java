@@ -47,11 +47,9 @@ public final class OpeningOverLimitRule implements Rule {
                 .select(opening -> Limits.over(transmittance(opening), limit(facts, opening)))
                 .toSortedListBy(opening -> limit(facts, opening) - transmittance(opening))
                 .toImmutable();
-        ImmutableList<Surface> walls = over.collect(Opening::surface)
-                .distinct()
-                .flatCollect(name -> facts.shell()
-                        .surfaces()
-                        .select(surface -> surface.name().equals(name)));
+        ImmutableList<Surface> walls = over.flatCollect(
+                        opening -> facts.shell().surfaces().select(surface -> surface.holds(opening)))
+                .distinct();
         return walls.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(draft(facts, over, walls));
     }
 

@@ -9,6 +9,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.SideSummary;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.conduction.Interval;
 import coldseam.conduction.solid.Place;
@@ -275,6 +276,28 @@ class HeatLossTableTest {
                 .getOnly();
         assertEquals(0.7, hatch.factor());
         assertEquals(1 * 2 * 1.5 * 0.7, hatch.loss().middle(), 0.0005);
+    }
+
+    /** A window that names the gable lies in the wall that is one with it. */
+    @Test
+    void anOpeningIsCountedWhateverItsSurfaceIsCalled() {
+        String gable = Sample.yaml().replace("form: flat,", "form: gable, pitch: 45 °, low-side: south,")
+                + "openings:\n  window: {kind: window, surface: SURFACE, width: 1 m, height: 2 m, sill: 2 m, transmittance: 2"
+                + " W/(m²·K)}\n";
+        for (String surface : Lists.immutable.of("ground floor east wall", "gable over ground floor east wall")) {
+            Audit audit = Sample.audit(gable.replace("SURFACE", surface), Sample.good());
+            Line window = audit.heatLoss()
+                    .lines()
+                    .select(line -> line.group() == Group.OPENINGS)
+                    .getOnly();
+            assertEquals(1 * 2 * 2, window.loss().middle(), 0.0005, surface);
+            assertEquals(2, audit.sides().sumOfDouble(SideSummary::openings), ROUND_OFF, surface);
+            assertTrue(
+                    audit.findings()
+                            .anySatisfy(found -> found.breaches()
+                                    .anySatisfy(breach -> breach.rule().equals("opening-over-limit"))),
+                    surface);
+        }
     }
 
     /** The colder side decides: 0.7 around a hatch into the garage, 1 at the corner of garage wall and outer wall. */

@@ -227,8 +227,8 @@ final class Openings {
     }
 
     private Surface pierced(Surface s, int facet) {
-        double area = placed.select(p -> p.facet() == facet)
-                .sumOfDouble(p -> p.opening().width() * p.opening().height());
+        ImmutableList<Opening> own =
+                placed.select(p -> p.facet() == facet).collect(Placed::opening).toImmutable();
         return new Surface(
                 s.name(),
                 s.partOf(),
@@ -241,7 +241,8 @@ final class Openings {
                 s.normal(),
                 s.externalArea(),
                 s.internalArea(),
-                area,
+                own.sumOfDouble(opening -> opening.width() * opening.height()),
+                own.collect(Opening::name),
                 s.storey());
     }
 
@@ -249,8 +250,8 @@ final class Openings {
         ImmutableList<Integer> named = facets(facet -> names(opening, facet));
         // A gable that is one with the wall under it bears that one's name.
         ImmutableList<Integer> candidates = named.isEmpty()
-                ? facets(
-                        facet -> !facet.step() && Facet.gableOver(facet.whole()).equals(opening.surface()))
+                ? facets(facet -> facet.traits().mark() == Facet.Mark.UNDER_GABLE
+                        && Facet.gableOver(facet.whole()).equals(opening.surface()))
                 : named;
         if (candidates.isEmpty()) {
             faults.add(

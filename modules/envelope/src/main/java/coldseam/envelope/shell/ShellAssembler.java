@@ -177,6 +177,7 @@ final class ShellAssembler {
                 area.length() / 2 * Vertex.metres(1) * Vertex.metres(1),
                 Vectors.dot(Vectors.areaVector(inside.toImmutable()), planes.normal(f)),
                 0,
+                Lists.immutable.empty(),
                 facet.traits().storey());
     }
 

@@ -27,6 +27,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param externalArea m², gross, on the outer plane
  * @param internalArea m², gross, on the inner plane
  * @param openingArea m²
+ * @param openings names of the windows and doors in it
  * @param storey the storey it belongs to, or what it is part of; for places a person can walk to
  */
 public record Surface(
@@ -42,6 +43,7 @@ public record Surface(
         double externalArea,
         double internalArea,
         double openingArea,
+        ImmutableList<String> openings,
         String storey) {
 
     /** Whether what carries it stands or lies apart, as studs do. */
@@ -60,6 +62,11 @@ public record Surface(
     /** What a file may call it by: its own name, that of the roof or wall it is a part of, and its storey's. */
     public ImmutableList<String> names() {
         return Lists.immutable.of(name, partOf, storey);
+    }
+
+    /** Whether a window or door lies in it, whatever the file calls the surface by. */
+    public boolean holds(Opening opening) {
+        return openings.contains(opening.name());
     }
 
     /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */

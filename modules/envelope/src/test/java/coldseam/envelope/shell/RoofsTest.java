@@ -1,9 +1,11 @@
 package coldseam.envelope.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
@@ -163,8 +165,26 @@ class RoofsTest {
             Surface wall = ShellBuilderTest.surface(shell, "house wall 1");
             assertEquals(6 * (EAVES + 0.5) + 9, wall.externalArea(), LATTICE);
             assertEquals(1.2 * 2, wall.openingArea(), LATTICE);
+            assertEquals(Lists.immutable.of("window"), wall.openings());
             assertEquals(2, shell.edges().count(edge -> edge.kind() == JunctionKind.JAMB));
         }
+    }
+
+    /** There is none under a hip. */
+    @Test
+    void aGableThatIsNotThereIsNamedByNoWindow() {
+        Body body = Houses.body(
+                roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE)),
+                Houses.around(
+                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        House house = Houses.house(
+                body,
+                Lists.immutable.of(
+                        Houses.opening("window", Opening.Kind.WINDOW, "gable over house wall 0", 1.2, 1, -1, 1)),
+                Lists.immutable.empty());
+        assertTrue(assertThrows(ShellException.class, () -> ShellBuilder.build(house))
+                .getMessage()
+                .contains("the surface \"gable over house wall 0\" is not part of the shell"));
     }
 
     @Test
