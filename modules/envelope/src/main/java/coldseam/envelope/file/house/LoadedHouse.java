@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
@@ -61,6 +62,8 @@ public record LoadedHouse(
 
     private static final Pattern NUMBER = Pattern.compile("[-0-9.]+");
 
+    private static final Pattern NAME = Pattern.compile("\"[^\"]*\"");
+
     private static final ImmutableSet<ShellFault.Part> NAMESAKES =
             Sets.immutable.of(ShellFault.Part.WALL, ShellFault.Part.DORMER, ShellFault.Part.STOREY);
 
@@ -98,13 +101,16 @@ public record LoadedHouse(
                 : fault;
     }
 
-    /** What is wrong with all of a row, said of the first. */
+    /** What is wrong with all of a row, or with one and a row, said of the first, with whatever else the others name. */
     private static String said(MutableList<ShellFault> row) {
-        String first = row.getFirst().name();
-        MutableList<String> others =
-                row.collect(ShellFault::name).distinct().without(first).collect(name -> '"' + name + '"');
-        return row.getFirst().message()
-                + (others.isEmpty() ? "" : " The same of others of the row: " + others.makeString(", ") + ".");
+        MutableList<String> others = row.flatCollect(LoadedHouse::named).distinct();
+        others.removeAll(named(row.getFirst()).castToList());
+        return row.getFirst().message() + (others.isEmpty() ? "" : " The same of " + others.makeString(", ") + ".");
+    }
+
+    private static ImmutableList<String> named(ShellFault fault) {
+        return Lists.immutable.fromStream(
+                NAME.matcher(fault.message()).results().map(MatchResult::group));
     }
 
     /** Where a part stands; of a surface that the file does not name, where what it is named after does. */
