@@ -55,6 +55,18 @@ class KindsTest {
                         .reject(JunctionKind::threshold));
     }
 
+    /** A mast may come in through a wall, and a ventilated soffit hangs on brackets as a cladding does; a drain lies on top. */
+    @Test
+    void pointsFaceWhereTheyAreBuilt() {
+        assertEquals(faced("roof drain"), Lists.immutable.of(BridgeKind.Facing.UP));
+        assertTrue(faced("service mast").contains(BridgeKind.Facing.SIDE));
+        assertTrue(faced("cladding bracket").contains(BridgeKind.Facing.DOWN));
+    }
+
+    private static ImmutableList<BridgeKind.Facing> faced(String label) {
+        return PointKind.of(label).mayFace();
+    }
+
     @Test
     void bandsFollowTheForm() {
         assertEquals(Lists.immutable.of("roof", "wall"), JunctionKind.PARAPET.bands());
