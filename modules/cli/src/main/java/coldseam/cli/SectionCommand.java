@@ -139,21 +139,15 @@ final class SectionCommand implements Callable<Integer> {
 
     private void print(DrawnSection loaded, Solution solution) {
         terminal.fold(loaded.section().name(), "", "");
-        numbers(
-                solution,
-                at -> String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit()));
+        numbers(solution, at -> place(at, loaded));
         withoutAir(loaded);
         closing(solution);
         ImmutableList<GapPlaces.Place> places = GapPlaces.of(solution, 3);
         if (places.notEmpty()) {
             say(
                     "Most of the intervals' width comes from around %s.",
-                    places.collect(place -> String.format(
-                                    Locale.ROOT,
-                                    "(%.4g, %.4g): %.0f %%",
-                                    place.at().x() / loaded.unit(),
-                                    place.at().y() / loaded.unit(),
-                                    100 * place.share()))
+                    places.collect(each -> place(each.at(), loaded)
+                                    + String.format(Locale.ROOT, ": %.0f %%", 100 * each.share()))
                             .makeString(", "));
         }
         notes(solution);

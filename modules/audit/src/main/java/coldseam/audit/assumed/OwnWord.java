@@ -32,17 +32,15 @@ public final class OwnWord {
             .select(row -> row.sheet().filter(sheet -> isByHand(detail(sheet))).isPresent());
 
     /**
-     * What insulates in such a section, is no layer of its legs, and has no name of the built-in list or of the house's materials:
-     * the drawing alone says what it conducts.
+     * What insulates in such a section, is no layer of its legs, has no name of the built-in list, and conducts less than the house's
+     * material of its name, if there is one: the drawing alone says what it conducts.
      */
     public static final Assumption<Region> DRAWN_OF_ITS_OWN = audit -> audit.junctions()
             .flatCollect(row -> row.sheet().stream().toList())
             .collect(sheet -> detail(sheet).drawing())
             .distinct()
             .selectInstancesOf(HandDrawing.class)
-            .flatCollect(HandDrawing::ofItsOwn)
-            .reject(region ->
-                    Materials.used(audit).anySatisfy(each -> each.name().equals(region.material())))
+            .flatCollect(drawing -> drawing.ofItsOwn(Materials.used(audit)))
             .distinctBy(region -> region.material() + " " + region.conductivity());
 
     /** What is built by details' files of the house's own: how that is built and holds, those files alone say. */

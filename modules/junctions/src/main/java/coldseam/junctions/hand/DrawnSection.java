@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.DoubleList;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -31,6 +32,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param file as written
  */
 public record DrawnSection(Section section, double unit, FileDrawnSection file) implements Drawn {
+
+    /** m; lines as near as this are one, by rounding of corners to the grid of shapes. */
+    private static final double ON_THE_OUTLINE = 2e-6;
 
     /**
      * Reads the section of a file, YAML or JSON.
@@ -66,29 +70,26 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
 
     /** m, the larger side of what is painted. */
     private double size() {
-        ImmutableList<Point> corners =
-                section.regions().flatCollect(each -> each.outline().corners());
-        return Math.max(
-                corners.collectDouble(Point::x).max()
-                        - corners.collectDouble(Point::x).min(),
-                corners.collectDouble(Point::y).max()
-                        - corners.collectDouble(Point::y).min());
+        DoubleList x = corners().collectDouble(Point::x);
+        DoubleList y = corners().collectDouble(Point::y);
+        return Math.max(x.max() - x.min(), y.max() - y.min());
     }
 
-    /** m; lines as near as this are one, by rounding of corners to the grid of shapes. */
-    private static final double ON_THE_OUTLINE = 2e-6;
+    private ImmutableList<Point> corners() {
+        return section.regions().flatCollect(each -> each.outline().corners());
+    }
 
     /**
      * The pieces of the outline that no boundary runs along, each from end to end, m: no heat goes through them. What turns round an
      * axis has none on it.
      */
     public ImmutableList<ImmutableList<Point>> withoutAir() {
-        return HandBounds.pieces(HandBounds.free(
-                        HandDrawing.faces(section),
-                        section.boundaries().flatCollect(HandBounds::lines),
-                        ON_THE_OUTLINE))
-                .reject(piece -> section.symmetry() == Symmetry.AXISYMMETRIC
-                        && piece.allSatisfy(point -> Math.abs(point.x()) < HandBounds.NEAR));
+        ImmutableList<Geometry> touched = section.boundaries().flatCollect(HandBounds::lines);
+        if (section.symmetry() == Symmetry.AXISYMMETRIC) {
+            DoubleList y = corners().collectDouble(Point::y);
+            touched = touched.newWith(Composer.line(new Point(0, y.min()), new Point(0, y.max())));
+        }
+        return HandBounds.pieces(HandBounds.free(HandDrawing.faces(section), touched, ON_THE_OUTLINE));
     }
 
     private static Position place(FileDrawnSection file, DrawingFault fault) {

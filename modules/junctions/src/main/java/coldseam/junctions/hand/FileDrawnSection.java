@@ -51,7 +51,7 @@ record FileDrawnSection(
     static final String MOST_RESISTANCE = "1";
 
     static final String USUAL_RESISTANCE =
-            "0.04 outdoors, 0.10 to 0.25 indoors, one through the coefficient of 25 or 4 W/(m²·K)";
+            "0.04 outdoors, 0.10 to 0.25 indoors; of a coefficient, 25 or 4 W/(m²·K), it is one over that";
 
     /** W/(m·K), as of a house's own materials: no metal conducts more. */
     static final String MOST_CONDUCTIVITY = "500";
@@ -63,10 +63,10 @@ record FileDrawnSection(
         M(1),
         IN(0.0254);
 
-        /** m; a wall's thickness in millimetres taken for metres is less (judgement). */
+        /** m; a wall whose metres are taken for millimetres is thinner (judgement). */
         private static final double SMALLEST = 0.005;
 
-        /** m; a metre in millimetres taken for metres is more, the ground under a house less (judgement). */
+        /** m; a metre whose millimetres are taken for metres is longer, the ground under a house shorter (judgement). */
         private static final int LARGEST = 300;
 
         private final double metres;

@@ -50,7 +50,7 @@ final class HandBounds {
     private static final double STILL = 0.25;
 
     /** Of a conductivity: what rounding to two digits does. */
-    private static final double SHARE = 0.03;
+    static final double SHARE = 0.03;
 
     /** m²·K/W; what a boundary may resist more than the legs' faces beside the same air: what rounding to two digits does. */
     private static final double ROUNDED = 0.005;
@@ -111,17 +111,18 @@ final class HandBounds {
                         said("%.3g m²·K/W", each, Dimension.RESISTANCE),
                         Phrase.of("at most ").and(said("%.2f m²·K/W", STILL, Dimension.RESISTANCE)),
                         "correct surface-resistance"));
-        section.environments()
-                .reject(air -> air.name().equals(Surroundings.INDOOR))
-                .forEach(air -> outside(air, faults));
+        section.environments().select(air -> outdoors.contains(air.name())).forEach(air -> outside(air, faults));
     }
 
-    /** Before the seam a face is as near to the wind as the legs' own: it may resist no more than the most of them does. */
+    /**
+     * Before the seam a face is as near to the wind as the legs' own: it may resist no more than the most of them does. In a loft or a
+     * cellar no wind blows, and air resists by the way that the heat goes.
+     */
     private void outside(Environment air, Faults faults) {
         ImmutableList<Boundary> beside =
                 section.boundaries().select(each -> each.environment().equals(air.name()));
         DoubleList atCuts = beside.select(this::atACut).collectDouble(each -> resistance(each, air));
-        double most = atCuts.maxIfEmpty(STILL);
+        double most = atCuts.max();
         beside.collectDouble(each -> resistance(each, air))
                 .select(each -> each > most + ROUNDED && each <= STILL)
                 .distinct()
@@ -149,10 +150,11 @@ final class HandBounds {
     }
 
     private void materials(Faults faults) {
+        Geometry spaces = spaces();
         section.regions().forEachWithIndex((region, index) -> {
             Position at = regions.get(index);
             if (MaterialLibrary.isAir(region.material())) {
-                air(region, at, faults);
+                air(index, spaces, at, faults);
             } else if (MaterialLibrary.named(region.material())
                     .filter(Material::insulates)
                     .isEmpty()) {
@@ -161,12 +163,38 @@ final class HandBounds {
         });
     }
 
+    /** The spaces of air that are no layers of a leg: strips of it side by side are one. */
+    private Geometry spaces() {
+        MutableList<Geometry> spaces = Lists.mutable.empty();
+        section.regions().forEachWithIndex((region, index) -> {
+            if (MaterialLibrary.isAir(region.material()) && !alongACut(region)) {
+                spaces.add(seen(index));
+            }
+        });
+        return Shapes.union(spaces);
+    }
+
+    /** What of a region no later one is painted over. */
+    private Geometry seen(int index) {
+        ImmutableList<Geometry> painted = section.regions()
+                .drop(index)
+                .collect(each -> Shapes.of(each.outline().corners()));
+        return Shapes.difference(painted.getFirst(), Shapes.union(painted.drop(1)));
+    }
+
     /** In a space of air heat is carried by its turning and by radiation as well: it conducts the more the wider it is. */
-    private void air(Region region, Position at, Faults faults) {
-        double wide = 2
-                * MaximumInscribedCircle.getRadiusLine(
-                                Shapes.of(region.outline().corners()), CIRCLE)
-                        .getLength();
+    private void air(int index, Geometry spaces, Position at, Faults faults) {
+        Region region = section.regions().get(index);
+        Geometry seen = seen(index);
+        double wide = 0;
+        for (int i = 0; i < spaces.getNumGeometries(); i++) {
+            Geometry space = spaces.getGeometryN(i);
+            if (Shapes.intersection(space, seen).getArea() > NEAR * NEAR) {
+                double radius =
+                        MaximumInscribedCircle.getRadiusLine(space, CIRCLE).getLength();
+                wide = Math.max(wide, 2 * radius);
+            }
+        }
         double least = wide > 0 ? wide / AirLayers.resistance(wide, HeatFlow.DOWNWARDS, AirLayers.DULL) : 0;
         if (region.conductivity() < (1 - SHARE) * least && !alongACut(region)) {
             faults.add(

@@ -243,10 +243,12 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
     }
 
     /**
-     * What insulates between the legs' cuts, is none of their layers and none of the built-in list: its conductivity stands in the
-     * drawing alone.
+     * What insulates between the legs' cuts, is none of their layers, none of the built-in list, and conducts less than any of its
+     * name: its conductivity stands in the drawing alone.
+     *
+     * @param house its materials
      */
-    public ImmutableList<Region> ofItsOwn() {
+    public ImmutableList<Region> ofItsOwn(ImmutableList<Material> house) {
         Section section = drawn.section();
         ImmutableList<Composition.Face> faces = faces(section);
         ImmutableList<Geometry> cuts =
@@ -255,6 +257,8 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                 .select(region -> region.conductivity() <= Material.INSULATES_UP_TO
                         && MaterialLibrary.called(region.material()).isEmpty()
                         && !alongACut(region, section, faces, cuts))
+                .reject(region -> house.anySatisfy(each -> each.name().equals(region.material())
+                        && region.conductivity() >= (1 - HandBounds.SHARE) * each.conductivity()))
                 .distinctBy(region -> region.material() + " " + region.conductivity());
     }
 

@@ -93,7 +93,8 @@ class DrawnSectionTest {
                 WALL.replace("lengths: mm", "lengths: mm\naxisymmetric: true")
                         .replace("[200, 0, 380, 1000]", "[0, 0, 380, 1000]")
                         .replace("[[200, 0], [200, 1000]]", "[[0, 0], [380, 0]]")));
-        assertEquals(1, rod.withoutAir().size());
+        assertEquals(0.38, width(rod.withoutAir().getOnly()), 1e-5);
+        rod.withoutAir().getOnly().forEach(point -> assertEquals(1, point.y(), 1e-5));
     }
 
     private static double width(ImmutableList<Point> piece) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Fault;
 import coldseam.files.Faults;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -314,6 +316,8 @@ class HandDrawingTest {
                 faults(parted.formatted("0.13")).getOnly().got().toString());
         accepted(parted.formatted("0.04"));
         accepted(parted.formatted("0.01"));
+        // In a loft 0.10 over its floor and 0.13 beside a wall.
+        accepted(parted.formatted("0.13").replace("outdoor", "loft").replace("cut: [[", "factor: 0.8, cut: [["));
     }
 
     /**
@@ -332,6 +336,20 @@ class HandDrawingTest {
         assertEquals(6, still.place().line());
         accepted(air.formatted("0.22"));
         accepted(air.formatted("2"));
+    }
+
+    /** 20 mm conduct 0.02·(0.025/0.02 + 0.818·5.149) = 0.109, 40 mm 0.04·(0.625 + 4.213) = 0.194 W/(m·K) (as above). */
+    @Test
+    void stripsOfAirAreOneSpaceAndWhatIsPaintedOverIsNone() throws IOException {
+        String strip = "- {material: air, conductivity: 0.12, rectangle: [100, 200, 200, 220]}\n";
+        String other = "- {material: %s, conductivity: %s, rectangle: [100, 220, 200, 240]}\n";
+        accepted(CORNER.replace("environments:", strip + "environments:"));
+        ImmutableList<Fault> split =
+                faults(CORNER.replace("environments:", strip + other.formatted("air", "0.12") + "environments:"));
+        assertEquals(2, split.size());
+        assertEquals("at least 0.194 W/(m·K)", split.getFirst().allowed().toString());
+        accepted(CORNER.replace(
+                "environments:", strip.replace("220]", "240]") + other.formatted("masonry", "0.8") + "environments:"));
     }
 
     /** By 3 × 300 mm a leg would have to go on for 0.9 m; a metre is asked for. */
@@ -377,13 +395,16 @@ class HandDrawingTest {
         assertEquals("", named(trim.formatted("mineral wool board", "0.04")));
         assertEquals("", named(trim.formatted("board", "0.04")));
         assertEquals("board", named(trim.formatted("board", "0.03")));
+        Material known = Samples.material("trim", 0.04);
+        assertEquals("", named(trim.formatted("trim", "0.039"), known));
+        assertEquals("trim", named(trim.formatted("trim", "0.025"), known));
     }
 
-    private String named(String text) throws IOException {
+    private String named(String text, Material... house) throws IOException {
         Faults faults = new Faults();
         Detail detail = HandDrawing.detail("drawn", file(text), faults).orElseThrow();
         return ((HandDrawing) detail.drawing())
-                .ofItsOwn()
+                .ofItsOwn(Lists.immutable.with(house))
                 .collect(each -> each.material())
                 .makeString(", ");
     }
