@@ -4,15 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.assumed.Assumption;
+import coldseam.files.ClassFiles;
 import java.lang.reflect.Field;
-import java.net.URI;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.stream.Stream;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.junit.jupiter.api.Test;
 
@@ -38,28 +35,20 @@ class AssumedWordsTest {
         assertEquals(AssumedWords.worded().size(), seen);
     }
 
-    /** Of the package, from a folder or, where the module is packed, from its jar. */
-    private static MutableList<Class<?>> classes() throws Exception {
-        URI place = Assumption.class.getResource("Assumption.class").toURI();
-        if (!place.getScheme().equals("jar")) {
-            return classes(Path.of(place).getParent());
-        }
-        try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
-            return classes(jar.provider().getPath(place).getParent());
-        }
-    }
-
-    private static MutableList<Class<?>> classes(Path folder) throws Exception {
+    private static ImmutableList<Class<?>> classes() throws Exception {
+        Path code = Path.of(Assumption.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .toURI());
         MutableList<Class<?>> classes = Lists.mutable.empty();
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                String name = file.getFileName().toString();
-                if (name.endsWith(".class") && !name.contains("$") && !name.contains("-")) {
-                    classes.add(Class.forName(Assumption.class.getPackageName() + "." + name.replace(".class", "")));
-                }
+        for (String file : ClassFiles.of(code).keySet()) {
+            String name = file.replace('/', '.').replaceFirst("\\.class$", "");
+            if (name.matches(Pattern.quote(Assumption.class.getPackageName()) + "\\.\\w+")) {
+                classes.add(Class.forName(name));
             }
         }
         assertTrue(classes.size() > 1);
-        return classes;
+        return classes.toImmutable();
     }
 }
