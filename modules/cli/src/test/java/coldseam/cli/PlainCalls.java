@@ -7,9 +7,13 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -38,7 +42,10 @@ final class PlainCalls {
     private static final String OBJECT = "java/lang/Object";
     private static final String LAMBDAS = "java/lang/invoke/LambdaMetafactory";
     private static final String RECORDS = "java/lang/runtime/ObjectMethods";
-    private static final String WHICH = "which";
+    private static final String NUMBER = "java/lang/Number";
+
+    /** The field that tells the lambdas of a class apart; those of captured values are counted from one. */
+    private static final String WHICH = "I0";
 
     /** Flags of {@code LambdaMetafactory.altMetafactory}. */
     private static final int IS_SERIALIZABLE = 1;
@@ -50,7 +57,7 @@ final class PlainCalls {
     /** A method of more than 8,000 bytes is never compiled, and a call takes some 20. */
     private static final int MOST_OF_A_CLASS = 200;
 
-    /** HotSpot's {@code ObjectMethods}: hash codes must be the same, or sets would be gone through in another order. */
+    /** As in JDK 17's {@code ObjectMethods}: with other hash codes sets would be gone through in another order. */
     private static final int HASH_FACTOR = 31;
 
     private final Map<String, byte[]> made = new TreeMap<>();
@@ -322,16 +329,16 @@ final class PlainCalls {
         int access = Opcodes.ACC_FINAL | Opcodes.ACC_SUPER | Opcodes.ACC_SYNTHETIC;
         type.visit(Opcodes.V17, access, shared.name(), null, OBJECT, interfaces);
         type.visitNestHost(shared.nest());
-        Map<String, String> fields = new TreeMap<>();
-        shared.sites().forEach(site -> fields(site).forEach(field -> fields.put(field, held(field))));
-        if (shared.several()) {
-            fields.put(WHICH, "I");
-        }
-        fields.forEach((field, form) -> type.visitField(Opcodes.ACC_PRIVATE, field, form, null, null));
-        MethodVisitor constructor = begun(type, Opcodes.ACC_PRIVATE, "<init>", "()V");
-        constructor.visitVarInsn(Opcodes.ALOAD, 0);
-        call(constructor, Opcodes.INVOKESPECIAL, OBJECT, "<init>", "()V");
-        ended(constructor, Opcodes.RETURN);
+        Set<List<String>> kept = new LinkedHashSet<>();
+        shared.sites().forEach(site -> kept.add(kept(shared, site)));
+        // Final, so that a lambda is whole in whatever thread it is met, as one that the JVM makes.
+        kept.stream()
+                .flatMap(List::stream)
+                .distinct()
+                .sorted()
+                .forEach(field ->
+                        type.visitField(Opcodes.ACC_PRIVATE | Opcodes.ACC_FINAL, field, held(field), null, null));
+        kept.forEach(fields -> constructor(type, shared, fields));
         for (int i = 0; i < shared.sites().size(); i++) {
             maker(type, shared, i);
         }
@@ -355,8 +362,36 @@ final class PlainCalls {
         return fields;
     }
 
+    /** The fields that a lambda sets: what it captures, and which of its class it is. */
+    private static List<String> kept(Shared shared, Site site) {
+        List<String> fields = fields(site);
+        if (shared.several()) {
+            fields.add(WHICH);
+        }
+        return fields;
+    }
+
     private static String held(String field) {
         return field.startsWith("L") ? "Ljava/lang/Object;" : field.substring(0, 1);
+    }
+
+    private static String setting(List<String> fields) {
+        return fields.stream().map(PlainCalls::held).collect(Collectors.joining("", "(", ")V"));
+    }
+
+    private static void constructor(ClassVisitor type, Shared shared, List<String> fields) {
+        MethodVisitor code = begun(type, Opcodes.ACC_PRIVATE, "<init>", setting(fields));
+        code.visitVarInsn(Opcodes.ALOAD, 0);
+        call(code, Opcodes.INVOKESPECIAL, OBJECT, "<init>", "()V");
+        int local = 1;
+        for (String field : fields) {
+            Type held = Type.getType(held(field));
+            code.visitVarInsn(Opcodes.ALOAD, 0);
+            code.visitVarInsn(held.getOpcode(Opcodes.ILOAD), local);
+            code.visitFieldInsn(Opcodes.PUTFIELD, shared.name(), field, held(field));
+            local += held.getSize();
+        }
+        ended(code, Opcodes.RETURN);
     }
 
     private static void maker(ClassVisitor type, Shared shared, int number) {
@@ -364,21 +399,15 @@ final class PlainCalls {
         MethodVisitor code = begun(type, Opcodes.ACC_STATIC, maker(number), site.makes());
         code.visitTypeInsn(Opcodes.NEW, shared.name());
         code.visitInsn(Opcodes.DUP);
-        call(code, Opcodes.INVOKESPECIAL, shared.name(), "<init>", "()V");
-        if (shared.several()) {
-            code.visitInsn(Opcodes.DUP);
-            code.visitIntInsn(Opcodes.SIPUSH, number);
-            code.visitFieldInsn(Opcodes.PUTFIELD, shared.name(), WHICH, "I");
-        }
-        List<String> fields = fields(site);
         int local = 0;
-        for (int i = 0; i < fields.size(); i++) {
-            Type captured = site.captured()[i];
-            code.visitInsn(Opcodes.DUP);
+        for (Type captured : site.captured()) {
             code.visitVarInsn(captured.getOpcode(Opcodes.ILOAD), local);
-            code.visitFieldInsn(Opcodes.PUTFIELD, shared.name(), fields.get(i), held(fields.get(i)));
             local += captured.getSize();
         }
+        if (shared.several()) {
+            code.visitIntInsn(Opcodes.SIPUSH, number);
+        }
+        call(code, Opcodes.INVOKESPECIAL, shared.name(), "<init>", setting(kept(shared, site)));
         ended(code, Opcodes.ARETURN);
     }
 
@@ -460,8 +489,11 @@ final class PlainCalls {
             String box = wrapper(from);
             call(code, Opcodes.INVOKESTATIC, box, "valueOf", '(' + from.getDescriptor() + ")L" + box + ';');
         } else if (isPrimitive(to)) {
-            Type plain = unwrapped(isPrimitive(seen) ? from : seen, to);
-            String box = wrapper(plain);
+            Optional<Type> held = unwrapped(isPrimitive(seen) ? from : seen);
+            Type plain = held.orElse(to);
+            // An erased box may hold whatever widens: an Integer, where a double is wanted.
+            boolean any = held.isEmpty() && !to.equals(Type.BOOLEAN_TYPE) && !to.equals(Type.CHAR_TYPE);
+            String box = any ? NUMBER : wrapper(plain);
             code.visitTypeInsn(Opcodes.CHECKCAST, box);
             call(code, Opcodes.INVOKEVIRTUAL, box, plain.getClassName() + "Value", "()" + plain.getDescriptor());
             widen(code, plain, to);
@@ -511,12 +543,11 @@ final class PlainCalls {
                                 : Character.toUpperCase(name.charAt(0)) + name.substring(1));
     }
 
-    /** What a box holds; what is wanted of one that may be any. */
-    private static Type unwrapped(Type box, Type wanted) {
+    /** What a box holds; empty where its type does not tell. */
+    private static Optional<Type> unwrapped(Type box) {
         return PRIMITIVES.stream()
                 .filter(each -> wrapper(each).equals(box.getInternalName()))
-                .findFirst()
-                .orElse(wanted);
+                .findFirst();
     }
 
     private static MethodVisitor begun(ClassVisitor type, int access, String name, String form) {

@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
+import coldseam.files.ClassFiles;
 import coldseam.report.AuditJson;
 import java.io.File;
 import java.io.IOException;
 import java.io.Serializable;
-import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,24 +45,6 @@ import org.objectweb.asm.Opcodes;
 
 /** What the jar's classes do is what those do that all other tests are of. */
 class PlainCallsTest {
-
-    private static final String HOUSE = """
-            house: Box
-            site: {indoor-temperature: 20 °C, outdoor-temperature: -10 °C}
-            assemblies:
-              wall:
-                layers:
-                - {material: old solid brick, thickness: 240 mm, role: structure, controls: [air, vapour]}
-                - {material: mineral wool board, thickness: 160 mm, role: insulation, controls: [heat, water]}
-            body:
-              footprint-line: outer face
-              storeys:
-              - {name: ground floor, height: 3 m, footprint: {rectangle: [8 m, 6 m]}, walls: {all: wall}}
-              base: {kind: slab on ground, assembly: wall}
-              roof: {form: flat, assembly: wall}
-            own-psi:
-            - {kinds: [outside corner, slab edge, flat roof edge], psi: 0.1 W/(m·K), source: a test}
-            """;
 
     /** Loads classes from memory, each name of theirs before anybody else's. */
     private static final class Memory extends ClassLoader {
@@ -183,6 +165,10 @@ class PlainCallsTest {
             Function<String, Integer> wide = narrow;
             Runnable marked = (Runnable & Marker & Serializable) () -> new Samples(1).plus(1);
             Predicate<String> empty = String::isEmpty;
+            Map<String, Integer> counts = Map.of("a", 3);
+            ToDoubleFunction<String> boxWidened = counts::get;
+            ToLongFunction<Supplier<Integer>> gotWidened = Supplier::get;
+            ToIntFunction<Supplier<Integer>> gotAsIs = Supplier::get;
             List<Object> heard = new ArrayList<>();
             Consumer<Object> hearing = heard::add;
             hearing.accept("heard");
@@ -211,6 +197,9 @@ class PlainCallsTest {
                     marked instanceof Marker,
                     empty.negate().or(empty).test(""),
                     heard,
+                    boxWidened.applyAsDouble("a"),
+                    gotWidened.applyAsLong(() -> 8),
+                    gotAsIs.applyAsInt(() -> 9),
                     named.later().get(),
                     one.equals(new Plain(a, b, c, d, e, f, g, h, i, j)),
                     one.equals(new Plain(a, b, c, d, e, f, g, h, i, new int[] {1, 2})),
@@ -244,26 +233,12 @@ class PlainCallsTest {
         }
     }
 
-    private static Map<String, byte[]> classes(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            Map<String, byte[]> found = new TreeMap<>();
-            for (Path each :
-                    files.filter(file -> file.toString().endsWith(".class")).toList()) {
-                found.put(
-                        folder.relativize(each).toString().replace(File.separatorChar, '/'), Files.readAllBytes(each));
-            }
-            return found;
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-    }
-
     private static Path folder(Class<?> in) {
         return Path.of(in.getProtectionDomain().getCodeSource().getLocation().getPath());
     }
 
     private static Map<String, byte[]> samples() {
-        Map<String, byte[]> all = classes(folder(PlainCallsTest.class));
+        Map<String, byte[]> all = ClassFiles.of(folder(PlainCallsTest.class));
         all.keySet().removeIf(name -> !name.contains("/PlainCallsTest"));
         return PlainCalls.of(all);
     }
@@ -308,10 +283,13 @@ class PlainCallsTest {
         Map<String, byte[]> all = new TreeMap<>();
         for (String each : System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
                 .split(File.pathSeparator)) {
-            if (each.endsWith("classes") && !each.endsWith("test-classes")) {
-                all.putAll(classes(Path.of(each)));
+            if (each.startsWith(System.getProperty("coldseam.root"))
+                    && !each.endsWith("test-classes")
+                    && !each.endsWith("-tests.jar")) {
+                all.putAll(ClassFiles.of(Path.of(each)));
             }
         }
+        assertTrue(all.containsKey("coldseam/files/Range.class"), "of all modules");
         Map<String, byte[]> plain = PlainCalls.of(all);
         assertTrue(plain.size() > all.size());
         Memory memory = new Memory(plain);
@@ -320,7 +298,7 @@ class PlainCallsTest {
                             each.substring(0, each.length() - ".class".length()).replace('/', '.'))
                     .getDeclaredMethods();
         }
-        Path house = Files.writeString(folder.resolve("house.yaml"), HOUSE);
+        Path house = Files.writeString(folder.resolve("house.yaml"), ProcessesTest.HOUSE);
         Class<?> ready = memory.loadClass(HouseAudit.class.getName());
         Class<?> shop = memory.loadClass("coldseam.audit.house.Workshop");
         Object other = ready.getMethod("of", Path.class, shop)

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ProcessesTest {
 
     /** A box of which one kind of junction is computed: enough to compute, quick to compute. */
-    private static final String HOUSE = """
+    static final String HOUSE = """
             house: Çatı evi, İzmir
             site: {indoor-temperature: 20 °C, outdoor-temperature: -10 °C}
             assemblies:
