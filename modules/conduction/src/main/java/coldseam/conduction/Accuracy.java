@@ -21,7 +21,7 @@ public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> 
      */
     public record Aim(String environment, double kelvin) {}
 
-    /** The coupling alone. */
+    /** Nothing but the coupling is aimed at; temperatures may be read. */
     public Accuracy(double relativeWidth, int maximumUnknowns) {
         this(relativeWidth, maximumUnknowns, Optional.empty(), true);
     }
@@ -31,7 +31,7 @@ public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> 
         return new Accuracy(relativeWidth, maximumUnknowns, Optional.of(new Aim(environment, kelvin)), true);
     }
 
-    /** The coupling alone, to the same width: no temperature is read. */
+    /** The coupling to the same width, and no temperature, neither aimed at nor read. */
     public Accuracy ofHeatAlone() {
         return new Accuracy(relativeWidth, maximumUnknowns, Optional.empty(), false);
     }

@@ -12,8 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * The coldest inner surface of every computed corner keeps the least temperature factor fRsi: that of the limits, and, where
- * the house file gives a monthly climate, what the month
- * asks for that asks for most.
+ * the house file gives a monthly climate, what the month asks for that asks for most.
  */
 public final class CornerUnderLimitRule extends ColdMeetingRule<VertexRow, VertexSheet> {
 
