@@ -226,13 +226,13 @@ class HandDrawingTest {
                 faults(String.format(trim, "trim", "0.017")).getOnly().got().toString());
         assertEquals(
                 "0.024 W/(m·K) of \"mineral wool board\"",
-                faults(String.format(trim, "mineral wool board", "0.024"))
+                refused(String.format(trim, "mineral wool board", "0.024"))
                         .getOnly()
                         .got()
                         .toString());
         assertEquals(
                 "0.130 W/(m·K) of \"reinforced concrete\"",
-                faults(String.format(trim, "reinforced concrete", "0.13"))
+                refused(String.format(trim, "reinforced concrete", "0.13"))
                         .getOnly()
                         .got()
                         .toString());
@@ -240,6 +240,10 @@ class HandDrawingTest {
         accepted(String.format(trim, "mineral wool board", "0.026"));
         // R of the board becomes 100 mm / 0.017, and the house's surface is held to it.
         accepted(CORNER.replace("0.04, polygon", "0.017, polygon").replace("0.3425", "0.15845"));
+    }
+
+    private ImmutableList<Fault> refused(String text) {
+        return assertThrows(FileFaultException.class, () -> file(text)).faults();
     }
 
     @Test
