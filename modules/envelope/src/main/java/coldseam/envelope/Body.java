@@ -200,7 +200,13 @@ public sealed interface Body {
      * @param assembly name; empty for a side left out, which leaves the shell open
      * @param exposure what it faces
      */
-    record Wall(String name, Optional<String> assembly, Exposure exposure) {}
+    record Wall(String name, Optional<String> assembly, Exposure exposure) {
+
+        /** The name of the gable over a wall of that name. */
+        public static String gableOver(String wall) {
+            return "gable over " + wall;
+        }
+    }
 
     /**
      * Under the lowest storey.

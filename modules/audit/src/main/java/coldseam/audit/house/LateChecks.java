@@ -1,5 +1,6 @@
 package coldseam.audit.house;
 
+import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Opening;
 import coldseam.envelope.file.house.LoadedHouse;
@@ -89,6 +90,10 @@ final class LateChecks {
                 asked,
                 "\"" + got + "\"",
                 "one of " + Nearest.among(got, known),
-                Nearest.meant(got, known).orElse("correct the name"));
+                known.detectOptional(wall -> Body.Wall.gableOver(wall).equals(got))
+                        .map(wall -> "write \"" + wall
+                                + "\": a window reaches from it into the gable, which makes them one" + " surface")
+                        .or(() -> Nearest.meant(got, known))
+                        .orElse("correct the name"));
     }
 }

@@ -8,8 +8,10 @@ import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
 import coldseam.envelope.House;
 import coldseam.files.Fault;
+import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
+import coldseam.files.Position;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import java.io.IOException;
@@ -97,6 +99,21 @@ class HouseAuditTest {
         assertTrue(
                 said.get(1).startsWith(file + ":" + (lines + 4) + ":15: the name of a surface, an opening"),
                 said::toString);
+    }
+
+    /** A point on a gable hung there until a window was made higher; the gable of another wing was named as meant. */
+    @Test
+    void aGableThatIsOneWithItsWallIsToldSo() {
+        Faults faults = new Faults();
+        LateChecks.unknown(
+                new Position(file.toString(), 1, 1),
+                "a surface",
+                "gable over house north wall",
+                Lists.immutable.of("gable over house south wall", "house north wall"),
+                faults);
+        assertTrue(
+                faults.sorted().getOnly().message().contains("; write \"house north wall\": a window reaches from it"),
+                () -> faults.sorted().toString());
     }
 
     @Test

@@ -251,7 +251,7 @@ final class Openings {
         // A gable that is one with the wall under it bears that one's name.
         ImmutableList<Integer> candidates = named.isEmpty()
                 ? facets(facet -> facet.traits().mark() == Facet.Mark.UNDER_GABLE
-                        && Facet.gableOver(facet.whole()).equals(opening.surface()))
+                        && Body.Wall.gableOver(facet.whole()).equals(opening.surface()))
                 : named;
         if (candidates.isEmpty()) {
             faults.add(
@@ -383,9 +383,12 @@ final class Openings {
 
     /**
      * The least height at which the opening would fit where it stands; where at none, at which its foot would, so that one too high
-     * for that is told where to begin as well; and where that fits at none, the surface's lower end.
+     * for that is told where to begin as well; and where that fits at none, or where it is, the surface's lower end.
      */
     private static double foot(Placed p, Polygon outside, Polygon inside) {
+        if (p.aSill().within(outside, inside)) {
+            return outside.getEnvelopeInternal().getMinY();
+        }
         return Stream.of(p, p.aSill())
                 .map(each -> Arrays.stream(outside.getCoordinates())
                         .mapToDouble(corner -> corner.y)

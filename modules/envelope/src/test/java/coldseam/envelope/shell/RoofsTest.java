@@ -187,6 +187,25 @@ class RoofsTest {
                 .contains("the surface \"gable over house wall 0\" is not part of the shell"));
     }
 
+    /** Its head stands in the slope; a deck before the wall was said to be in its way, at the height of the eaves. */
+    @Test
+    void aHeadInTheSlopeIsNotLaidToTheFoot() {
+        Body body = Houses.body(
+                roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE)),
+                Houses.around(
+                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        String fault = assertThrows(
+                        ShellException.class,
+                        () -> ShellBuilder.build(Houses.house(
+                                body,
+                                Lists.immutable.of(
+                                        Houses.opening("window", Opening.Kind.WINDOW, "house wall 1", 1.2, 3, 1.2, 2)),
+                                Lists.immutable.empty())))
+                .faults()
+                .getOnly();
+        assertTrue(fault.contains("does not fit") && !fault.contains("what lies before"), fault);
+    }
+
     @Test
     void halfHipsBeginOverTheirGables() {
         Body.RoofSide half = new Body.RoofSide(45, 1.5);

@@ -74,14 +74,9 @@ public record Facet(
         this(name, name, name, use, assembly, exposure, outline, inset, missing, traits);
     }
 
-    /** The name of the gable over a wall. */
-    public static String gableOver(String wall) {
-        return "gable over " + wall;
-    }
-
     /** Whether a name is a wall's, or that of the gable over it. */
     public static boolean isOrIsUnder(String wall, String name) {
-        return name.equals(wall) || name.equals(gableOver(wall));
+        return name.equals(wall) || name.equals(Body.Wall.gableOver(wall));
     }
 
     public boolean step() {

@@ -197,7 +197,7 @@ final class StoreyRoof {
         Optional<String> own = roof.gableAssembly();
         Optional<Assembly> assembly = house.assembly(own.isPresent() ? own : wall.assembly());
         return new Facet(
-                Facet.gableOver(wall.name()),
+                Body.Wall.gableOver(wall.name()),
                 Body.Use.WALL,
                 assembly,
                 owner.isWall() ? wall.exposure() : Exposure.outdoors(),
