@@ -104,10 +104,10 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
                     place(corner.corner(), unit), corner.dimensions() == FileDrawnBody.Dimensions.INTERNAL);
         }
         if (chi instanceof FileDrawnBody.FileChi.Edge edge) {
-            return new DrawnChi.OnEdge(edge.edge(), edge.inARow());
+            return new DrawnChi.OnEdge(edge.edge(), edge.repeated());
         }
         FileDrawnBody.FileChi.Surface on = (FileDrawnBody.FileChi.Surface) chi;
-        return new DrawnChi.OnSurface(on.surface().getFirst(), on.surface().getLast(), on.inARow());
+        return new DrawnChi.OnSurface(on.surface().getFirst(), on.surface().getLast(), on.repeated());
     }
 
     private static Cuboid box(FileDrawnBody.FileBox box, double unit) {

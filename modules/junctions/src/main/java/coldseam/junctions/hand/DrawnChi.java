@@ -109,7 +109,7 @@ public sealed interface DrawnChi {
                         Locale.ROOT,
                         "chi needs a cut that lies so far away that it bends no heat's way (ISO 10211); got %.0f mm from"
                                 + " %s to whatever is drawn otherwise; allowed: at least %.0f mm, %s times the way in"
-                                + " which a disturbance of these layers falls to 1/e; draw more, or write in-a-row: true where such things"
+                                + " which a disturbance of these layers falls to 1/e; draw more, or write repeated: true where such things"
                                 + " stand so near to one another",
                         1e3 * CutPlanes.undisturbed(body, side),
                         side,
@@ -237,16 +237,16 @@ public sealed interface DrawnChi {
      *
      * @param one cut plane
      * @param other cut plane; where the two meet lies the undisturbed surface
-     * @param inARow whether the next one stands as near as the cuts say, so that they are no mistake
+     * @param repeated whether the next one stands as near as the cuts say, so that they are no mistake
      */
-    record OnSurface(BoxSide one, BoxSide other, boolean inARow) implements DrawnChi {
+    record OnSurface(BoxSide one, BoxSide other, boolean repeated) implements DrawnChi {
 
         @Override
         public ImmutableList<String> faults(SolidBody body) {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
             stack(body, one, other, faults);
-            if (faults.isEmpty() && !inARow) {
+            if (faults.isEmpty() && !repeated) {
                 undisturbed(body, one, DECAYS_OF_A_POINT, faults);
                 undisturbed(body, other, DECAYS_OF_A_POINT, faults);
             }
@@ -264,9 +264,9 @@ public sealed interface DrawnChi {
      * Of a point on an edge: chi = L3D − L2D l.
      *
      * @param cut plane that shows the undisturbed edge
-     * @param inARow whether the next one stands as near as the cut says, so that it is no mistake
+     * @param repeated whether the next one stands as near as the cut says, so that it is no mistake
      */
-    record OnEdge(BoxSide cut, boolean inARow) implements DrawnChi {
+    record OnEdge(BoxSide cut, boolean repeated) implements DrawnChi {
 
         @Override
         public ImmutableList<String> faults(SolidBody body) {
@@ -276,7 +276,7 @@ public sealed interface DrawnChi {
                 faults.add("chi of a point on an edge needs a cut plane that shows the edge; got " + cut
                         + ", and the cut planes are "
                         + body.cutPlanes().toSortedList().makeString(", "));
-            } else if (!inARow) {
+            } else if (!repeated) {
                 undisturbed(body, cut, DECAYS, faults);
             }
             return faults.toImmutable();

@@ -122,7 +122,7 @@ record FileDrawnBody(
     record FileBodyProbe(String name, FileSpot at) {}
 
     /**
-     * What is taken from the coupling, so that what the corner or the point adds is left. {@code in-a-row} says that what is drawn
+     * What is taken from the coupling, so that what the corner or the point adds is left. {@code repeated} says that what is drawn
      * stands as near to its like as the cuts say; else they lie where nothing is bent by it.
      */
     @Noun("what chi is counted from")
@@ -138,12 +138,12 @@ record FileDrawnBody(
         @Noun("the surface chi is counted from")
         record Surface(
                 @Size(min = 2, max = 2) ImmutableList<BoxSide> surface,
-                @Default("false") boolean inARow) implements FileChi {}
+                @Default("false") boolean repeated) implements FileChi {}
 
         /** Of a point on an edge: the cut plane that is the undisturbed section. */
         @Marked("edge")
         @Noun("the edge chi is counted from")
-        record Edge(BoxSide edge, @Default("false") boolean inARow) implements FileChi {}
+        record Edge(BoxSide edge, @Default("false") boolean repeated) implements FileChi {}
     }
 
     /** Which lengths are counted. */

@@ -206,8 +206,8 @@ class DrawnBodyTest {
         assertTrue(near.contains("got 40 mm from y1"), near);
         String beside = faultsOf(bracket, "[0, 0, 180, 5, 25, 480]", "[60, 0, 180, 70, 25, 480]");
         assertTrue(beside.contains("got 60 mm from x0") && !beside.contains("y0"), beside);
-        String joist = faultsOf("joist-end-in-brick", ", in-a-row: true", "");
-        assertTrue(joist.contains("got 270 mm from x1") && joist.contains("or write in-a-row: true"), joist);
+        String joist = faultsOf("joist-end-in-brick", ", repeated: true", "");
+        assertTrue(joist.contains("got 270 mm from x1") && joist.contains("or write repeated: true"), joist);
     }
 
     /** What lengths are counted from decides chi: a vertex within a wall, or the other face's, is a slip. */
