@@ -76,6 +76,14 @@ class RoofsTest {
                 Houses.house(Houses.body(roof, Houses.around(Houses.storey("house", plan, 3, "wall"), courts))));
     }
 
+    /** 10 m by 6 m under slopes of 45°, with a gable at each end. */
+    private static Body gabled() {
+        return Houses.body(
+                roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE)),
+                Houses.around(
+                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+    }
+
     private static ImmutableList<Surface> slopes(Shell shell) {
         return shell.surfaces().select(s -> s.use() == Body.Use.ROOF);
     }
@@ -144,11 +152,7 @@ class RoofsTest {
     @ParameterizedTest
     @CsvSource({"house wall 1, 2, 1", "gable over house wall 1, 2, 1", "house wall 1, 0.5, 2"})
     void aWindowMayReachFromAWallIntoItsGable(String surface, double sill, int gables) {
-        Body.Roof roof = roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE));
-        Body body = Houses.body(
-                roof,
-                Houses.around(
-                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        Body body = gabled();
         Shell bare = ShellBuilder.build(Houses.house(body));
         Shell shell = ShellBuilder.build(Houses.house(
                 body,
@@ -173,10 +177,7 @@ class RoofsTest {
     /** There is none under a hip. */
     @Test
     void aGableThatIsNotThereIsNamedByNoWindow() {
-        Body body = Houses.body(
-                roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE)),
-                Houses.around(
-                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        Body body = gabled();
         House house = Houses.house(
                 body,
                 Lists.immutable.of(
@@ -190,10 +191,7 @@ class RoofsTest {
     /** Its head stands in the slope; a deck before the wall was said to be in its way, at the height of the eaves. */
     @Test
     void aHeadInTheSlopeIsNotLaidToTheFoot() {
-        Body body = Houses.body(
-                roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(1, GABLE, 3, GABLE)),
-                Houses.around(
-                        Houses.storey("house", Houses.rectangle(0, 0, 10, 6), 3, "wall"), Lists.immutable.empty()));
+        Body body = gabled();
         String fault = assertThrows(
                         ShellException.class,
                         () -> ShellBuilder.build(Houses.house(
