@@ -95,6 +95,21 @@ class RetrofitTest {
         assertTrue(run.out().contains("# eaves-boards-meet once taken down: eaves overhang"), run::out);
     }
 
+    /** A wall that is built new has a new foot, though the deck that it stands on stays. */
+    @ParameterizedTest
+    @CsvSource({"'', true", "built-new: [upper], false"})
+    void theFootOfANewWallNeedNotBeNamed(String key, boolean asked) throws IOException {
+        String chosen = "- {kinds: [wall to terrace], detail: wall-to-terrace-kerb}\n";
+        String larch = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml"));
+        assertTrue(larch.contains(chosen));
+        Path house = Files.writeString(
+                folder.resolve("house.yaml"),
+                larch.replace("body:\n", "retrofit: {" + key + "}\nbody:\n").replace(chosen, ""));
+        Run run = Run.with(Bench.SHARED, "check", house.toString());
+        assertEquals(asked, run.out().contains("# wall-to-terrace-kerb once taken down: foot of the wall"), run::out);
+        assertEquals(!asked, run.out().contains("\"terrace over ground\", and what"), run::out);
+    }
+
     /** A row of blocks is cut into an old gable in bays: a course of it comes down. */
     @ParameterizedTest
     @CsvSource({"foot of the wall, true", "course of the gable, false"})

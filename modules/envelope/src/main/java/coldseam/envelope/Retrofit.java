@@ -74,25 +74,30 @@ public record Retrofit(
     private static final String ROOF = "roof";
 
     @Noun("what comes down with what")
-    record FileTakenDown(ImmutableMap<String, String> comesDownWith) {}
+    record FileTakenDown(ImmutableMap<String, String> comesDownWith, ImmutableList<String> ofTheWall) {}
 
-    private static final ImmutableMap<String, String> COMES_DOWN_WITH = new ResourceFolder("/kinds/")
-            .read("taken-down.yaml", FileTakenDown.class, Maps.immutable.empty())
-            .comesDownWith();
+    private static final FileTakenDown PARTS =
+            new ResourceFolder("/kinds/").read("taken-down.yaml", FileTakenDown.class, Maps.immutable.empty());
 
     /** Parts that come down with another, each with that one. */
     public static ImmutableMap<String, String> comesDownWith() {
-        return COMES_DOWN_WITH;
+        return PARTS.comesDownWith();
+    }
+
+    /** Parts of a wall, which are new in one that is. */
+    public static ImmutableList<String> ofTheWall() {
+        return PARTS.ofTheWall();
     }
 
     /** Whether a part is the roof's, or the roof itself. */
     public static boolean isOfTheRoof(String part) {
-        return ROOF.equals(part) || ROOF.equals(COMES_DOWN_WITH.get(part));
+        return ROOF.equals(part) || ROOF.equals(comesDownWith().get(part));
     }
 
     /** Whether a part comes down, by itself or with what it belongs to. */
     public boolean takesDown(String part) {
         return takenDown.contains(part)
-                || COMES_DOWN_WITH.containsKey(part) && takenDown.contains(COMES_DOWN_WITH.get(part));
+                || comesDownWith().containsKey(part)
+                        && takenDown.contains(comesDownWith().get(part));
     }
 }

@@ -1,5 +1,6 @@
 package coldseam.audit.assumed;
 
+import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
@@ -44,12 +45,19 @@ public final class OldParts {
                     audit,
                     wall -> wall.use() == Body.Use.WALL
                             && !wall.staysIn(old)
-                            && audit.shell()
-                                    .edges()
-                                    .flatCollect(
-                                            edge -> above(edge, wall).stream().toList())
+                            && on(audit, wall)
                                     .anySatisfy(each -> each.staysIn(old)
                                             && (each.use() == Body.Use.WALL || !old.takesDown("roof")))));
+
+    /** Walls and decks over rooms that stay and bear walls that are built new. */
+    public static final Assumption<Surface> LOADED = audit -> OfHouse.old(
+            audit,
+            old -> OfHouse.surfaces(
+                    audit,
+                    surface -> (surface.use() == Body.Use.WALL || surface.use() == Body.Use.TERRACE)
+                            && surface.staysIn(old)
+                            && on(audit, surface)
+                                    .anySatisfy(each -> each.use() == Body.Use.WALL && !each.staysIn(old))));
 
     /** Roofs that come down and are not built new: what stood on their walls goes up again. */
     public static final Assumption<Surface> PUT_BACK = audit -> OfHouse.old(
@@ -107,16 +115,25 @@ public final class OldParts {
         return carries >= 0 && assembly.layers().drop(carries + 1).anySatisfy(Layer::insulates);
     }
 
-    /** What rests on a wall at an edge along its top. */
-    private static Optional<Surface> above(Edge edge, Surface wall) {
+    /** What rests on a wall or a deck. */
+    private static ImmutableList<Surface> on(Audit audit, Surface below) {
+        return audit.shell()
+                .edges()
+                .flatCollect(edge -> above(edge, below).stream().toList());
+    }
+
+    /** What rests on a wall at an edge along its top, or rises from a deck. */
+    private static Optional<Surface> above(Edge edge, Surface below) {
         return edge.second()
                 .filter(other -> edge.opening().isEmpty()
                         && Math.abs(edge.from().z() - edge.to().z()) < LEVEL)
-                .map(other -> edge.first().equals(wall) ? other : edge.first())
+                .map(other -> edge.first().equals(below) ? other : edge.first())
                 .filter(other ->
-                        (edge.first().equals(wall) || edge.second().get().equals(wall))
-                                && top(other) > top(wall) - LEVEL
-                                && foot(other) > foot(wall) + LEVEL);
+                        (edge.first().equals(below) || edge.second().get().equals(below))
+                                && top(other) > top(below) - LEVEL
+                                && (below.use() == Body.Use.TERRACE
+                                        ? top(other) > top(below) + LEVEL
+                                        : foot(other) > foot(below) + LEVEL));
     }
 
     private static double top(Surface surface) {

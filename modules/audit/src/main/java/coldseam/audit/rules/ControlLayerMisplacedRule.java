@@ -17,6 +17,7 @@ import coldseam.envelope.Site;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -39,14 +40,15 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
      * The layer that controls on the wrong side: water on the room side, or vapour on the cold side.
      *
      * @param warm share of the layers' resistance on its room side, 0 to 1
-     * @param temperature °C, of its inner face at the design temperatures
+     * @param temperature °C, of its inner face at the design temperatures; none over the ground, which follows the year
      * @param dewPoint °C, of the rooms' air
      */
-    public record Misplaced(Control control, String material, double warm, double temperature, double dewPoint) {
+    public record Misplaced(
+            Control control, String material, double warm, OptionalDouble temperature, double dewPoint) {
 
         /** Whether it holds vapour back where it is warm, or enough of the insulation lies outside it. */
         boolean warmEnough() {
-            return warm <= WARM || temperature > dewPoint;
+            return warm <= WARM || temperature.orElse(Double.NEGATIVE_INFINITY) > dewPoint;
         }
     }
 
@@ -89,11 +91,14 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
         Site site = facts.house().site();
         double indoor = site.indoorTemperature();
         double drop = surface.exposure().factor() * (indoor - site.outdoorTemperature()) * all.transmittance();
+        double temperature = indoor - drop * (all.interiorSurfaceResistance() + inside);
         return new Misplaced(
                 control,
                 layer.material().name(),
                 inside / resistance(all.layers()),
-                indoor - drop * (all.interiorSurfaceResistance() + inside),
+                surface.exposure().kind() == Exposure.Kind.GROUND
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(temperature),
                 SaturationPressure.dewPoint(site.indoorHumidity() * SaturationPressure.at(indoor)));
     }
 

@@ -15,6 +15,7 @@ import coldseam.audit.rules.ControlLayerUnableRule.Why;
 import coldseam.audit.rules.InsulationUnfitRule.Unfit;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -220,11 +221,27 @@ class ControlLayersTest {
         assertEquals("oriented strand board", misplaced.material());
         double inside = 0.015 / 0.8 + (most + 1) / 1000.0 / 0.035;
         assertEquals(inside / (inside + outside), misplaced.warm(), 1e-9);
-        assertEquals(20 - 30 * (0.13 + inside) / (0.13 + inside + outside + 0.04), misplaced.temperature(), 1e-9);
+        assertEquals(
+                20 - 30 * (0.13 + inside) / (0.13 + inside + outside + 0.04),
+                misplaced.temperature().orElseThrow(),
+                1e-9);
         // Rooms of 75 % are wet from 15.4 °C on; a fifth needs no proof.
         String humid = layers.replace("indoor-humidity: 50 %", "indoor-humidity: 75 %");
         assertEquals(Lists.immutable.empty(), misplaced(audit(humid.replace("INSIDE", "50"))));
         assertEquals(1, misplaced(audit(humid.replace("INSIDE", "60"))).size());
+    }
+
+    /** A floor's foil under all that insulates lies on the ground's side, whose temperature is not outdoors' own. */
+    @Test
+    void overTheGroundNoTemperatureOfTheDesignStateIsSaid() {
+        String structure =
+                "    - {material: reinforced concrete, thickness: 150 mm, role: structure, controls: [air, vapour]}\n";
+        String foil = "    - {material: bitumen sheet, thickness: 4 mm, role: membrane, controls: [air, vapour]}\n";
+        Misplaced misplaced = misplaced(
+                        changed(structure + SLAB, SLAB + foil + structure.replace(", controls: [air, vapour]", "")))
+                .detect(each -> each.control() == Control.VAPOUR);
+        assertEquals("bitumen sheet", misplaced.material());
+        assertEquals(OptionalDouble.empty(), misplaced.temperature());
     }
 
     private static String boarded(String yaml, int inside, int outside) {

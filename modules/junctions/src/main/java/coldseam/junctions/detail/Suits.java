@@ -45,10 +45,14 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
                         .isPresent();
     }
 
-    /** What it needs taken down and the house keeps; a roof that is built new has nothing old left of it. */
+    /** What it needs taken down and the house keeps; of a roof or walls that are built new nothing old is left. */
     private ImmutableList<String> standing(Retrofit house, ImmutableList<Surface> beside) {
         boolean newRoof = beside.anySatisfy(each -> each.use() == Body.Use.ROOF && !each.staysIn(house));
-        return takesDown.reject(part -> house.takesDown(part) || newRoof && Retrofit.isOfTheRoof(part));
+        ImmutableList<Surface> walls = beside.select(each -> each.use() == Body.Use.WALL);
+        boolean newWalls = walls.notEmpty() && walls.noneSatisfy(each -> each.staysIn(house));
+        return takesDown.reject(part -> house.takesDown(part)
+                || newRoof && Retrofit.isOfTheRoof(part)
+                || newWalls && Retrofit.ofTheWall().contains(part));
     }
 
     /**

@@ -635,14 +635,18 @@ final class CatalogueTradeTest {
         };
     }
 
-    /** A part that comes down with another is one that some detail asks for, and so is the other. */
+    /** A part that comes down with another is one that some detail asks for, and so is the other, and each part of a wall. */
     @Test
-    void whatComesDownWithAnotherIsAskedForByThatName() {
+    void whatBelongsToAnotherIsAskedForByThatName() {
         ImmutableList<String> asked = CatalogueFile.builtIn().partsTakenDown();
         ImmutableMap<String, String> with = Retrofit.comesDownWith();
         assertTrue(with.notEmpty());
         assertEquals(
                 Lists.immutable.empty(),
-                with.keysView().toList().withAll(with.valuesView()).reject(asked::contains));
+                with.keysView()
+                        .toList()
+                        .withAll(with.valuesView())
+                        .withAll(Retrofit.ofTheWall())
+                        .reject(asked::contains));
     }
 }

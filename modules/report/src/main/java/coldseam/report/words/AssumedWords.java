@@ -208,6 +208,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (walls, say) -> "that what stays is held up while " + quoted(walls, Surface::name)
                             + (walls.size() == 1 ? " is built" : " are built") + " new under it"),
             all(
+                    OldParts.LOADED,
+                    (walls, say) -> "that " + quoted(walls, Surface::name) + ", and what "
+                            + (walls.size() == 1 ? "it stands on, bears" : "they stand on, bear")
+                            + " what is built new over " + (walls.size() == 1 ? "it" : "them")),
+            all(
                     OldParts.PUT_BACK,
                     (roofs, say) -> "that what carries " + quoted(roofs, Surface::name)
                             + " comes down and goes up again (built-new does not name it)"),

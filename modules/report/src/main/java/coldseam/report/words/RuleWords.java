@@ -69,6 +69,16 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
         String of(F found, Phrases say);
     }
 
+    private static String cold(Misplaced layer, Phrases say) {
+        String dewPoint = " (the rooms' dew point is " + say.say(layer.dewPoint(), Dimension.TEMPERATURE) + ")";
+        return layer.temperature().isPresent()
+                ? "and at "
+                        + say.say(layer.temperature().getAsDouble(), Dimension.TEMPERATURE)
+                        + " in the design state vapour condenses there" + dewPoint
+                : "and none outside, so that vapour may condense there in the months in which the ground is cold"
+                        + dewPoint;
+    }
+
     private static final ImmutableList<RuleWords<?>> ALL = Lists.immutable.of(
             new RuleWords<>(
                     CondensationInsideRule.Found.class,
@@ -89,10 +99,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                                     + " which gets wet"
                                             : "\" holds vapour back on the cold side: "
                                                     + say.say(layer.warm(), Dimension.SHARE)
-                                                    + " of what insulates lies inside it, and at "
-                                                    + say.say(layer.temperature(), Dimension.TEMPERATURE)
-                                                    + " in the design state vapour condenses there (the rooms' dew point is "
-                                                    + say.say(layer.dewPoint(), Dimension.TEMPERATURE) + ")"))
+                                                    + " of what insulates lies inside it, "
+                                                    + cold(layer, say)))
                             .makeString("; "),
                     (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
                             ? "put a layer that sheds water outside the insulation; on a wall it may lie behind boards that each bear"

@@ -211,6 +211,24 @@ class HonestWordsTest {
     }
 
     @Test
+    void whatStaysBearsWhatIsBuiltNewOverIt() {
+        String two = Sample.yaml()
+                .replace(
+                        "  base: {kind",
+                        "  - {name: upper, footprint: {rectangle: [8 m, 6 m]}, height: 3 m, floor-thickness: 200 mm, walls: wall}\n"
+                                + "  base: {kind");
+        String told = "and what they stand on, bear what is built new over them";
+        String one = all(two + "retrofit: {built-new: [upper south wall]}\n");
+        assertTrue(
+                one.contains(
+                        "that \"ground floor south wall\", and what it stands on, bears what is built new over it"),
+                one);
+        assertTrue(all(two + "retrofit: {built-new: [upper]}\n").contains(told));
+        assertFalse(all(two + "retrofit: {built-new: [upper, ground floor]}\n").contains(told));
+        assertFalse(all(two + "retrofit: {built-new: [roof]}\n").contains("built new over"));
+    }
+
+    @Test
     void aRoofThatComesDownAndStaysGoesUpAgain() {
         String told = "that what carries \"roof\" comes down and goes up again (built-new does not name it)";
         String down = all(Sample.yaml() + "retrofit: {taken-down: [roof]}\n");
