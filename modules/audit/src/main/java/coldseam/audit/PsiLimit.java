@@ -34,6 +34,6 @@ public final class PsiLimit {
                         .select(each -> each.name().equals(name))
                         .sumOfDouble(each -> each.value()))
                 .orElse(0.0);
-        return seam + height * limits.surfaces().wall();
+        return seam + height * limits.surfaces().wall().transmittance();
     }
 }

@@ -1,9 +1,10 @@
 package coldseam.envelope;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The largest U a part of the envelope may have, W/(m²·K).
+ * The largest U a part of the envelope may have.
  *
  * @param wall to outdoors or an unheated space
  * @param roof of roofs, terraces and ceilings
@@ -11,10 +12,16 @@ import java.util.OptionalDouble;
  * @param ground of floors and walls in contact with the ground, without what the ground itself resists
  * @param window of frame and glass together
  * @param door whole
- * @param source of those that the house file leaves open
  */
-public record SurfaceLimits(
-        double wall, double roof, double floor, double ground, double window, double door, String source) {
+public record SurfaceLimits(Most wall, Most roof, Most floor, Most ground, Most window, Most door) {
+
+    /**
+     * One limit.
+     *
+     * @param transmittance W/(m²·K)
+     * @param source of one that the house file leaves open; empty where it is the file's own
+     */
+    public record Most(double transmittance, Optional<String> source) {}
 
     /** W/(m²·K) of 1 Btu/(h·ft²·°F). */
     private static final double BTU = 5.678263341113487;
@@ -22,6 +29,8 @@ public record SurfaceLimits(
     private static final String CODE =
             "International Energy Conservation Code 2018, tables R402.1.4 and R402.1.2 and clause R402.2.2, from"
                     + " memory: ";
+
+    private static final String OF_CELLARS = ", by the line for basement walls, slabs too";
 
     /**
      * What a minimum code asks for a climate: no aim, but what a surface under it falls short of. Ceilings are those without
@@ -57,12 +66,22 @@ public record SurfaceLimits(
 
     /** From Btu/(h·ft²·°F); a ceiling without attic space has R-30. */
     private static SurfaceLimits zone(double wall, double floor, double ground, double openings, String source) {
+        Most opening = most(openings, source);
         return new SurfaceLimits(
-                wall * BTU, BTU / 30, floor * BTU, ground * BTU, openings * BTU, openings * BTU, source);
+                most(wall, source),
+                most(1.0 / 30, source),
+                most(floor, source),
+                most(ground, source + OF_CELLARS),
+                opening,
+                opening);
+    }
+
+    private static Most most(double transmittance, String source) {
+        return new Most(transmittance * BTU, Optional.of(source));
     }
 
     /** The largest U of a surface by its use and what it faces. */
-    public double of(Body.Use use, Exposure.Kind faces) {
+    public Most of(Body.Use use, Exposure.Kind faces) {
         if (faces == Exposure.Kind.GROUND) {
             return ground;
         }
@@ -74,7 +93,7 @@ public record SurfaceLimits(
     }
 
     /** The largest U of a window or a door. */
-    public double of(Opening.Kind kind) {
+    public Most of(Opening.Kind kind) {
         return kind == Opening.Kind.DOOR ? door : window;
     }
 }

@@ -152,7 +152,8 @@ public final class Layering {
         double limit = audit.house()
                 .limits()
                 .surfaces()
-                .of(surface.use(), surface.exposure().kind());
+                .of(surface.use(), surface.exposure().kind())
+                .transmittance();
         return Lists.immutable.fromStream(surface.assembly().stream()
                 .map(assembly -> Transmittance.of(
                         assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure())))

@@ -85,12 +85,12 @@ public final class OwnWord {
         CHI(Limits::chi),
         TEMPERATURE_FACTOR(limits -> -limits.temperatureFactor()),
         MEAN(limits -> -limits.meanShare()),
-        WALLS(limits -> limits.surfaces().wall()),
-        ROOFS(limits -> limits.surfaces().roof()),
-        FLOORS(limits -> limits.surfaces().floor()),
-        GROUND(limits -> limits.surfaces().ground()),
-        WINDOWS(limits -> limits.surfaces().window()),
-        DOORS(limits -> limits.surfaces().door());
+        WALLS(limits -> limits.surfaces().wall().transmittance()),
+        ROOFS(limits -> limits.surfaces().roof().transmittance()),
+        FLOORS(limits -> limits.surfaces().floor().transmittance()),
+        GROUND(limits -> limits.surfaces().ground().transmittance()),
+        WINDOWS(limits -> limits.surfaces().window().transmittance()),
+        DOORS(limits -> limits.surfaces().door().transmittance());
 
         /** Each is the laxer the larger it is. */
         private final ImmutableList<ToDoubleFunction<Limits>> values;

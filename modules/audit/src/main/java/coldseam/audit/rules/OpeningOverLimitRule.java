@@ -8,6 +8,7 @@ import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
+import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
@@ -23,9 +24,9 @@ public final class OpeningOverLimitRule implements Rule {
      * @param openings the worst first
      * @param transmittance W/(m²·K), of the worst
      * @param limit W/(m²·K), for it
-     * @param source of the limit
+     * @param source of the limit; empty where the house file sets it
      */
-    public record Found(ImmutableList<Opening> openings, double transmittance, double limit, String source)
+    public record Found(ImmutableList<Opening> openings, double transmittance, double limit, Optional<String> source)
             implements Evidence {
         @Override
         public ImmutableList<Value> values() {
@@ -63,7 +64,7 @@ public final class OpeningOverLimitRule implements Rule {
                         over,
                         transmittance(worst),
                         limit(facts, worst),
-                        facts.house().limits().surfaces().source()),
+                        most(facts, worst).source()),
                 new Subject.Surfaces(walls),
                 Lists.immutable.empty(),
                 Optional.of(Interval.of(over.sumOfDouble(opening ->
@@ -75,6 +76,10 @@ public final class OpeningOverLimitRule implements Rule {
     }
 
     private static double limit(Facts facts, Opening opening) {
+        return most(facts, opening).transmittance();
+    }
+
+    private static SurfaceLimits.Most most(Facts facts, Opening opening) {
         return facts.house().limits().surfaces().of(opening.kind());
     }
 }

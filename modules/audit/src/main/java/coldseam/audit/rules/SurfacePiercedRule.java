@@ -34,9 +34,10 @@ public final class SurfacePiercedRule implements Rule {
      * @param layers W/(m²·K), its U as it is held to the limit, without them
      * @param transmittance W/(m²·K), with them
      * @param limit W/(m²·K)
-     * @param source of the limit
+     * @param source of the limit; empty where the house file sets it
      */
-    public record Found(String surface, int number, double layers, double transmittance, double limit, String source)
+    public record Found(
+            String surface, int number, double layers, double transmittance, double limit, Optional<String> source)
             implements Evidence {
         @Override
         public ImmutableList<Value> values() {
@@ -85,7 +86,7 @@ public final class SurfacePiercedRule implements Rule {
                         layers,
                         held,
                         limit,
-                        facts.house().limits().surfaces().source()),
+                        SurfacePoorlyInsulatedRule.most(facts, surface).source()),
                 new Subject.Surfaces(Lists.immutable.of(surface)),
                 Lists.immutable.empty(),
                 Optional.of(Interval.of((held - limit)

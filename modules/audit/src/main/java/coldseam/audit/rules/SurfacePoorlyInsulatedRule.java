@@ -49,7 +49,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
      * @param others W/(m²·K), what U would be if it stood to a minimum code for its use as the house's other surfaces do on
      *     average; empty where there is none
      * @param overLimit whether the limit is missed; else it is the others that it falls short of
-     * @param source of the limit
+     * @param source of the limit; empty where the house file sets it
      * @param more m, in whole steps, by which the insulation of the worst of them must be thicker for it; empty where it has
      *     no layer that can be, or where half a metre is not enough
      */
@@ -59,7 +59,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
             double limit,
             Optional<Double> others,
             boolean overLimit,
-            String source,
+            Optional<String> source,
             Optional<Double> more)
             implements Evidence {
         @Override
@@ -110,7 +110,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 limit(facts, worst),
                 proportion,
                 isOver(facts, worst),
-                facts.house().limits().surfaces().source(),
+                most(facts, worst).source(),
                 more(
                         worst,
                         isOver(facts, worst)
@@ -134,6 +134,10 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     static double limit(Facts facts, Surface surface) {
+        return most(facts, surface).transmittance();
+    }
+
+    static SurfaceLimits.Most most(Facts facts, Surface surface) {
         return facts.house()
                 .limits()
                 .surfaces()
@@ -182,7 +186,8 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
 
     private static double usual(Facts facts, Surface surface) {
         return SurfaceLimits.usual(facts.house().site().heatingDegreeDays())
-                .of(surface.use(), surface.exposure().kind());
+                .of(surface.use(), surface.exposure().kind())
+                .transmittance();
     }
 
     /** Weighed by area; what lies beside an unheated space counts with its own U, or all others would have to make up for its warmth. */

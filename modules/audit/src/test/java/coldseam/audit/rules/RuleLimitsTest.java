@@ -282,7 +282,12 @@ class RuleLimitsTest {
         assertEquals(5, found.transmittance());
         double limit = 0.32 * 5.678263341113487;
         assertEquals(limit, found.limit(), 1e-12);
-        assertTrue(found.source().contains("climate zone 4"), found::source);
+        assertTrue(found.source().orElseThrow().contains("climate zone 4"), found::toString);
+        OpeningOverLimitRule.Found own = found(
+                OpeningOverLimitRule.Found.class,
+                changed("junctions:\n", "openings:\n" + openings + "limits: {windows: 1.4 W/(m²·K)}\njunctions:\n"));
+        assertEquals(1.4, own.limit());
+        assertEquals(Optional.empty(), own.source(), "the house file's own");
         Finding finding = finding(audit, "opening-over-limit").orElseThrow();
         assertEquals(
                 (5 - limit) * 1.5 * 1.2 + (3 - limit) * 1.5,

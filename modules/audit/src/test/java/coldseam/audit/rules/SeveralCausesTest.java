@@ -135,7 +135,7 @@ class SeveralCausesTest {
 
     private static SurfacePoorlyInsulatedRule.Found poor(double transmittance, boolean overLimit) {
         return new SurfacePoorlyInsulatedRule.Found(
-                "wall", transmittance, 0.34, Optional.empty(), overLimit, "test", Optional.empty());
+                "wall", transmittance, 0.34, Optional.empty(), overLimit, Optional.of("test"), Optional.empty());
     }
 
     /** Humid rooms ask for more than the usual limit; a house whose limit is higher still is held to that, and it is told. */

@@ -68,12 +68,12 @@ public final class HonestWords {
                 + say(limits.temperatureFactor(), Dimension.RATIO) + "; U up to "
                 + Lists.immutable
                         .of(
-                                u(most.wall()) + " (walls)",
-                                u(most.roof()) + " (roofs)",
-                                u(most.floor()) + " (floors)",
-                                u(most.ground()) + " (ground)",
-                                u(most.window()) + " (windows)",
-                                u(most.door()) + " (doors)")
+                                u(most.wall().transmittance()) + " (walls)",
+                                u(most.roof().transmittance()) + " (roofs)",
+                                u(most.floor().transmittance()) + " (floors)",
+                                u(most.ground().transmittance()) + " (ground)",
+                                u(most.window().transmittance()) + " (windows)",
+                                u(most.door().transmittance()) + " (doors)")
                         .makeString(", ")
                 + " " + units.label(Dimension.TRANSMITTANCE) + byMonths() + "."
                 + held().map(held -> " " + held).orElse("");

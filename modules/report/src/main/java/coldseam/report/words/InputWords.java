@@ -37,6 +37,10 @@ public final class InputWords {
 
     private static final String FILE = "house file";
 
+    private static final String DEFAULT = "default: ";
+
+    private static final String COMMON_PRACTICE = "common practice, no source";
+
     private final House house;
     private final Shell shell;
     private final ImmutableList<BridgeSheet<PointResult>> points;
@@ -130,37 +134,62 @@ public final class InputWords {
 
     private void limits() {
         Limits limits = house.limits();
-        String judgement = "house file, or the default: judgement";
-        row("Least neck of the insulation", say(limits.neckShare(), Dimension.SHARE), judgement);
-        row("Least ratio of the weakest path", say(limits.pathShare(), Dimension.SHARE), judgement);
+        Limits usual = Limits.defaults(house.site().heatingDegreeDays());
+        String judgement = "judgement";
+        row("Least neck of the insulation", limits.neckShare(), usual.neckShare(), Dimension.SHARE, judgement);
+        row("Least ratio of the weakest path", limits.pathShare(), usual.pathShare(), Dimension.SHARE, judgement);
         row(
                 "Largest psi, " + Words.word(house.site().dimensions()) + " dimensions",
-                say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
-                "house file, or the default: the trade's rule for a bridge-free junction");
+                limits.psi(),
+                usual.psi(),
+                Dimension.LINEAR_TRANSMITTANCE,
+                "the trade's rule for a bridge-free junction");
         row(
                 "Largest psi where geometry alone makes it the larger one",
-                say(limits.geometryPsi(), Dimension.LINEAR_TRANSMITTANCE),
-                "house file, or the default: judgement");
+                limits.geometryPsi(),
+                usual.geometryPsi(),
+                Dimension.LINEAR_TRANSMITTANCE,
+                judgement);
         row(
                 "Largest psi around windows and doors",
-                say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
-                "house file, or the default: common practice, no source");
-        row("Least R of a surface in proportion to the others", say(limits.meanShare(), Dimension.SHARE), judgement);
+                limits.openingPsi(),
+                usual.openingPsi(),
+                Dimension.LINEAR_TRANSMITTANCE,
+                COMMON_PRACTICE);
+        row(
+                "Least R of a surface in proportion to the others",
+                limits.meanShare(),
+                usual.meanShare(),
+                Dimension.SHARE,
+                judgement);
         surfaceLimits(limits.surfaces());
         row(
                 "Least temperature factor fRsi",
-                say(limits.temperatureFactor(), Dimension.RATIO),
-                "house file, or the default: 20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");
+                limits.temperatureFactor(),
+                usual.temperatureFactor(),
+                Dimension.RATIO,
+                "20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");
+    }
+
+    /** A limit, and where its default comes from if it is that. */
+    private void row(String of, double limit, double usual, Dimension dimension, String source) {
+        row(of, say(limit, dimension), limit == usual ? DEFAULT + source : FILE);
     }
 
     private void surfaceLimits(SurfaceLimits limits) {
-        String source = "house file, or the default: " + limits.source();
-        row("Largest U of walls", say(limits.wall(), Dimension.TRANSMITTANCE), source);
-        row("Largest U of roofs", say(limits.roof(), Dimension.TRANSMITTANCE), source);
-        row("Largest U of floors over air", say(limits.floor(), Dimension.TRANSMITTANCE), source);
-        row("Largest U of what meets the ground", say(limits.ground(), Dimension.TRANSMITTANCE), source);
-        row("Largest U of windows", say(limits.window(), Dimension.TRANSMITTANCE), source);
-        row("Largest U of doors", say(limits.door(), Dimension.TRANSMITTANCE), source);
+        row("walls", limits.wall());
+        row("roofs", limits.roof());
+        row("floors over air", limits.floor());
+        row("what meets the ground", limits.ground());
+        row("windows", limits.window());
+        row("doors", limits.door());
+    }
+
+    private void row(String of, SurfaceLimits.Most limit) {
+        row(
+                "Largest U of " + of,
+                say(limit.transmittance(), Dimension.TRANSMITTANCE),
+                limit.source().map(DEFAULT::concat).orElse(FILE));
     }
 
     private void openings() {
@@ -210,10 +239,7 @@ public final class InputWords {
         if (points.isEmpty()) {
             return;
         }
-        row(
-                "Largest chi of a point",
-                say(house.limits().chi(), Dimension.POINT_TRANSMITTANCE),
-                "house file, or the default: common practice, no source");
+        row("Largest chi of a point", house.limits().chi(), Limits.CHI, Dimension.POINT_TRANSMITTANCE, COMMON_PRACTICE);
         for (PointBridges set : house.points()) {
             set.parameters()
                     .keyValuesView()
@@ -321,7 +347,7 @@ public final class InputWords {
         return switch (provenance.sureness()) {
             case READ, DECLARED -> provenance.source();
             case FROM_MEMORY -> provenance.source() + " (from memory)";
-            case COMMON_PRACTICE -> "common practice, no source";
+            case COMMON_PRACTICE -> COMMON_PRACTICE;
         };
     }
 

@@ -49,6 +49,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.ControlLine;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -278,11 +279,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             : found.openings().size() + " windows and doors let much heat through",
                     (found, say) -> String.format(
                             Locale.ROOT,
-                            "U of \"%s\" is %s, the limit %s (house file, or %s)",
+                            "U of \"%s\" is %s, the limit %s",
                             found.openings().getFirst().name(),
                             say.say(found.transmittance(), Dimension.TRANSMITTANCE),
-                            say.say(found.limit(), Dimension.TRANSMITTANCE),
-                            found.source()),
+                            limit(found.limit(), found.source(), say)),
                     (found, say) -> "take better glass and frames, or give the limit you build to under limits"),
             new RuleWords<>(
                     OwnPsiBelowComputedRule.Found.class,
@@ -348,8 +348,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     (found, say) -> "its layers have a U of " + say.say(found.layers(), Dimension.TRANSMITTANCE)
                             + ", with all that goes through them "
                             + say.say(found.transmittance(), Dimension.TRANSMITTANCE) + "; the limit is "
-                            + say.say(found.limit(), Dimension.TRANSMITTANCE) + " (house file, or " + found.source()
-                            + ")",
+                            + limit(found.limit(), found.source(), say),
                     (found, say) -> "take fewer of them or break the way their heat takes, or insulate the surface"
                             + " better"),
             new RuleWords<>(
@@ -473,11 +472,14 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
         return toDo.of(found.cast(evidence), say);
     }
 
+    private static String limit(double most, Optional<String> source, Phrases say) {
+        return say.say(most, Dimension.TRANSMITTANCE) + " (" + source.orElse("of the house file") + ")";
+    }
+
     private static String poorlyInsulated(SurfacePoorlyInsulatedRule.Found found, Phrases say) {
         String start = "its U is " + say.say(found.transmittance(), Dimension.TRANSMITTANCE);
         return found.overLimit()
-                ? start + ", the limit " + say.say(found.limit(), Dimension.TRANSMITTANCE) + " (house file, or "
-                        + found.source() + ")"
+                ? start + ", the limit " + limit(found.limit(), found.source(), say)
                 : start + ", "
                         + String.format(
                                 Locale.ROOT,

@@ -67,13 +67,19 @@ class InputWordsTest {
 
     @Test
     void everyLimitIsThereWithWhereItComesFrom() {
-        ImmutableList<InputRow> rows = rows(Sample.yaml() + "limits: {temperature-factor: 0.75}\n", UnitSystem.SI);
+        ImmutableList<InputRow> rows =
+                rows(Sample.yaml() + "limits: {temperature-factor: 0.75, walls: 0.2 W/(m²·K)}\n", UnitSystem.SI);
         assertEquals("0.75", row(rows, "Least temperature factor fRsi").value());
         assertEquals("50 %", row(rows, "Least neck of the insulation").value());
         assertEquals("50 %", row(rows, "Least ratio of the weakest path").value());
         assertEquals(
                 "0.010 W/(m·K)", row(rows, "Largest psi, external dimensions").value());
-        assertTrue(row(rows, "Largest psi, external dimensions").source().contains("default"));
+        assertEquals(
+                "default: the trade's rule for a bridge-free junction",
+                row(rows, "Largest psi, external dimensions").source());
+        assertEquals("house file", row(rows, "Least temperature factor fRsi").source());
+        assertEquals("house file", row(rows, "Largest U of walls").source());
+        assertTrue(row(rows, "Largest U of roofs").source().startsWith("default: "), rows::toString);
     }
 
     @Test

@@ -95,10 +95,10 @@ record FileLimits(
         most("doors", doors, MOST_OF_OPENINGS);
     }
 
-    /** U, W/(m²·K), of a U or an R as the file writes it. */
-    private static OptionalDouble most(String key, Optional<String> given, double largest) {
+    /** The largest U that a U or an R as the file writes it allows. */
+    private static Optional<SurfaceLimits.Most> most(String key, Optional<String> given, double largest) {
         if (given.isEmpty()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         Optional<Double> most = parsed(given.get(), Dimension.TRANSMITTANCE)
                 .or(() -> parsed(given.get(), Dimension.RESISTANCE).map(resistance -> 1 / resistance));
@@ -119,7 +119,7 @@ record FileLimits(
                             .and("1.8", 1.8, Dimension.TRANSMITTANCE),
                     "write 0.15 W/(m²·K), or R-38");
         }
-        return OptionalDouble.of(most.get());
+        return most.map(transmittance -> new SurfaceLimits.Most(transmittance, Optional.empty()));
     }
 
     private static Optional<Double> parsed(String text, Dimension dimension) {
@@ -148,8 +148,7 @@ record FileLimits(
                         most("floors", floors, MOST).orElse(usual.floor()),
                         most("ground", ground, MOST).orElse(usual.ground()),
                         most("windows", windows, MOST_OF_OPENINGS).orElse(usual.window()),
-                        most("doors", doors, MOST_OF_OPENINGS).orElse(usual.door()),
-                        usual.source()));
+                        most("doors", doors, MOST_OF_OPENINGS).orElse(usual.door())));
     }
 
     /** W/(m²·K); no insulation at all is hardly worse, and a limit that nothing misses is none (judgement). */
