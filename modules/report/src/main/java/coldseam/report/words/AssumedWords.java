@@ -268,6 +268,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
                             + ", less than boards without a vacuum do"),
+            each(
+                    Materials.VACUUM,
+                    (material, say) -> "that no panel of \"" + material.name()
+                            + "\" is cut, drilled or screwed through, then or later"),
             all(
                     Unlisted.OPENINGS,
                     (missing, say) -> "that the house has "

@@ -375,5 +375,13 @@ class HonestWordsTest {
                         + "7 of 8 conductivities, generic ones without a"
                         + " product's source.",
                 assumed(yaml.replace("0.017", "0.018")));
+        String pierced = "that no panel of \"%s\" is cut, drilled or screwed through, then or later";
+        String own = all(yaml.replace("0.017", "0.011"));
+        assertTrue(own.contains(pierced.formatted("leaflet board")), own);
+        String builtIn = all(Sample.yaml()
+                .replaceFirst("mineral wool board, thickness: 200", "vacuum insulation panel, thickness: 40"));
+        assertTrue(builtIn.contains(pierced.formatted("vacuum insulation panel")), builtIn);
+        assertFalse(all(yaml).contains("screwed through"));
+        assertFalse(all(yaml.replace("0.017", "0.012")).contains("screwed through"));
     }
 }
