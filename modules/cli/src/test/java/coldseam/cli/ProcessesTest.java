@@ -169,8 +169,14 @@ class ProcessesTest {
         Files.copy(house, folder.resolve("house.yaml"));
         List<String> turkish = List.of(
                 "-XX:ActiveProcessorCount=8",
-                // As few as there can be: with more, more is compiled that is not run again.
+                // As few as there can be, and loops that run long alone, the solvers' among them: else more is compiled
+                // that is
+                // not run again.
                 "-XX:CICompilerCount=2",
+                "-XX:Tier4InvocationThreshold=50000",
+                "-XX:Tier4MinInvocationThreshold=6000",
+                "-XX:Tier4CompileThreshold=150000",
+                "-XX:Tier4BackEdgeThreshold=400000",
                 "-XX:+UseG1GC",
                 "-XX:ParallelGCThreads=2",
                 "-Xmx300m",

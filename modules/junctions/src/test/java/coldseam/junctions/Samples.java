@@ -24,6 +24,9 @@ import org.eclipse.collections.impl.factory.Sets;
 /** Build-ups and junctions for tests and for looking at drawings. */
 public final class Samples {
 
+    /** Of a coupling from which on a surface temperature is aimed at: about the first solution of any drawing. */
+    private static final double WIDEST = 0.1;
+
     private Samples() {}
 
     /**
@@ -44,10 +47,13 @@ public final class Samples {
                 Keeping.NOTHING);
     }
 
-    /** The same with a surface temperature, if one is aimed at, so many times as wide. */
+    /** The same with a surface temperature, if one is aimed at, so many times as wide; no coupling is read from what is aimed at one. */
     public static Accuracy wider(Accuracy asked, double wider) {
         return asked.aim()
-                .map(aim -> asked.aimedAt(aim.environment(), wider * aim.kelvin()))
+                .map(aim -> new Accuracy(
+                                Math.max(asked.relativeWidth(), Math.min(WIDEST, wider * asked.relativeWidth())),
+                                asked.maximumUnknowns())
+                        .aimedAt(aim.environment(), wider * aim.kelvin()))
                 .orElse(asked);
     }
 

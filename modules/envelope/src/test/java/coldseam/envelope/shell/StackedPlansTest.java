@@ -271,7 +271,7 @@ class StackedPlansTest {
                 Houses.flat());
     }
 
-    @Property(tries = 600, seed = "2026")
+    @Property(tries = 300, seed = "2026")
     @Tag("slow")
     void everyStackIsItsSlices(
             @ForAll("stacks") ImmutableList<Outline> stack,
@@ -306,7 +306,7 @@ class StackedPlansTest {
         assertTrue(shell.edges().allSatisfy(e -> e.externalLength() > 0));
     }
 
-    @Property(tries = 200, seed = "2027")
+    @Property(tries = 120, seed = "2027")
     @Tag("slow")
     void turnedAndMirroredItIsTheSameHouse(
             @ForAll("stacks") ImmutableList<Outline> stack,

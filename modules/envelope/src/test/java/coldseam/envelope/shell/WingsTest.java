@@ -109,7 +109,7 @@ class WingsTest {
                 .as(Wing::new);
     }
 
-    @Property(tries = 300, seed = "2026")
+    @Property(tries = 200, seed = "2026")
     @Tag("slow")
     void allWingsTogetherAreTheirColumns(
             @ForAll("wings") Wing one,
