@@ -96,7 +96,8 @@ sealed interface KindFile {
             @Size(min = 1) ImmutableList<Stop> holdPoints,
             @Default("false") boolean countedInU,
             @Default("false") boolean carries,
-            @Default("false") boolean drains)
+            @Default("false") boolean drains,
+            @Default("") @Size(max = 7) ImmutableList<PointKind.Service> serves)
             implements KindFile {}
 
     /** A kind of corner. */

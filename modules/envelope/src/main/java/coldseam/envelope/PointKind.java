@@ -10,6 +10,18 @@ public final class PointKind extends BridgeKind {
 
     private final KindFile.OfPoint file;
 
+    /** What nearly every house brings in, lets out or has outdoors, each through a place of its own. */
+    public enum Service {
+        ELECTRICITY,
+        WATER,
+        WASTE_WATER,
+        /** Through the roof, over the pipes for waste water. */
+        VENT_OF_WASTE_PIPES,
+        VENTILATION,
+        LAMP_OUTDOORS,
+        TAP_OUTDOORS
+    }
+
     private PointKind(KindFile.OfPoint file) {
         super(file);
         this.file = file;
@@ -57,5 +69,10 @@ public final class PointKind extends BridgeKind {
     /** Whether rain leaves a roof or a deck by it. */
     public boolean drains() {
         return file.drains();
+    }
+
+    /** What one of this kind may serve, one of them each. */
+    public ImmutableList<Service> serves() {
+        return file.serves();
     }
 }

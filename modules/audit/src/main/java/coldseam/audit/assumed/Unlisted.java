@@ -1,16 +1,20 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
+import coldseam.audit.PointRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import java.util.Collections;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
 
 /** What most houses have and the house file does not list: who leaves it out has less to lose and fewer seams. */
 public final class Unlisted {
@@ -66,10 +70,23 @@ public final class Unlisted {
                     && (none.kind() == Opening.Kind.WINDOW
                             || audit.house().openings().anySatisfy(Unlisted::isWalkedThrough)));
 
-    /** Uses of surfaces through which no point is listed: nothing goes through their insulation at a spot. */
-    public static final Assumption<Side> POINTS = audit -> Lists.immutable
-            .with(Side.values())
-            .reject(side -> audit.points().anySatisfy(row -> side(row.surface()) == side));
+    /**
+     * Services for which no point is listed, or none is left: each is one pipe, duct or box of its own. One that may be several is
+     * taken for what nothing else serves.
+     */
+    public static final Assumption<Service> SERVICES = audit -> {
+        MutableList<PointRow> left = audit.points()
+                .flatCollect(row -> Collections.nCopies(Math.min(row.number(), Service.values().length), row))
+                .toSortedListBy(row -> row.kind().serves().size());
+        MutableList<Service> missing = Lists.mutable.with(Service.values());
+        left.forEach(row -> row.kind()
+                .serves()
+                .detectOptional(each -> missing.contains(each)
+                        && (side(row.surface()) == Side.ROOFS || each != Service.VENT_OF_WASTE_PIPES)
+                        && (side(row.surface()) != Side.ROOFS || each != Service.WASTE_WATER))
+                .ifPresent(missing::remove));
+        return missing.toImmutable();
+    };
 
     private Unlisted() {}
 
@@ -80,8 +97,7 @@ public final class Unlisted {
      */
     public record NoOpening(Opening.Kind kind, boolean narrow) {}
 
-    /** Where things go through: pipes and masts through roofs, services and anchors through walls, drains through floors. */
-    public enum Side {
+    private enum Side {
         WALLS,
         ROOFS,
         FLOORS

@@ -9,8 +9,10 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,7 +49,7 @@ class AssumedTest {
                 Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR),
                 Unlisted.OPENINGS.in(box).collect(Unlisted.NoOpening::kind));
         assertEquals(Lists.immutable.empty(), OwnWord.RELAXED.in(box));
-        assertEquals(Lists.immutable.with(Unlisted.Side.values()), Unlisted.POINTS.in(box));
+        assertEquals(Lists.immutable.with(Service.values()), Unlisted.SERVICES.in(box));
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
         assertEquals(Lists.immutable.of(new Materials.Generic(8, 8)), Materials.WITHOUT_PRODUCT.in(box));
         assertEquals(Lists.immutable.empty(), OwnWord.PSI.in(box));
@@ -237,14 +239,32 @@ class AssumedTest {
         assertEquals(missing, changed("junctions:\n", door, Unlisted.OPENINGS).size());
     }
 
-    @Test
-    void pointsThatAreListedAreNotMissed() {
+    /** Each serves once: what several kinds may be is what no other is, and no post serves anything. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pipe on wall, 1 | WATER WASTE_WATER VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
+                "pipe on wall, 3 | VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
+                "pipe on roof, 1 | ELECTRICITY WATER WASTE_WATER VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
+                "pipe on roof, 9 | WASTE_WATER",
+                "pipe on wall, 9 | VENT_OF_WASTE_PIPES",
+                "pipe on wall, 1; meter box on wall, 1 | WASTE_WATER VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
+                "soil pipe on roof, 2 | ELECTRICITY WATER WASTE_WATER VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
+                "soil pipe on wall, 1; duct on roof, 2 | ELECTRICITY WATER VENT_OF_WASTE_PIPES LAMP_OUTDOORS TAP_OUTDOORS",
+                "anchor bolt on wall, 40 | ELECTRICITY WATER WASTE_WATER VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS"
+            })
+    void onePointAnswersForOneService(String points, String missing) {
+        MutableList<String> yaml = Lists.mutable.empty();
+        for (String point : points.split("; ")) {
+            String[] parts = point.split(" on |, ");
+            yaml.add("  set " + yaml.size() + ": {kind: " + parts[0] + ", surface: "
+                    + (parts[1].equals("roof") ? "roof" : "ground floor south wall") + ", number: " + parts[2] + "}\n");
+        }
         assertEquals(
-                Lists.immutable.of(Unlisted.Side.ROOFS, Unlisted.Side.FLOORS),
-                changed(
-                        "junctions:\n",
-                        "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n",
-                        Unlisted.POINTS));
+                missing,
+                changed("junctions:\n", "points:\n" + yaml.makeString("") + "junctions:\n", Unlisted.SERVICES)
+                        .makeString(" "));
     }
 
     @Test

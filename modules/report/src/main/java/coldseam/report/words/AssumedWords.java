@@ -27,6 +27,7 @@ import coldseam.audit.assumed.WindowsAndDoors;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
+import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
@@ -279,12 +280,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                             + (none.narrow() ? " that one walks through" : ""))
                                     .makeString(" and ")),
             all(
-                    Unlisted.POINTS,
-                    (sides, say) -> "that nothing goes through the insulation"
-                            + (sides.size() < Unlisted.Side.values().length
-                                    ? " of " + Phrases.listed(sides.collect(Words::word))
-                                    : "")
-                            + " at a spot"),
+                    Unlisted.SERVICES,
+                    (missing, say) -> missing.size() < Service.values().length
+                            ? "that nothing of its own goes through the insulation for "
+                                    + Phrases.listed(missing.collect(Words::word))
+                            : "that nothing that serves the house goes through the insulation"),
             each(
                     Materials.WITHOUT_PRODUCT,
                     (values, say) -> (values.generic() == values.all() && values.all() > 1

@@ -27,7 +27,7 @@ class HonestWordsTest {
             """;
 
     private static final String LAST =
-            "that the house has no window and no door; that nothing goes through the insulation at a spot; "
+            "that the house has no window and no door; that nothing that serves the house goes through the insulation; "
                     + "all 8 conductivities, generic ones without a product's source.";
 
     /** Of every box, whose roof has 8 m by 6 m. */
@@ -316,7 +316,7 @@ class HonestWordsTest {
     }
 
     private static final String NO_DOOR =
-            "that the house has no door; that nothing goes through the insulation at a spot; "
+            "that the house has no door; that nothing that serves the house goes through the insulation; "
                     + "all 8 conductivities, generic ones without a product's source";
 
     private static final String UNDECLARED = "; the U of 1 window or door without a product's source.";
@@ -344,7 +344,7 @@ class HonestWordsTest {
 
     @Test
     void doorsWithASillAndOpeningsLargerThanUsualAreNamed() {
-        String said = "that the house has no window; that nothing goes through the insulation at a spot; "
+        String said = "that the house has no window; that nothing that serves the house goes through the insulation; "
                 + "all 8 conductivities, generic ones without a product's source.";
         assertEquals(
                 "Of it assumed: that the door \"door\" has its sill 510 mm over the floor; that \"door\" is 3.01 m wide and"
@@ -367,11 +367,11 @@ class HonestWordsTest {
                         "materials: {leaflet board: {conductivity: 0.017 W/(m·K), source: a leaflet}}\nassemblies:");
         assertEquals(
                 "Of it assumed: that \"leaflet board\" conducts 0.017 W/(m·K), less than boards without a vacuum do; "
-                        + "that the house has no window and no door; that nothing goes through the insulation at a spot; "
+                        + "that the house has no window and no door; that nothing that serves the house goes through the insulation; "
                         + "7 of 8 conductivities, generic ones without a product's source.",
                 assumed(yaml));
         assertEquals(
-                "Of it assumed: that the house has no window and no door; that nothing goes through the insulation at a spot; "
+                "Of it assumed: that the house has no window and no door; that nothing that serves the house goes through the insulation; "
                         + "7 of 8 conductivities, generic ones without a"
                         + " product's source.",
                 assumed(yaml.replace("0.017", "0.018")));
