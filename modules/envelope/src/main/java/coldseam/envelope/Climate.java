@@ -11,6 +11,13 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record Climate(String source, Indoors indoors, ImmutableList<Mean> months) {
 
+    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
+
+    /** K·d of a year by the months' means, below a base in °C. */
+    public double degreeDays(double base) {
+        return months.sumOfDouble(month -> Math.max(0, base - month.temperature())) * DAYS_OF_A_MONTH;
+    }
+
     /**
      * The mean of a month.
      *

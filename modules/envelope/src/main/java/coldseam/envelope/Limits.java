@@ -1,7 +1,5 @@
 package coldseam.envelope;
 
-import java.util.OptionalDouble;
-
 /**
  * What the audit holds junctions to.
  *
@@ -49,10 +47,10 @@ public record Limits(
     /**
      * The defaults for a climate: trade rules, each explained at its component.
      *
-     * @param degreeDays K·d; empty where they are not known
+     * @param site of the house
      */
-    public static Limits defaults(OptionalDouble degreeDays) {
-        return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(degreeDays));
+    public static Limits defaults(Site site) {
+        return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(site));
     }
 
     /** Whether a value is less than a limit by more than round-off; what is no number is. */

@@ -1,7 +1,7 @@
 package coldseam.envelope;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 
 /**
  * The largest U a part of the envelope may have.
@@ -36,32 +36,34 @@ public record SurfaceLimits(Most wall, Most roof, Most floor, Most ground, Most 
      * What a minimum code asks for a climate: no aim, but what a surface under it falls short of. Ceilings are those without
      * attic space above; what meets the ground is held to the line for basement walls.
      *
-     * @param degreeDays K·d, taken as those below 18 °C; empty where the house file gives none
+     * @param site whose degree days are taken as those below 18 °C
      */
-    public static SurfaceLimits usual(OptionalDouble degreeDays) {
-        if (degreeDays.isEmpty()) {
-            return zone(
-                    0.060,
-                    0.047,
-                    0.059,
-                    0.32,
-                    "common practice, no source: those for 2000 to 3000 K·d, since the house"
-                            + " file gives no degree days");
+    public static SurfaceLimits usual(Site site) {
+        double days = site.daysOfLimits();
+        if (site.heatingDegreeDays().isPresent()) {
+            return usual(days, "");
         }
-        double days = degreeDays.getAsDouble();
+        return usual(
+                days,
+                site.climate().isPresent()
+                        ? "; degree days by the climate's months"
+                        : "; degree days as such an outdoor temperature usually has (common practice, no source)");
+    }
+
+    private static SurfaceLimits usual(double days, String from) {
         // Climate zones by heating degree days below 18 °C: ASHRAE 169-2013 table A-3, from memory.
         if (days <= 2000) {
-            return zone(0.060, 0.047, 0.091, 0.32, CODE + "climate zone 3, up to 2000 K·d");
+            return zone(0.060, 0.047, 0.091, 0.32, CODE + "climate zone 3, up to 2000 K·d" + from);
         }
         if (days <= 3000) {
-            return zone(0.060, 0.047, 0.059, 0.32, CODE + "climate zone 4, 2000 to 3000 K·d");
+            return zone(0.060, 0.047, 0.059, 0.32, CODE + "climate zone 4, 2000 to 3000 K·d" + from);
         }
         if (days <= 4000) {
-            return zone(0.060, 0.033, 0.050, 0.30, CODE + "climate zone 5, 3000 to 4000 K·d");
+            return zone(0.060, 0.033, 0.050, 0.30, CODE + "climate zone 5, 3000 to 4000 K·d" + from);
         }
         return days <= 5000
-                ? zone(0.045, 0.033, 0.050, 0.30, CODE + "climate zone 6, 4000 to 5000 K·d")
-                : zone(0.045, 0.028, 0.050, 0.30, CODE + "climate zones 7 and 8, more than 5000 K·d");
+                ? zone(0.045, 0.033, 0.050, 0.30, CODE + "climate zone 6, 4000 to 5000 K·d" + from)
+                : zone(0.045, 0.028, 0.050, 0.30, CODE + "climate zones 7 and 8, more than 5000 K·d" + from);
     }
 
     /** From Btu/(h·ft²·°F); a ceiling without attic space has R-30. */
@@ -90,6 +92,13 @@ public record SurfaceLimits(Most wall, Most roof, Most floor, Most ground, Most 
             case ROOF, CEILING, TERRACE -> roof;
             case FLOOR, OVERHANG -> floor;
         };
+    }
+
+    /** Whether the house file leaves one of them open. */
+    public boolean leavesOneOpen() {
+        return Lists.immutable
+                .of(wall, roof, floor, ground, window, door)
+                .anySatisfy(most -> most.source().isPresent());
     }
 
     /** The largest U of a window or a door. */

@@ -313,6 +313,21 @@ final class SampleAudit {
             0.09,
             OptionalDouble.empty());
 
+    private static final Site SITE = new Site(
+            20,
+            -10,
+            0.5,
+            OptionalDouble.of(3400),
+            "clay or silt",
+            1.5,
+            DimensionSystem.EXTERNAL,
+            OptionalDouble.empty(),
+            Optional.of(new Climate(
+                    CLIMATE.name(),
+                    Climate.Indoors.DWELLING,
+                    CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity())))),
+            Sets.immutable.empty());
+
     private static House house(String name) {
         return new House(
                 name,
@@ -322,19 +337,7 @@ final class SampleAudit {
                         Optional.of("the rater"),
                         Optional.of(LocalDate.of(2026, 10, 3)),
                         Optional.of("B")),
-                new Site(
-                        20,
-                        -10,
-                        0.5,
-                        OptionalDouble.of(3400),
-                        "clay or silt",
-                        1.5,
-                        DimensionSystem.EXTERNAL,
-                        OptionalDouble.empty(),
-                        Optional.of(new Climate(
-                                CLIMATE.name(),
-                                Climate.Indoors.DWELLING,
-                                CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity()))))),
+                SITE,
                 Optional.empty(),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
@@ -350,7 +353,7 @@ final class SampleAudit {
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                Limits.defaults(OptionalDouble.empty()),
+                Limits.defaults(SITE),
                 new Prices(OptionalDouble.of(0.14), "EUR", 30, Maps.immutable.empty()));
     }
 

@@ -72,7 +72,16 @@ public final class AirAndGround {
     public static final Assumption<Body.EdgeInsulation> WARM_SLAB_EDGE =
             bases(Body.Base::edge, edge -> edge.extent() > FAR_EDGE || edge.thickness() > THICK_EDGE);
 
+    /** Of which nobody says anything, so that what is usual stands for them: told with the house's values, in their order. */
+    public static final Assumption<Left> LEFT_OUT = audit -> Lists.immutable
+            .with(Site.Usual.values())
+            .select(audit.house().site().usual()::contains)
+            .collect(left -> new Left(left, audit.house().site()));
+
     private AirAndGround() {}
+
+    /** What a site leaves out, and the site with what stands for it. */
+    public record Left(Site.Usual usual, Site site) {}
 
     private static Assumption<Site> site(Predicate<Site> which) {
         return audit -> Lists.immutable.of(audit.house().site()).select(which);

@@ -71,7 +71,7 @@ public final class HouseShape {
     public record Raised(Surface floor, double height) {}
 
     /** m, z of the highest ground beside the part of the house that a floor belongs to. */
-    private static double ground(Body body, Surface floor) {
+    static double ground(Body body, Surface floor) {
         if (body instanceof Body.Storeys storeys) {
             return storeys.stackOf(floor.storey())
                     .ground()

@@ -34,6 +34,9 @@ public final class Layering {
     /** m; sheets that stand in the sun for good are thicker, or of metal (common practice, no source). */
     private static final double SHEET = 0.001;
 
+    /** Cosine of ten degrees: boards stay where they are put (judgement). */
+    private static final double LEVEL = 0.985;
+
     private static final PointKind ANGLE = PointKind.of("angle");
 
     private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
@@ -64,9 +67,31 @@ public final class Layering {
     public static final Assumption<Thin> THIN_FALLS =
             audit -> audit.shell().surfaces().flatCollect(surface -> thin(audit, surface));
 
+    /** Those with insulation outside of what carries that hangs there, and nothing listed that holds it. */
+    public static final Assumption<Assembly> UNFASTENED = audit -> OfHouse.assemblies(
+                    audit,
+                    surface -> hangs(surface)
+                            && audit.points()
+                                    .noneSatisfy(row -> row.kind().countedInU()
+                                            && row.surface().name().equals(surface.name())))
+            .select(assembly -> assembly.fasteners().isEmpty() && isBoardedOutside(assembly))
+            .toSortedListBy(Assembly::name)
+            .toImmutable();
+
+    /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U. */
+    public static final Assumption<Cavity> CLOSED =
+            audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                    .flatCollect(assembly -> assembly.layers()
+                            .drop(assembly.layers().detectLastIndex(Layer::insulates) + 1)
+                            .select(layer -> layer.air()
+                                    .filter(air -> air.ventilation() == Layer.Ventilation.UNVENTILATED)
+                                    .isPresent())
+                            .collect(air -> new Cavity(assembly, air)))
+                    .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
+
     private Layering() {}
 
-    /** Air between the leaves of a wall that carries. */
+    /** Air in a build-up. */
     public record Cavity(Assembly assembly, Layer air) {}
 
     /**
@@ -131,6 +156,22 @@ public final class Layering {
                         .select(row -> row.kind() == ANGLE
                                 && before.contains(row.points().surface()))
                         .sumOfInt(PointRow::number));
+    }
+
+    /** Whether what lies outside would slide or fall off: not on the level, nor held by soil. */
+    private static boolean hangs(Surface surface) {
+        return surface.normal().z() < LEVEL
+                && surface.exposure().kind() != Exposure.Kind.GROUND
+                && surface.exposure().kind() != Exposure.Kind.PARTY;
+    }
+
+    private static boolean isBoardedOutside(Assembly assembly) {
+        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return carries >= 0
+                && assembly.layers()
+                        .drop(carries + 1)
+                        .anySatisfy(
+                                layer -> layer.insulates() && layer.framing().isEmpty());
     }
 
     private static boolean isBare(Assembly assembly) {

@@ -17,7 +17,7 @@ public final class OwnWord {
 
     /** Limits that are laxer than the defaults. */
     public static final Assumption<Limit> RELAXED = audit -> {
-        Limits usual = Limits.defaults(audit.house().site().heatingDegreeDays());
+        Limits usual = Limits.defaults(audit.house().site());
         return Lists.immutable
                 .with(Limit.values())
                 .select(limit -> limit.isLaxer(audit.house().limits(), usual));

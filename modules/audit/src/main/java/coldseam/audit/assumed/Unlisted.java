@@ -7,6 +7,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
 import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
@@ -26,6 +27,12 @@ public final class Unlisted {
 
     /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
     private static final double LEAST_MET = 1;
+
+    /** m of fall from which a guard is asked for (common practice, no source). */
+    private static final double FALL = 0.6;
+
+    /** m; parapets lower than this stop nobody (common practice, no source). */
+    private static final double GUARD = 0.8;
 
     private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
 
@@ -61,14 +68,24 @@ public final class Unlisted {
                             .anySatisfy(
                                     row -> row.kind().carries() && row.surface().equals(surface)));
 
-    /** Kinds of opening of which the house has none, of doors those that one walks through. */
+    /** Kinds of opening of which the house has none, of doors those by which one comes in: hatches and doors to decks are others. */
     public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
             .with(Opening.Kind.values())
             .collect(kind ->
                     new NoOpening(kind, audit.house().openings().anySatisfy(opening -> opening.kind() == kind)))
-            .reject(none -> none.narrow()
+            .reject(none -> none.other()
                     && (none.kind() == Opening.Kind.WINDOW
-                            || audit.house().openings().anySatisfy(Unlisted::isWalkedThrough)));
+                            || audit.house().openings().anySatisfy(opening -> isWayIn(audit, opening))));
+
+    /** Decks over rooms, high over the ground, that neither a parapet nor posts or brackets listed at them guard. */
+    public static final Assumption<Surface> GUARDS = audit -> OfHouse.surfaces(
+            audit,
+            deck -> deck.use() == Body.Use.TERRACE
+                    && deck.outline().collectDouble(Point3::z).min()
+                                    - HouseShape.ground(audit.house().body(), deck)
+                            > FALL
+                    && !isGuarded(audit, deck)
+                    && audit.points().noneSatisfy(row -> row.kind().carries() && isBeside(audit, row.surface(), deck)));
 
     /**
      * Services for which no point is listed, or none is left: each is one pipe, duct or box of its own. One that may be several is
@@ -93,9 +110,9 @@ public final class Unlisted {
     /**
      * A kind of opening that is missing.
      *
-     * @param narrow whether there are some that nobody walks through
+     * @param other whether there are some by which nobody comes in
      */
-    public record NoOpening(Opening.Kind kind, boolean narrow) {}
+    public record NoOpening(Opening.Kind kind, boolean other) {}
 
     private enum Side {
         WALLS,
@@ -119,8 +136,36 @@ public final class Unlisted {
         return seam.surface().equals(surface.name());
     }
 
-    private static boolean isWalkedThrough(Opening opening) {
-        return opening.kind() == Opening.Kind.DOOR && opening.width() >= WALK_WIDE && opening.height() >= WALK_HIGH;
+    private static boolean isWayIn(Audit audit, Opening opening) {
+        return opening.kind() == Opening.Kind.DOOR
+                && opening.width() >= WALK_WIDE
+                && opening.height() >= WALK_HIGH
+                && audit.shell()
+                        .surfaces()
+                        .anySatisfy(surface -> surface.use() == Body.Use.WALL && surface.holds(opening))
+                && audit.shell()
+                        .edges()
+                        .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD
+                                && edge.opening().filter(opening::equals).isPresent());
+    }
+
+    private static boolean isGuarded(Audit audit, Surface deck) {
+        return audit.house().body().parapetHeight(deck.name(), deck.storey()) >= GUARD
+                && audit.shell()
+                        .edges()
+                        .anySatisfy(edge ->
+                                edge.kind().parapet() && edge.first().name().equals(deck.name()));
+    }
+
+    private static boolean isBeside(Audit audit, Surface surface, Surface deck) {
+        return surface.name().equals(deck.name())
+                || audit.shell()
+                        .edges()
+                        .anySatisfy(edge -> edge.second()
+                                .filter(other -> Lists.immutable
+                                        .with(edge.first().name(), other.name())
+                                        .containsAllArguments(surface.name(), deck.name()))
+                                .isPresent());
     }
 
     private static Side side(Surface surface) {

@@ -185,7 +185,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     private static double usual(Facts facts, Surface surface) {
-        return SurfaceLimits.usual(facts.house().site().heatingDegreeDays())
+        return SurfaceLimits.usual(facts.house().site())
                 .of(surface.use(), surface.exposure().kind())
                 .transmittance();
     }

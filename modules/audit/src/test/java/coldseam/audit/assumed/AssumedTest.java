@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind.Service;
+import coldseam.envelope.Site;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -237,6 +239,90 @@ class AssumedTest {
         String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: " + width
                 + ", height: " + height + ", sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
         assertEquals(missing, changed("junctions:\n", door, Unlisted.OPENINGS).size());
+    }
+
+    private static final String TERRACE = Sample.terrace("""
+                - {material: lime plaster, thickness: 20 mm, role: finish}
+                - {material: reinforced concrete, thickness: 160 mm, role: structure, controls: [air, vapour]}
+                - {material: polyisocyanurate board, thickness: 100 mm, role: insulation, controls: [heat]}
+            """);
+
+    private static final String WAY_OUT = "openings:\n  out: {kind: door, surface: upper floor south wall, width: 1 m,"
+            + " height: 2 m, sill: 20 cm, transmittance: 1 W/(m²·K), source: its declaration}\njunctions:\n";
+
+    /** Nobody comes in over a deck; who goes out there may fall. */
+    @Test
+    void aDoorToADeckIsNoWayInAndTheDeckWantsAGuard() {
+        String deck = TERRACE.replace("junctions:\n", WAY_OUT);
+        assertEquals(
+                Lists.immutable.of(
+                        new Unlisted.NoOpening(Opening.Kind.WINDOW, false),
+                        new Unlisted.NoOpening(Opening.Kind.DOOR, true)),
+                in(deck, Unlisted.OPENINGS));
+        assertEquals(
+                Lists.immutable.of("terrace over ground floor"),
+                in(deck, Unlisted.GUARDS).collect(Surface::name));
+        String bolts = "points:\n  posts: {kind: anchor bolt, surface: SURFACE, number: 8}\njunctions:\n";
+        assertEquals(
+                Lists.immutable.empty(),
+                in(
+                        TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "ground floor south wall")),
+                        Unlisted.GUARDS));
+        assertEquals(
+                1,
+                in(TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "roof")), Unlisted.GUARDS)
+                        .size());
+    }
+
+    @Test
+    void boardsThatNothingHoldsAreNamed() {
+        assertEquals(
+                Lists.immutable.of("wall"),
+                in(Sample.yaml(), Layering.UNFASTENED).collect(Assembly::name));
+        String wool = "thickness: 200 mm, role: insulation, controls: [heat]";
+        assertEquals(
+                Lists.immutable.empty(),
+                changed(wool, wool + ", framing: {material: softwood, share: 5 %}", Layering.UNFASTENED));
+        assertEquals(
+                Lists.immutable.empty(),
+                changed(
+                        "junctions:\n",
+                        "points:\n"
+                                + Lists.immutable
+                                        .of("south", "east", "north", "west")
+                                        .collect(side ->
+                                                "  " + side + ": {kind: fastener through boards, surface: ground floor "
+                                                        + side + " wall, number: 100}\n")
+                                        .makeString("")
+                                + "junctions:\n",
+                        Layering.UNFASTENED));
+    }
+
+    /** Air that is said to be ventilated, or lies among the insulation, is not asked after. */
+    @Test
+    void stillAirUnderACladdingIsNamed() {
+        String render = Sample.yaml()
+                .lines()
+                .filter(line -> line.contains("render"))
+                .findFirst()
+                .orElseThrow();
+        String gap = "    - {material: air, thickness: 40 mm, role: air layer, air: {VENTILATION}}\n" + render;
+        assertEquals(
+                1,
+                changed(render, gap.replace("VENTILATION", ""), Layering.CLOSED).size());
+        assertEquals(
+                0,
+                changed(render, gap.replace("VENTILATION", "ventilation: well ventilated"), Layering.CLOSED)
+                        .size());
+    }
+
+    @Test
+    void whatIsUsualStandsForWhatASiteLeavesOut() {
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), AirAndGround.LEFT_OUT));
+        String site = Sample.yaml().replaceFirst("  indoor-humidity: .*\n", "").replaceFirst("  ground: .*\n", "");
+        assertEquals(
+                Lists.immutable.of(Site.Usual.INDOOR_HUMIDITY, Site.Usual.GROUND),
+                in(site, AirAndGround.LEFT_OUT).collect(AirAndGround.Left::usual));
     }
 
     /** Each serves once: what several kinds may be is what no other is, and no post serves anything. */

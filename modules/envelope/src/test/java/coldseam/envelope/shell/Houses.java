@@ -74,20 +74,23 @@ final class Houses {
         return house(body, Lists.immutable.empty(), Lists.immutable.empty());
     }
 
+    private static final Site SITE = new Site(
+            20,
+            -10,
+            0.5,
+            OptionalDouble.empty(),
+            "clay",
+            1.5,
+            DimensionSystem.EXTERNAL,
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Sets.immutable.empty());
+
     static House house(Body body, ImmutableList<Opening> openings, ImmutableList<Seam> seams) {
         return new House(
                 "test",
                 Submittal.NONE,
-                new Site(
-                        20,
-                        -10,
-                        0.5,
-                        OptionalDouble.empty(),
-                        "clay",
-                        1.5,
-                        DimensionSystem.EXTERNAL,
-                        OptionalDouble.empty(),
-                        Optional.empty()),
+                SITE,
                 Optional.empty(),
                 Maps.immutable.empty(),
                 ASSEMBLIES,
@@ -98,7 +101,7 @@ final class Houses {
                 seams,
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                Limits.defaults(OptionalDouble.empty()),
+                Limits.defaults(SITE),
                 new Prices(OptionalDouble.empty(), "EUR", 30, Maps.immutable.empty()));
     }
 

@@ -1,5 +1,6 @@
 package coldseam.files.quantity;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
@@ -19,13 +20,20 @@ public final class QuantityParser {
             "([+-]?" + DIGITS + ")\\s*(?:ft|feet|foot|['′])\\s*-?\\s*(" + NUMBER + ")\\s*(?:in|inch|inches|[\"″]|'')");
     private static final Pattern R_VALUE = Pattern.compile("(R|RSI)\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
     private static final Pattern U_VALUE = Pattern.compile("U\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
-    private static final Pattern PITCH = Pattern.compile("(" + DIGITS + ")\\s*[:/]\\s*(" + DIGITS + ")");
+    private static final Pattern PITCH =
+            Pattern.compile("(" + NUMBER + ")\\s*:\\s*(" + DIGITS + ")|(" + DIGITS + ")\\s*/\\s*(" + DIGITS + ")");
     private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
     private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
     private static final Pattern PRICE_EACH = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s+each");
+    private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:[, ']\\d{3})+(?!\\d|[ -]*\\d*/).*");
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
+
+    /** Signs from ! to ~ as wide as a kanji. */
+    private static final char FULL_WIDTH = '\uff01';
+
+    private static final char FULL_WIDTH_END = '\uff5e';
     private static final double ZERO_CELSIUS = 273.15;
     private static final double US_RESISTANCE = 0.1761101836823058;
     private static final double US_TRANSMITTANCE = 5.678263341113487;
@@ -162,14 +170,30 @@ public final class QuantityParser {
             case ANGLE:
                 Matcher pitch = PITCH.matcher(text);
                 return pitch.matches()
-                        ? Optional.of(Math.toDegrees(
-                                Math.atan2(Double.parseDouble(pitch.group(1)), Double.parseDouble(pitch.group(2)))))
-                        : Optional.empty();
+                        ? Optional.of(
+                                pitch.group(1) == null
+                                        ? degrees(number(pitch.group(3)), number(pitch.group(4)))
+                                        : degrees(number(pitch.group(1)), number(pitch.group(2))))
+                        : slope(text);
             case TEMPERATURE:
                 return temperature(text);
             default:
                 return Optional.empty();
         }
+    }
+
+    /** A rise on a run of any length, such as 1/4 in/ft or 2 %. */
+    private static Optional<Double> slope(String text) {
+        Matcher match = PLAIN.matcher(text);
+        return match.matches() && !match.group(2).isEmpty()
+                ? UnitExpression.tryParse(match.group(2))
+                        .filter(unit -> unit.sameKindAs(Measure.ONE))
+                        .map(unit -> degrees(number(match.group(1)) * unit.factor(), 1))
+                : Optional.empty();
+    }
+
+    private static double degrees(double rise, double run) {
+        return Math.toDegrees(Math.atan2(rise, run));
     }
 
     private static Optional<Double> feetAndInches(String text) {
@@ -219,6 +243,9 @@ public final class QuantityParser {
     }
 
     private static double ordinary(String text, String written, Dimension dimension) {
+        if (GROUPED.matcher(text).matches()) {
+            throw refused(dimension, written, "write thousands without a mark or space, and decimals after a point");
+        }
         if (DECIMAL_COMMA.matcher(text).matches()) {
             throw refused(dimension, written, "write the decimals after a point, not after a comma");
         }
@@ -246,7 +273,8 @@ public final class QuantityParser {
                     "psi means the linear thermal transmittance here: write lbf/in² for a pressure");
         }
         Measure unit = UnitExpression.tryParse(unitText)
-                .orElseThrow(() -> refused(dimension, written, "\"" + unitText + "\" is no unit known here"));
+                .orElseThrow(() -> refused(
+                        dimension, written, "\"" + unitText + "\" is no unit known here" + small(unitText, dimension)));
         Measure inside = dimension.inside();
         if (!unit.sameKindAs(inside)) {
             throw refused(
@@ -257,6 +285,15 @@ public final class QuantityParser {
         return inside.factor() == unit.factor()
                 ? number(match.group(1))
                 : number(match.group(1)) * unit.factor() / inside.factor();
+    }
+
+    /** What to write where a unit's letters are of the wrong size. */
+    private static String small(String unit, Dimension dimension) {
+        String small = unit.toLowerCase(Locale.ROOT);
+        return UnitExpression.tryParse(small)
+                .filter(known -> known.sameKindAs(dimension.inside()))
+                .map(known -> ": write " + small)
+                .orElse("");
     }
 
     /** What the words would be, were that asked. */
@@ -289,11 +326,21 @@ public final class QuantityParser {
     }
 
     private static String plain(String written) {
-        String text = written.strip()
+        StringBuilder one = new StringBuilder();
+        for (char c : written.toCharArray()) {
+            one.append(c >= FULL_WIDTH && c <= FULL_WIDTH_END ? (char) (c - FULL_WIDTH + '!') : c);
+        }
+        String text = one.toString()
+                .replaceAll("[\\p{Zs}\\p{Cf}]", " ")
+                .strip()
+                .replaceFirst("^[−–]\\s*", "-")
                 .replace('−', '-')
-                .replace('\u00a0', ' ')
-                .replace('\u202f', ' ')
-                .replace('⁄', '/');
+                .replace('⁄', '/')
+                .replaceAll("''|[“”]", "\"")
+                .replaceAll("[‘’]", "'")
+                .replace("℃", "°C")
+                .replace("℉", "°F")
+                .replace("㎜", "mm");
         for (int i = 0; i < VULGAR_AS.length; i++) {
             text = text.replace(String.valueOf(VULGAR.charAt(i)), " " + VULGAR_AS[i]);
         }

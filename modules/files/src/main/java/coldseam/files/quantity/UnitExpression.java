@@ -170,11 +170,12 @@ final class UnitExpression {
         double poundForce = 4.4482216152605;
         double btu = 1055.05585262;
         put(map, new Measure(1, 0, 1, 0, 0, 0), "m", "metre", "metres", "meter", "meters");
-        put(map, new Measure(1e-3, 0, 1, 0, 0, 0), "mm");
+        put(map, new Measure(1e-3, 0, 1, 0, 0, 0), "mm", "millimetre", "millimetres", "millimeter", "millimeters");
         put(map, new Measure(1e-2, 0, 1, 0, 0, 0), "cm");
         put(map, new Measure(1e3, 0, 1, 0, 0, 0), "km");
         put(map, new Measure(1e-6, 0, 1, 0, 0, 0), "µm", "μm");
         put(map, new Measure(inch, 0, 1, 0, 0, 0), "in", "inch", "inches", "\"");
+        put(map, new Measure(inch / 1000, 0, 1, 0, 0, 0), "mil", "mils");
         put(map, new Measure(foot, 0, 1, 0, 0, 0), "ft", "foot", "feet", "'");
         put(map, new Measure(3 * foot, 0, 1, 0, 0, 0), "yd");
         put(map, new Measure(5280 * foot, 0, 1, 0, 0, 0), "mi");

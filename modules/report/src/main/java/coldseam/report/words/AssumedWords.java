@@ -24,6 +24,7 @@ import coldseam.audit.assumed.OwnWord;
 import coldseam.audit.assumed.Rain;
 import coldseam.audit.assumed.Unlisted;
 import coldseam.audit.assumed.WindowsAndDoors;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
@@ -277,8 +278,25 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Unlisted.OPENINGS,
                     (missing, say) -> "that the house has "
                             + missing.collect(none -> "no " + Words.word(none.kind())
-                                            + (none.narrow() ? " that one walks through" : ""))
+                                            + (none.other() ? " that one comes in by" : ""))
                                     .makeString(" and ")),
+            all(
+                    Unlisted.GUARDS,
+                    (decks, say) -> "that nobody falls off " + quoted(decks, Surface::name)
+                            + " (no posts, brackets or parapet are listed there)"),
+            all(
+                    Layering.UNFASTENED,
+                    (assemblies, say) -> "that glue alone holds what insulates " + quoted(assemblies, Assembly::name)
+                            + " outside (no fasteners are listed)"),
+            each(
+                    Layering.CLOSED,
+                    (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
+                            + closed.assembly().name() + "\", outside its insulation (no ventilation is said)"),
+            all(
+                    AirAndGround.LEFT_OUT,
+                    (left, say) -> "that "
+                            + Phrases.listed(left.collect(each -> AssumedWords.word(each, say)))
+                            + " (the house file does not say)"),
             all(
                     Unlisted.SERVICES,
                     (missing, say) -> missing.size() < Service.values().length
@@ -350,6 +368,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             places.add(Phrases.count(own.corners(), "corner", "corners"));
         }
         return places.makeString(" and ");
+    }
+
+    private static String word(AirAndGround.Left left, Phrases say) {
+        return switch (left.usual()) {
+            case INDOOR_HUMIDITY -> "the rooms have " + say.say(left.site().indoorHumidity(), SHARE) + " of humidity";
+            case HUMIDITY_BY_MONTHS -> "the rooms are as humid through the year as a dwelling's";
+            case GROUND -> "the ground is " + left.site().groundName();
+        };
     }
 
     private static String word(OwnWord.Limit limit) {

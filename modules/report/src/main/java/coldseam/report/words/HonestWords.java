@@ -6,6 +6,7 @@ import coldseam.audit.Sheet;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
+import coldseam.envelope.Site;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -75,7 +76,7 @@ public final class HonestWords {
                                 u(most.window().transmittance()) + " (windows)",
                                 u(most.door().transmittance()) + " (doors)")
                         .makeString(", ")
-                + " " + units.label(Dimension.TRANSMITTANCE) + byMonths() + "."
+                + " " + units.label(Dimension.TRANSMITTANCE) + byDays() + byMonths() + "."
                 + held().map(held -> " " + held).orElse("");
     }
 
@@ -97,6 +98,16 @@ public final class HonestWords {
 
     private static String ids(ImmutableList<Sheet> sheets) {
         return sheets.collect(Sheet::id).makeString(", ");
+    }
+
+    /** Whose limits of U these are, where no degree days say so. */
+    private String byDays() {
+        Site site = audit.house().site();
+        return site.heatingDegreeDays().isPresent()
+                        || !audit.house().limits().surfaces().leavesOneOpen()
+                ? ""
+                : ", by some " + say(site.daysOfLimits(), Dimension.DEGREE_DAYS)
+                        + (site.climate().isPresent() ? " of the months" : " that the house file does not give");
     }
 
     private String byMonths() {

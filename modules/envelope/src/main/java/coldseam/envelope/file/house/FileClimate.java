@@ -3,7 +3,6 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Climate;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
-import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Positional;
@@ -11,6 +10,7 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
@@ -20,8 +20,9 @@ record FileClimate(
         @Doc("Where the values come from, as the audit prints it.")
         String source,
 
-        @Doc("How humid the rooms are: a humidity class, or the site's indoor humidity all year.") @Default("dwelling")
-        Climate.Indoors indoors,
+        @Doc(
+                "How humid the rooms are: a humidity class, or the site's indoor humidity all year; dwelling where it is missing.")
+        Optional<Climate.Indoors> indoors,
 
         @Doc("January to December: mean outdoor temperature and relative humidity.") @Size(min = 12, max = 12)
         ImmutableList<FileMonth> months) {
@@ -73,15 +74,10 @@ record FileClimate(
         return months.collectDouble(FileMonth::temperature).min();
     }
 
-    /** K·d of a year by the months' means. */
-    double degreeDays(double base) {
-        return months.sumOfDouble(month -> Math.max(0, base - month.temperature)) * DAYS_OF_A_MONTH;
-    }
-
-    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
-
     Climate climate() {
         return new Climate(
-                source, indoors, months.collect(month -> new Climate.Mean(month.temperature, month.humidity)));
+                source,
+                indoors.orElse(Climate.Indoors.DWELLING),
+                months.collect(month -> new Climate.Mean(month.temperature, month.humidity)));
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Limits;
+import coldseam.envelope.Site;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
@@ -130,9 +131,8 @@ record FileLimits(
         }
     }
 
-    /** @param degreeDays K·d of the site */
-    Limits limits(OptionalDouble degreeDays) {
-        SurfaceLimits usual = SurfaceLimits.usual(degreeDays);
+    Limits limits(Site site) {
+        SurfaceLimits usual = SurfaceLimits.usual(site);
         return new Limits(
                 neckShare,
                 pathShare,

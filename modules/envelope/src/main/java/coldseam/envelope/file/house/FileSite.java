@@ -13,6 +13,8 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.set.MutableSet;
 
 @Noun("a site")
 @Doc("Climate, ground and conventions.")
@@ -27,19 +29,18 @@ record FileSite(
         @Bounds(atLeast = "-60 °C", atMost = "10 °C", usual = "-20 to 0 °C")
         double outdoorTemperature,
 
-        @Doc("Relative humidity indoors at the design condition.")
-        @Default("50 %")
+        @Doc("Relative humidity indoors at the design condition; 50 % where it is missing.")
         @Unit(Dimension.SHARE)
         @Bounds(atLeast = "15 %", atMost = "75 %", usual = "40 to 60 %")
-        double indoorHumidity,
+        OptionalDouble indoorHumidity,
 
         @Doc("Heating degree days of a year, to the indoor temperature the climate's source names.")
         @Unit(Dimension.DEGREE_DAYS)
         @Bounds(atLeast = "0 K·d", atMost = "15000 K·d", usual = "1500 to 6000 K·d")
         OptionalDouble heatingDegreeDays,
 
-        @Doc("The ground under the house.") @Default("sand or gravel")
-        FileGround ground,
+        @Doc("The ground under the house; sand or gravel where it is missing.")
+        Optional<FileGround> ground,
 
         @Doc("To which faces areas and lengths are measured for psi values and the heat-loss coefficient.")
         @Default("external")
@@ -54,6 +55,10 @@ record FileSite(
         Optional<FileClimate> climate,
 
         Position place) {
+
+    private static final double USUAL_HUMIDITY = 0.5;
+
+    private static final FileGround USUAL_GROUND = new FileGround.FileGroundKind(FileGround.Kind.SAND_OR_GRAVEL);
 
     private static final double DAYS_OF_A_YEAR = 365;
 
@@ -98,8 +103,8 @@ record FileSite(
             if (heatingDegreeDays.isPresent()) {
                 days(
                         heatingDegreeDays.getAsDouble(),
-                        (1 - DAYS_OFF) * climate.get().degreeDays(LOWEST_BASE),
-                        (1 + DAYS_OFF) * climate.get().degreeDays(indoorTemperature + 2));
+                        (1 - DAYS_OFF) * climate.get().climate().degreeDays(LOWEST_BASE),
+                        (1 + DAYS_OFF) * climate.get().climate().degreeDays(indoorTemperature + 2));
             }
         }
     }
@@ -131,15 +136,27 @@ record FileSite(
     }
 
     Site site() {
+        FileGround under = ground.orElse(USUAL_GROUND);
+        MutableSet<Site.Usual> usual = Sets.mutable.empty();
+        if (indoorHumidity.isEmpty()) {
+            usual.add(Site.Usual.INDOOR_HUMIDITY);
+        }
+        if (climate.filter(year -> year.indoors().isEmpty()).isPresent()) {
+            usual.add(Site.Usual.HUMIDITY_BY_MONTHS);
+        }
+        if (ground.isEmpty()) {
+            usual.add(Site.Usual.GROUND);
+        }
         return new Site(
                 indoorTemperature,
                 outdoorTemperature,
-                indoorHumidity,
+                indoorHumidity.orElse(USUAL_HUMIDITY),
                 heatingDegreeDays,
-                ground.label(),
-                ground.conductivity(),
+                under.label(),
+                under.conductivity(),
                 dimensions,
                 ventilationHeatLoss,
-                climate.map(FileClimate::climate));
+                climate.map(FileClimate::climate),
+                usual.toImmutable());
     }
 }

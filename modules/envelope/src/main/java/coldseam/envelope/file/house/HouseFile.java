@@ -119,7 +119,7 @@ public final class HouseFile {
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.points().collect(each -> each.value().points(each.name())),
                 file.corners().collect(Located::value),
-                file.limits().limits(file.site().site().heatingDegreeDays()),
+                file.limits().limits(file.site().site()),
                 file.prices().prices(file.alternatives().currency()));
         return new LoadedHouse(
                 house,

@@ -145,7 +145,7 @@ class HouseFileTest {
         assertEquals(2.0, house.site().groundConductivity());
         assertEquals(DimensionSystem.EXTERNAL, house.site().dimensions());
         assertEquals(OptionalDouble.empty(), house.site().heatingDegreeDays());
-        assertEquals(Limits.defaults(OptionalDouble.empty()), house.limits());
+        assertEquals(Limits.defaults(house.site()), house.limits());
         assertEquals("", house.prices().currency());
         assertEquals(
                 Lists.immutable.with("softwood"), house.materials().keysView().toList());
@@ -317,16 +317,7 @@ class HouseFileTest {
         assertEquals(76, loaded.points().getFirst().name().line());
         assertEquals(0.03, house.limits().chi());
         assertEquals(
-                new Limits(
-                        0.6,
-                        0.4,
-                        0.02,
-                        0.75,
-                        0.05,
-                        0.03,
-                        0.02,
-                        0.5,
-                        SurfaceLimits.usual(house.site().heatingDegreeDays())),
+                new Limits(0.6, 0.4, 0.02, 0.75, 0.05, 0.03, 0.02, 0.5, SurfaceLimits.usual(house.site())),
                 house.limits());
         assertEquals(0.12, house.prices().heat().orElseThrow());
         assertEquals("EUR", house.prices().currency());
