@@ -87,6 +87,19 @@ public final class OldParts {
                             .select(each -> each.layers().notEmpty()))
                     .orElse(Lists.immutable.empty()));
 
+    /** Edges of what stays that are built by details of the house's own, which say of nothing that it comes down for them. */
+    public static final Assumption<JunctionRow> BUILT_ROUND = audit -> OfHouse.old(
+            audit,
+            old -> audit.junctions()
+                    .select(row -> row.sheet()
+                                    .filter(sheet -> OwnWord.takesNothingDown(sheet))
+                                    .isPresent()
+                            && (row.edge().first().staysIn(old)
+                                    || row.edge()
+                                            .second()
+                                            .filter(other -> other.staysIn(old))
+                                            .isPresent())));
+
     private OldParts() {}
 
     /**

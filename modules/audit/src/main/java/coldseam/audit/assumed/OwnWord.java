@@ -112,6 +112,11 @@ public final class OwnWord {
         return sheet.result().detail();
     }
 
+    static boolean takesNothingDown(BridgeSheet<?> sheet) {
+        Detail detail = detail(sheet);
+        return detail.own() && detail.suits().takesDown().isEmpty();
+    }
+
     private static boolean isByHand(Detail detail) {
         return detail.drawing() instanceof HandDrawing;
     }

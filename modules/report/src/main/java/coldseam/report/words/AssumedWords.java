@@ -137,8 +137,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + say.say(region.conductivity(), CONDUCTIVITY) + ", by no source"),
             each(
                     OwnWord.DETAILS,
-                    (own, say) ->
-                            "that " + places(own, say) + " are built, and hold, as details of the house's own say"),
+                    (own, say) -> "that " + places(own, say)
+                            + " are built, in the order given, and hold, as details of the house's own say"),
             each(
                     Layering.BARE,
                     (assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
@@ -163,6 +163,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     OldParts.PLATFORM,
                     (rows, say) ->
                             "that old studs stop at the floors, " + length(rows, say) + " (no balloon-frame is said)"),
+            all(
+                    OldParts.BUILT_ROUND,
+                    (rows, say) -> "that nothing old comes down for " + length(rows, say)
+                            + " of seams built as details of the house's own say (they take nothing down)"),
             each(
                     OldParts.ON_NEW_INSULATION,
                     (floor, say) -> "that insulation comes to lie under \"" + floor.name()
