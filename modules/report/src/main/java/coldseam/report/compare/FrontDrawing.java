@@ -15,6 +15,7 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
+import coldseam.report.words.HonestWords;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -125,7 +126,7 @@ final class FrontDrawing {
                 SMALL.with(Palette.SLATE),
                 Align.CENTRE);
         canvas.text(
-                "heat-loss coefficient H, " + units.label(Dimension.HEAT_LOSS_COEFFICIENT),
+                HonestWords.axis(Lists.immutable.of(comparison.described()), units),
                 new Spot(field.x0() - 34, field.middleY()),
                 SMALL.with(Palette.SLATE),
                 Align.CENTRE,

@@ -17,6 +17,7 @@ import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.HonestWords;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -41,6 +42,7 @@ final class StagesDrawing {
 
     private final UnitSystem units;
     private final ImmutableList<Bar> bars;
+    private final String label;
 
     /**
      * A bar.
@@ -74,6 +76,13 @@ final class StagesDrawing {
                     "after", last, now, Lists.immutable.of(new CompareWords(units).heat(renovation.more())), ""));
         }
         this.bars = all.toImmutable();
+        this.label = HonestWords.axis(
+                renovation
+                        .stages()
+                        .collect(Stage::audit)
+                        .newWith(renovation.before())
+                        .newWith(renovation.after()),
+                units);
     }
 
     /** The first house without its corners, which no stage counts. */
@@ -134,12 +143,7 @@ final class StagesDrawing {
             canvas.line(at, field.y0(), at, field.y1(), Pen.of(0.4, Palette.RULE));
             canvas.text(axis.text(number), at, field.y0() - 10, SMALL, Align.CENTRE);
         }
-        canvas.text(
-                "heat-loss coefficient H, " + units.label(Dimension.HEAT_LOSS_COEFFICIENT),
-                field.middleX(),
-                field.y0() - 21,
-                SMALL.with(Palette.SLATE),
-                Align.CENTRE);
+        canvas.text(label, field.middleX(), field.y0() - 21, SMALL.with(Palette.SLATE), Align.CENTRE);
     }
 
     private void bar(Canvas canvas, Box field, Axis axis, Bar bar, double top) {

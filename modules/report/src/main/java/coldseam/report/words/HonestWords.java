@@ -145,6 +145,16 @@ public final class HonestWords {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
+    /** What the axis of a picture says that has the loss of some houses, "at least" where one of them has no more than a least value. */
+    public static String axis(ImmutableList<Audit> audits, UnitSystem units) {
+        return "heat-loss coefficient H, "
+                + (audits.anySatisfy(
+                                audit -> new HonestWords(audit, units).unknown().isPresent())
+                        ? "at least, "
+                        : "")
+                + units.label(Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
     /** What the uncertainty of the inputs does to H_T, a phrase; empty where there are none. */
     public Optional<String> inputs() {
         InputUncertainty inputs = InputUncertainty.of(audit);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
 import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
@@ -53,6 +54,18 @@ class HonestWordsTest {
         assertTrue(all.contains(LEVEL), all);
         assertTrue(all.contains(GLUED), all);
         return all.replace(LEVEL, "").replace(RENEWED, "").replace(GLUED, "");
+    }
+
+    @Test
+    void theAxisOfAPictureSaysWhereALossIsALeastOne() {
+        Audit known = Sample.audit(Sample.yaml(), Sample.good());
+        Audit unknown = Sample.audit(
+                Sample.yaml() + "points: {pipe: {kind: pipe, surface: ground floor south wall, number: 1}}\n",
+                Sample.good());
+        assertEquals("heat-loss coefficient H, W/K", HonestWords.axis(Lists.immutable.of(known), UnitSystem.SI));
+        assertEquals(
+                "heat-loss coefficient H, at least, W/K",
+                HonestWords.axis(Lists.immutable.of(known, unknown), UnitSystem.SI));
     }
 
     @Test
