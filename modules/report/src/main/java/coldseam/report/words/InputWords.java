@@ -81,13 +81,16 @@ public final class InputWords {
         Site site = house.site();
         row("Indoor design temperature", say(site.indoorTemperature(), Dimension.TEMPERATURE), FILE);
         row("Outdoor design temperature", say(site.outdoorTemperature(), Dimension.TEMPERATURE), FILE);
-        row("Indoor humidity at the design condition", say(site.indoorHumidity(), Dimension.SHARE), FILE);
+        row(
+                "Indoor humidity at the design condition",
+                say(site.indoorHumidity(), Dimension.SHARE),
+                said(Site.Usual.INDOOR_HUMIDITY));
         site.climate().ifPresentOrElse(this::climate, () -> row("Monthly climate", "none", FILE));
         site.heatingDegreeDays().ifPresent(days -> row("Heating degree days", say(days, Dimension.DEGREE_DAYS), FILE));
         row(
                 "Conductivity of the ground (" + site.groundName() + ")",
                 say(site.groundConductivity(), Dimension.CONDUCTIVITY),
-                "house file; named kinds by ISO 13370:2017 (from memory)");
+                said(Site.Usual.GROUND) + "; named kinds by ISO 13370:2017 (from memory)");
         row("Dimension system", Words.word(site.dimensions()), FILE);
         site.ventilationHeatLoss()
                 .ifPresent(loss -> row("Ventilation heat loss", say(loss, Dimension.HEAT_LOSS_COEFFICIENT), FILE));
@@ -103,6 +106,11 @@ public final class InputWords {
                         FILE));
     }
 
+    /** Where a value of the site comes from that may be left out. */
+    private String said(Site.Usual value) {
+        return house.site().usual().contains(value) ? "what is usual, the house file does not say" : FILE;
+    }
+
     private void climate(Climate climate) {
         climate.months()
                 .forEachWithIndex((mean, i) -> row(
@@ -114,7 +122,7 @@ public final class InputWords {
                 climate.indoors() == Climate.Indoors.SITE_HUMIDITY
                         ? "the indoor humidity above, all year"
                         : "humidity class \"" + Words.word(climate.indoors()) + "\"",
-                "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
+                said(Site.Usual.HUMIDITY_BY_MONTHS) + "; classes of ISO 13788:2012 annex A (from memory)");
         row(
                 "Vapour resistance factors μ",
                 "beside the conductivities",
@@ -134,7 +142,7 @@ public final class InputWords {
 
     private void limits() {
         Limits limits = house.limits();
-        Limits usual = Limits.defaults(house.site().heatingDegreeDays());
+        Limits usual = Limits.defaults(house.site());
         String judgement = "judgement";
         row("Least neck of the insulation", limits.neckShare(), usual.neckShare(), Dimension.SHARE, judgement);
         row("Least ratio of the weakest path", limits.pathShare(), usual.pathShare(), Dimension.SHARE, judgement);
