@@ -1,6 +1,8 @@
 package coldseam.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +23,13 @@ import java.util.stream.Stream;
  * <p>The tool's own jars are appended to the platform's: the same classes are then loaded without the detour over a class loader
  * written in Java, and not verified, which guards against foreign code and took a twelfth of a run.
  *
+ * <p>JDK 17 makes a class for each method or constructor that is called by reflection for the 16th time, some 340 of them; here
+ * for those alone that are called often. Later JDKs do not know the property.
+ *
+ * <p>Where the build has left an archive of the classes beside the jar, they are taken from there, linked already. It is taken only
+ * with the time stamp that the build gives it when it is whole: of one that was cut short the JVM dies. Whatever else the JVM
+ * finds wrong with it, it says nothing and reads the jar.
+ *
  * <p>It loads as little as it can, since what it loads is loaded twice: hence the collections of the platform.
  */
 final class Restart {
@@ -37,9 +46,15 @@ final class Restart {
             "-Xms25m",
             "-Xmn24m",
             "-XX:MinHeapFreeRatio=20",
+            "-Dsun.reflect.inflationThreshold=1000",
             "-D" + MARK + "=true");
 
     private Restart() {}
+
+    /** Where the archive of a jar's classes lies. */
+    static Path archive(Path jar) {
+        return jar.resolveSibling(jar.getFileName() + ".jsa");
+    }
 
     /**
      * The command line of a JVM that suits a command; empty where this one does.
@@ -51,17 +66,35 @@ final class Restart {
      */
     static Optional<List<String>> line(Path java, List<String> given, String classPath, List<String> arguments) {
         boolean ours = given.stream().allMatch(option -> option.startsWith("-D") && !option.startsWith("-D" + MARK));
-        return ours && !arguments.isEmpty() && SHORT.contains(arguments.get(0))
-                ? Optional.of(Stream.of(
-                                List.of(java.toString()),
-                                OPTIONS,
-                                List.of("-Xbootclasspath/a:" + classPath),
-                                given,
-                                List.of("-cp", classPath, Main.class.getName()),
-                                arguments)
-                        .flatMap(List::stream)
-                        .toList())
-                : Optional.empty();
+        if (!ours || arguments.isEmpty() || !SHORT.contains(arguments.get(0))) {
+            return Optional.empty();
+        }
+        Optional<Path> archived = archived(classPath);
+        // The JVM compares the jar's name, as it is written, with the one in the archive.
+        String jars = archived.map(Path::toString).orElse(classPath);
+        return Optional.of(Stream.of(
+                        List.of(java.toString()),
+                        OPTIONS,
+                        archived.map(jar -> List.of("-Xlog:cds*=off", "-XX:SharedArchiveFile=" + archive(jar)))
+                                .orElse(List.of()),
+                        List.of("-Xbootclasspath/a:" + jars),
+                        given,
+                        List.of("-cp", jars, Main.class.getName()),
+                        arguments)
+                .flatMap(List::stream)
+                .toList());
+    }
+
+    /** The jar that is the whole class path, by its real name, where an archive of its classes lies beside it. */
+    private static Optional<Path> archived(String classPath) {
+        try {
+            Path jar = Path.of(classPath).toRealPath();
+            return Files.getLastModifiedTime(archive(jar)).equals(Files.getLastModifiedTime(jar))
+                    ? Optional.of(jar)
+                    : Optional.empty();
+        } catch (IOException | InvalidPathException none) {
+            return Optional.empty();
+        }
     }
 
     /**

@@ -4,11 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.jar.Attributes;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +28,9 @@ class RestartTest {
     private static final long HANGS_SECONDS = 120;
 
     private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+
+    private static final String CLASSES =
+            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
 
     @TempDir
     Path folder;
@@ -63,12 +74,37 @@ class RestartTest {
         assertTrue(line(given, "audit").isEmpty());
     }
 
+    /** A jar of one's own with something in the archive's place: how a line begins its class path tells whether it is taken. */
+    private List<String> beside(byte[] archive, boolean stamped) throws Exception {
+        Path jar = Files.writeString(folder.resolve("some.jar"), "a jar").toRealPath();
+        Path file = Files.write(Restart.archive(jar), archive);
+        Files.setLastModifiedTime(jar, FileTime.fromMillis(1_000_000));
+        Files.setLastModifiedTime(file, FileTime.fromMillis(stamped ? 1_000_000 : 1_000_001));
+        return Restart.line(JAVA, List.of(), jar.toString(), List.of("check", "missing.yaml"))
+                .orElseThrow();
+    }
+
+    @Test
+    void archiveIsTakenWithItsJarsTimeAlone() throws Exception {
+        String taken = "-XX:SharedArchiveFile=" + folder.toRealPath().resolve("some.jar.jsa");
+        assertTrue(beside(new byte[1], true).contains(taken));
+        assertFalse(beside(new byte[1], false).contains(taken));
+        Files.delete(folder.resolve("some.jar.jsa"));
+        assertFalse(Restart.line(JAVA, List.of(), folder.resolve("some.jar").toString(), List.of("check"))
+                .orElseThrow()
+                .contains(taken));
+        String two = folder.resolve("some.jar") + File.pathSeparator + folder.resolve("some.jar");
+        assertTrue(Restart.line(JAVA, List.of(), two, List.of("check"))
+                .orElseThrow()
+                .contains(two));
+    }
+
     private Process started(String... arguments) throws Exception {
-        ProcessBuilder process = new ProcessBuilder(
-                        JAVA.toString(),
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        Main.class.getName())
+        return startedFrom(CLASSES, arguments);
+    }
+
+    private Process startedFrom(String classPath, String... arguments) throws Exception {
+        ProcessBuilder process = new ProcessBuilder(JAVA.toString(), "-cp", classPath, Main.class.getName())
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said.txt").toFile());
@@ -87,5 +123,64 @@ class RestartTest {
         assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
         assertTrue(said.contains("missing.yaml"), said);
         assertFalse(said.contains("[warning]"), "the JVM finds fault with its options: " + said);
+    }
+
+    /** What the command says from a jar that names the class path, with this beside it in the archive's place. */
+    private String saidBeside(Path archive) throws Exception {
+        Path jar = folder.resolve("named.jar");
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        manifest.getMainAttributes()
+                .put(
+                        Attributes.Name.CLASS_PATH,
+                        Stream.of(CLASSES.split(File.pathSeparator))
+                                .map(each -> Path.of(each).toUri().toString())
+                                .collect(Collectors.joining(" ")));
+        new JarOutputStream(Files.newOutputStream(jar), manifest).close();
+        if (Files.exists(archive)) {
+            Path beside = Restart.archive(jar);
+            Files.copy(archive, beside, StandardCopyOption.REPLACE_EXISTING);
+            Files.setLastModifiedTime(beside, Files.getLastModifiedTime(jar));
+        }
+        assertEquals(
+                Files.exists(archive),
+                Restart.line(JAVA, List.of(), jar.toString(), List.of("check")).orElseThrow().stream()
+                        .anyMatch(each -> each.startsWith("-XX:SharedArchiveFile=")));
+        Process process = startedFrom(jar.toString(), "check", "missing.yaml");
+        assertTrue(process.waitFor(HANGS_SECONDS, TimeUnit.SECONDS), "the run hangs");
+        String said = Files.readString(folder.resolve("said.txt"));
+        assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
+        return said;
+    }
+
+    @Test
+    @Tag("slow")
+    void archiveThatDoesNotFitChangesNoWord() throws Exception {
+        String without = saidBeside(folder.resolve("none.jsa"));
+        assertTrue(without.contains("missing.yaml"), without);
+        assertEquals(without, saidBeside(Files.writeString(folder.resolve("broken.jsa"), "no archive")));
+        // One of another program: the JVM reads it, and finds other jars named in it.
+        Path other = folder.resolve("other.jsa");
+        Process making = new ProcessBuilder(
+                        JAVA.toString(),
+                        "-Xlog:disable",
+                        "-XX:ArchiveClassesAtExit=" + other,
+                        "-cp",
+                        jar(),
+                        "picocli.CommandLine")
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("making.txt").toFile())
+                .start();
+        assertTrue(making.waitFor(HANGS_SECONDS, TimeUnit.SECONDS), "the run hangs");
+        assertTrue(Files.size(other) > 0, "this JVM makes no archive");
+        assertEquals(without, saidBeside(other));
+    }
+
+    /** Some jar of the class path. */
+    private static String jar() {
+        return Stream.of(CLASSES.split(File.pathSeparator))
+                .filter(each -> each.contains("picocli"))
+                .findFirst()
+                .orElseThrow();
     }
 }
