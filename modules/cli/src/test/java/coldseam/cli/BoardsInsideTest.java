@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.house.HouseAudit;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Detail;
+import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,5 +70,43 @@ class BoardsInsideTest {
                         .flatCollect(BridgeSheet::withheld)
                         .collect(Detail::id)
                         .distinct());
+    }
+
+    /** Where slab, deck and roofs bear in the masonry, what stays is told of each; a course of blocks and a joint close what they can. */
+    @Test
+    void underATerraceWhatPassesIsToldAndWhatComesDownClosesIt() throws IOException {
+        Path house = OLD.resolve("boards-inside-under-a-terrace.yaml");
+        ImmutableList<String> closed = Lists.immutable.of(
+                "Insulation broken at the abutment",
+                "Insulation broken at the floor over an unheated space",
+                "Insulation broken at the terrace edge over a room",
+                "Insulation broken at the wall to terrace",
+                "Insulation, air and vapour control broken at the eaves of an insulated roof");
+        ImmutableList<String> left = Lists.immutable.of(
+                "Insulation broken at the intermediate floor",
+                "Insulation broken at the parapet",
+                "Insulation broken at the verge",
+                "Much heat lost at the inside corner");
+        assertEquals(
+                closed.newWithAll(left).toSortedList(),
+                titles(HouseAudit.of(house, Bench.SHARED).compute()));
+        Path taken = folder.resolve("taken-down.yaml");
+        Files.writeString(
+                taken,
+                Files.readString(house)
+                        .replace("retrofit: {}", "retrofit: {taken-down: [roof, foot of the wall, edge of the floor]}")
+                        .replace("inner-boards-strip-on-the-slab", "slab-clear-of-inner-boards")
+                        .replace("inner-boards-return-under-the-deck", "inner-boards-on-a-course")
+                        .replace("inner-boards-board-up-the-wall", "inner-boards-on-a-course")
+                        .replace("eaves-rafters-through", "eaves-rafters-on-a-purlin-inside"));
+        assertEquals(
+                left.toSortedList(), titles(HouseAudit.of(taken, Bench.SHARED).compute()));
+    }
+
+    private static ImmutableList<String> titles(Audit audit) {
+        return audit.findings()
+                .collect(new FindingWords(UnitSystem.SI)::title)
+                .toSortedList()
+                .toImmutable();
     }
 }

@@ -82,7 +82,7 @@ public enum TypicalBuild {
         if (!(detail.drawing() instanceof BandDrawing drawing) || drawing.forAnyBuild()) {
             return usual;
         }
-        ImmutableSet<String> inside = drawing.only().sidesChange()
+        ImmutableSet<String> inside = drawing.only().contrasts().contains(BandDrawing.Contrast.SIDES_CHANGE)
                 ? detail.junction()
                         .bands()
                         .select(drawing.insulatedInside()::contains)
@@ -95,18 +95,25 @@ public enum TypicalBuild {
                         .toImmutableSet();
         JunctionKind kind = detail.junction();
         ImmutableList<BandDrawing.Built> only = drawing.only().bands();
+        Assembly first = drawing.only().contrasts().contains(BandDrawing.Contrast.ONE_MONOLITHIC)
+                ? assembly(BuildUps.monolithic())
+                : inside(kind, 0, usual.first(), inside);
         return usual.between(
-                built(kind, 0, inside(kind, 0, usual.first(), inside), only),
+                built(kind, 0, first, only),
                 usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
     }
 
-    /** The build-up of a band that must be framed or of blocks that insulate, as its kind usually has it otherwise. */
+    /** The build-up of a band that must be framed, solid or of blocks that insulate, as its kind usually has it otherwise. */
     private Assembly built(JunctionKind kind, int which, Assembly usual, ImmutableList<BandDrawing.Built> only) {
         String band = kind.bands().get(which);
         JunctionKind.Typical typical = kind.typical();
         String use = which == 0 ? typical.first() : typical.second().orElse(typical.first());
         if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.MONOLITHIC))) {
             return assembly(BuildUps.monolithic());
+        }
+        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.SOLID))
+                && usual.layers().anySatisfy(layer -> layer.framing().isPresent())) {
+            return BuildUps.all().get(use).masonry();
         }
         return only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.FRAMED))
                 ? BuildUps.all().get(use).frame()

@@ -67,26 +67,47 @@ public record BandDrawing(
      * Builds that a drawing is for, and for nothing else.
      *
      * @param bands how bands must be built
-     * @param sidesChange whether the insulation must lie inside what carries one surface and outside what carries the other
+     * @param contrasts how the two surfaces must differ
      */
-    public record Only(ImmutableList<Built> bands, boolean sidesChange) {
+    public record Only(ImmutableList<Built> bands, ImmutableList<Contrast> contrasts) {
 
         /** What sets no such condition. */
-        public static final Only ANYTHING = new Only(Lists.immutable.empty(), false);
-
-        /** How a file says that insulation changes sides. */
-        static final String SIDES_CHANGE = "insulation changes sides";
+        public static final Only ANYTHING = new Only(Lists.immutable.empty(), Lists.immutable.empty());
 
         /** Whether it sets none. */
         public boolean anything() {
-            return bands.isEmpty() && !sidesChange;
+            return bands.isEmpty() && contrasts.isEmpty();
         }
 
         /** As the file has it, such as {@code wall insulated inside}. */
         public String words() {
             return bands.collect(each -> each.band() + " " + each.build().words())
-                    .newWithAll(sidesChange ? Lists.immutable.of(SIDES_CHANGE) : Lists.immutable.empty())
+                    .newWithAll(contrasts.collect(Contrast::words))
                     .makeString(" and ");
+        }
+    }
+
+    /** How two surfaces differ, whichever of them the shell names first. */
+    public enum Contrast {
+        /** The insulation lies inside what carries the one and outside what carries the other. */
+        SIDES_CHANGE("insulation changes sides"),
+        /** What carries is all that insulates the one, and not the other. */
+        ONE_MONOLITHIC("one monolithic");
+
+        private final String words;
+
+        Contrast(String words) {
+            this.words = words;
+        }
+
+        /** As details write it. */
+        public String words() {
+            return words;
+        }
+
+        /** The one that a detail writes so; empty where it writes something else. */
+        static Optional<Contrast> of(String words) {
+            return Lists.immutable.of(values()).detectOptional(each -> each.words.equals(words));
         }
     }
 

@@ -100,12 +100,17 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private BandDrawing.Only only() {
-        ImmutableList<Located<String>> builds =
-                file.where().reject(each -> form.twoSurfaces() && each.value().equals(BandDrawing.Only.SIDES_CHANGE));
+        ImmutableList<BandDrawing.Contrast> contrasts = form.twoSurfaces()
+                ? file.where()
+                        .flatCollect(each ->
+                                BandDrawing.Contrast.of(each.value()).stream().toList())
+                : Lists.immutable.empty();
         return new BandDrawing.Only(
-                builds.flatCollect(
-                        each -> built(each.value(), each.place()).stream().toList()),
-                builds.size() < file.where().size());
+                file.where()
+                        .reject(each -> contrasts.anySatisfy(one -> one.words().equals(each.value())))
+                        .flatCollect(each ->
+                                built(each.value(), each.place()).stream().toList()),
+                contrasts);
     }
 
     private ImmutableSet<String> insulatedInside() {

@@ -111,9 +111,18 @@ record Scene(
         Band first = first(setup);
         Optional<Band> second = second(setup);
         return only.bands().allSatisfy(each -> Band.built(each.first() ? Optional.of(first) : second, each.build()))
-                && (!only.sidesChange()
-                        || second.filter(each -> each.carrying().opposite(first.carrying()))
+                && only.contrasts()
+                        .allSatisfy(each -> second.filter(other -> differ(first, other, each))
                                 .isPresent());
+    }
+
+    private static boolean differ(Band first, Band second, BandDrawing.Contrast contrast) {
+        return switch (contrast) {
+            case SIDES_CHANGE -> second.carrying().opposite(first.carrying());
+            case ONE_MONOLITHIC ->
+                Band.built(Optional.of(first), Statement.Build.MONOLITHIC)
+                        != Band.built(Optional.of(second), Statement.Build.MONOLITHIC);
+        };
     }
 
     private static Band first(JunctionSetup setup) {

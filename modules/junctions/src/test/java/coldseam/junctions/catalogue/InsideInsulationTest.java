@@ -146,4 +146,50 @@ final class InsideInsulationTest {
                 .select(each -> CatalogueTradeTest.lost(each, setup, true).isEmpty());
         assertEquals(Lists.immutable.of(id), whole.collect(Detail::id));
     }
+
+    /**
+     * Where concrete bears in the masonry: boards that pass one another with that between carry air, water and vapour, lose less than
+     * where nothing is done, and are told as the gap they are; a course of blocks, or a joint, closes it.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "flat-roof-edge-deck-through-inner-boards, flat-roof-edge-inner-boards-band-outside, flat-roof-edge-inner-boards-on-a-course",
+        "flat-roof-edge-deck-through-inner-boards, flat-roof-edge-inner-boards-return-under-the-roof, flat-roof-edge-deck-stops-short",
+        "parapet-deck-through-inner-boards, parapet-inner-boards-wrapped, parapet-deck-stops-short",
+        "parapet-deck-through-inner-boards, parapet-inner-boards-return-under-the-roof, parapet-deck-stops-short",
+        "step-inner-boards-wall-bare, step-inner-boards-board-up-the-wall, step-inner-boards-on-a-course",
+        "abutment-inner-boards-wall-bare, abutment-inner-boards-board-up-the-wall, abutment-inner-boards-on-a-course",
+        "terrace-edge-joists-through, terrace-edge-inner-boards-band-outside, terrace-edge-inner-boards-on-a-course",
+        "terrace-edge-joists-through, terrace-edge-inner-boards-return-under-the-deck, terrace-edge-inner-boards-on-a-course",
+        "wall-to-terrace-deck-through, wall-to-terrace-inner-boards-board-up-the-wall, wall-to-terrace-inner-boards-on-a-course",
+        "unheated-below-wall-runs-past, unheated-below-inner-boards-strip-on-the-slab, unheated-below-slab-clear-of-inner-boards",
+        "unheated-below-wall-runs-past, unheated-below-inner-boards-board-outside, unheated-below-slab-clear-of-inner-boards",
+        "overhang-edge-bare, overhang-edge-inner-boards-band-outside, overhang-edge-inner-boards-on-a-course"
+    })
+    void boardsThatPassOneAnotherAreToldAndBlocksCloseTheGap(String bare, String passing, String closing) {
+        Detail middle = CATALOGUE.find(passing).orElseThrow();
+        Detail best = CATALOGUE.find(closing).orElseThrow();
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(middle);
+        assertEquals(Lists.immutable.of("heat"), CatalogueTradeTest.lost(middle, setup, true));
+        assertEquals(Lists.immutable.empty(), CatalogueTradeTest.lost(best, setup, true));
+        double worst = psi(bare, setup);
+        assertTrue(psi(passing, setup) < 0.5 * worst, () -> psi(passing, setup) + " of " + worst + " W/(m·K)");
+        assertTrue(psi(closing, setup) < psi(passing, setup), () -> psi(closing, setup) + " W/(m·K)");
+    }
+
+    /** What is drawn for a wall of blocks beside another is offered whichever of them the shell names first, and nowhere else. */
+    @Test
+    void blocksBesideBoardsAreMeantInEitherOrder() {
+        Detail through =
+                CATALOGUE.find("outside-corner-blocks-through-beside-boards").orElseThrow();
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER);
+        Assembly boards = typical.first();
+        Assembly blocks = BuildUps.all().get(BuildUps.monolithic()).masonry();
+        JunctionSetup first = typical.between(blocks, Optional.of(boards));
+        JunctionSetup second = typical.between(boards, Optional.of(blocks));
+        assertTrue(Composer.isFor(through, first) && Composer.isFor(through, second));
+        assertFalse(Composer.isFor(through, typical));
+        assertFalse(Composer.isFor(through, typical.between(blocks, Optional.of(blocks))));
+        assertEquals(psi(through.id(), first), psi(through.id(), second), 1e-3);
+    }
 }
