@@ -45,9 +45,6 @@ final class Bench implements Workshop {
      */
     static final double OF_ONE_HOUSE = 5e-3;
 
-    /** Of a coupling from which on a surface temperature is aimed at: about the first solution of any drawing. */
-    private static final double WIDEST = 0.1;
-
     /** For all whose houses have build-ups and details in common. */
     static final Bench SHARED = new Bench(new Accuracy(1e-2, 400_000), new Accuracy(0.1, 800_000), 30);
 
@@ -141,13 +138,9 @@ final class Bench implements Workshop {
                 MaterialLibrary::named);
     }
 
-    /** With a surface temperature, if one is aimed at, so many times as wide; no coupling is read from what is aimed at one. */
     private static Accuracy wider(Accuracy asked, double wider) {
         return asked.aim()
-                .map(aim -> new Accuracy(
-                                Math.max(asked.relativeWidth(), Math.min(WIDEST, wider * asked.relativeWidth())),
-                                asked.maximumUnknowns())
-                        .aimedAt(aim.environment(), wider * aim.kelvin()))
+                .map(aim -> asked.aimedAt(aim.environment(), wider * aim.kelvin()))
                 .orElse(asked);
     }
 

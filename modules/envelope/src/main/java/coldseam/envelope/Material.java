@@ -74,12 +74,6 @@ public record Material(
      */
     public static final double INSULATES_AT_MOST = 0.10;
 
-    /** Its name tells it from nearly all: whatever is asked of a house is found by what it is built of, over and over. */
-    @Override
-    public int hashCode() {
-        return name.hashCode();
-    }
-
     /** Whether a source says that a layer of it can control this. */
     public boolean canControl(Control control) {
         return controls.containsKey(control);
