@@ -65,6 +65,13 @@ public final class LivingAudit {
         }
         row(out, "another thickness of the wall, every section it is part of solved", sections);
         row(out, "the corners of the same, solved", corners);
+
+        MutableList<Double> whole = Lists.mutable.empty();
+        for (int i = 0; i < times; i++) {
+            Files.writeString(file, text.replaceFirst(LAYER, "thickness: " + (161 + times + i) + " mm"));
+            whole.add(seconds(() -> HouseAudit.of(file, workshop).compute()));
+        }
+        row(out, "another thickness of the wall, all of it at once", whole);
     }
 
     private static Object changed(HouseAudit base, House house) {

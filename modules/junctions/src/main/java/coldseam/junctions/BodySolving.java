@@ -11,7 +11,7 @@ public interface BodySolving {
     /** See {@link coldseam.conduction.solid.BodySolver#solve}. */
     BodySolution solve(SolidBody body, Accuracy accuracy);
 
-    /** The width from which on refinement is aimed at the coldest place alone: the field has its shape. */
+    /** The width from which on, as far as cuts let expect it, refinement is aimed at the coldest place alone: the field has its shape. */
     double BEFORE_AIMING = 1e-3;
 
     /** What is asked of a solution that a surface temperature is read from; see {@link SectionSolving#aimed}. */

@@ -118,7 +118,10 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Corners.of(shell).collect(corner -> row(Planned.not(corner, Obstacle.NOT_ASKED), Optional.empty())));
     }
 
-    /** Computes every vertex that its edges' details say. */
+    /**
+     * Computes every vertex that its edges' details say. They are asked from the last on: what was begun ahead went from the first on,
+     * and two cores at one vertex would be one core.
+     */
     static ComputedVertices of(
             House house,
             Shell shell,
@@ -130,7 +133,12 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 junctions.toImmutableMap(row -> row.edge().name(), row -> row);
         ImmutableList<Planned> planned = plan(house, shell, catalogue, edge -> Drawn.of(rows.get(edge.name())));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
-                "vertices", planned.flatCollect(each -> each.setup().stream().toList()), computing::compute, progress);
+                "vertices",
+                planned.flatCollect(each -> each.setup().stream().toList())
+                        .distinct()
+                        .toReversed(),
+                computing::compute,
+                progress);
         Map<Key, VertexSheet> sheets = new LinkedHashMap<>();
         planned.forEach(each -> each.setup()
                 .flatMap(answers::result)

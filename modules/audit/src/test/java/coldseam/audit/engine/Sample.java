@@ -210,7 +210,7 @@ public final class Sample {
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 
-    private static VertexResult corner(VertexSetup setup, double factor) {
+    static VertexResult corner(VertexSetup setup, double factor) {
         return new VertexResult(
                 setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
     }

@@ -226,7 +226,7 @@ final class BodyBounds {
         }
     }
 
-    /** The integral of two fields' product over a cell: times k of two gradients, by k of two densities. */
+    /** The integral of two fields' product over a cell: of two gradients times k, of two densities by k. */
     private static double product(double volume, double k, boolean densities, double[][] one, double[][] other) {
         double[] x = one[0];
         double[] y = one[1];
@@ -234,18 +234,12 @@ final class BodyBounds {
         double[] otherX = other[0];
         double[] otherY = other[1];
         double[] otherZ = other[2];
+        double[] weights = WEIGHTS;
         double sum = 0;
-        for (int g = 0; g < 27; g++) {
-            double w = densities ? weight(volume, g) / k : weight(volume, g) * k;
-            sum += w * x[g] * otherX[g];
-            sum += w * y[g] * otherY[g];
-            sum += w * z[g] * otherZ[g];
+        for (int g = 0; g < weights.length; g++) {
+            sum += weights[g] * (x[g] * otherX[g] + y[g] * otherY[g] + z[g] * otherZ[g]);
         }
-        return sum;
-    }
-
-    private static double weight(double volume, int g) {
-        return volume * Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3 % 3] * Basis.WEIGHT[g / 9];
+        return (densities ? volume / k : volume * k) * sum;
     }
 
     /** What rounding of the fields' values may do to the energies of a cell. */

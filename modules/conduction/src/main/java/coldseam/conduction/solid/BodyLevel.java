@@ -23,6 +23,8 @@ final class BodyLevel {
     private static final double STILL = 1e-4;
     /** Steps that make the temperatures as good as their grid, at most. */
     private static final int POLISH = 12;
+    /** The same, from those of a coarser grid. */
+    private static final int WARM = 24;
 
     private final Optional<BodyBounds> bounds;
     private final int fluxes;
@@ -57,8 +59,12 @@ final class BodyLevel {
                     .orElseGet(() -> new double[temperature.n]);
             temperature.hold(r + 1, u[r]);
             double energy = temperature.residual(r + 1, u[r], left);
-            tolerance[r] = before.map(each -> each.tolerance(unit, width)).orElse(FIRST * energy);
-            warmth.solve(u[r], left, tolerance[r], mostSteps);
+            if (bounded) {
+                tolerance[r] = before.map(each -> each.tolerance(unit, width)).orElse(FIRST * energy);
+                warmth.solve(u[r], left, tolerance[r], mostSteps);
+            } else {
+                warmth.still(u[r], left, STILL, WARM);
+            }
         }
         if (bounded) {
             FluxSystem flux = new FluxSystem(grid);
@@ -83,9 +89,12 @@ final class BodyLevel {
         return new BodyLevel(grid, before, width, mostSteps, true);
     }
 
-    /** Solves for temperature alone on the grid that a level was cut into: half the work, where no narrower bounds are asked for. */
-    static BodyLevel warmer(Before before, double width) {
-        return new BodyLevel(before.cuts.grid(), Optional.of(before), width, Integer.MAX_VALUE, false);
+    /**
+     * Solves for temperature alone on the grid that a level was cut into, as well as the grid gives it: less than half the work, where no
+     * narrower bounds are asked for.
+     */
+    static BodyLevel warmer(Before before) {
+        return new BodyLevel(before.cuts.grid(), Optional.of(before), 0, 0, false);
     }
 
     /** Fluxes of each unit that no cell makes heat in or loses. */
@@ -131,6 +140,9 @@ final class BodyLevel {
 
     /** Takes as many more steps as make the temperatures as good as their grid; the bounds stay those of before. */
     void polish() {
+        if (bounds.isEmpty()) {
+            return;
+        }
         double[] left = new double[temperature.n];
         for (int r = 0; r < u.length; r++) {
             temperature.residual(r + 1, u[r], left);

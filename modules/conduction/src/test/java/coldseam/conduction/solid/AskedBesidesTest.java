@@ -59,6 +59,26 @@ class AskedBesidesTest {
         assertTrue(Math.abs(wide - 17.85) > 0.02, "not aimed at: " + wide);
     }
 
+    /**
+     * The level that its cuts let expect to be narrow enough is not bounded: the coupling stands as the level before proved it, and the
+     * temperature is that of the same grid, 17.8520 °C where it was bounded, to what its steps leave.
+     */
+    @Test
+    void aimingProvesTheCouplingAsTheLevelBefore() {
+        SolidBody corner = SolidCases.corner().body();
+        BodySolution aimed = BodySolver.solve(corner, new Accuracy(1e-3, 800_000).aimedAt("indoor", 0.02));
+        assertTrue(aimed.met(), aimed.outcome().toString());
+        assertEquals(1e-2, aimed.outcome().asked(), 1e-15);
+        assertTrue(aimed.outcome().got() > 1e-3, "a level without bounds: " + aimed.outcome());
+        assertTrue(
+                aimed.coupling("indoor", "outdoor")
+                        .contains(BodySolver.solve(corner, new Accuracy(1e-4, 800_000))
+                                .coupling("indoor", "outdoor")
+                                .middle()),
+                aimed.couplings().toString());
+        assertEquals(17.8520, aimed.surface("indoor").lowest(), 1e-3);
+    }
+
     /** Steps for the temperatures are left out, and take nothing from what is proven: it stands before them. */
     @Test
     void heatAloneIsTheSameHeatFromAnotherField() {
