@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
+import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -60,8 +62,8 @@ class HonestWordsTest {
     void theAxisOfAPictureSaysWhereALossIsALeastOne() {
         Audit known = Sample.audit(Sample.yaml(), Sample.good());
         Audit unknown = Sample.audit(
-                Sample.yaml() + "points: {pipe: {kind: pipe, surface: ground floor south wall, number: 1}}\n",
-                Sample.good());
+                Sample.yaml().replace("edge-good", "edge-misfit"),
+                Sample.good().take(2).newWith(Made.good("edge-misfit", JunctionKind.FLAT_ROOF_EDGE)));
         assertEquals("heat-loss coefficient H, W/K", HonestWords.axis(Lists.immutable.of(known), UnitSystem.SI));
         assertEquals(
                 "heat-loss coefficient H, at least, W/K",
