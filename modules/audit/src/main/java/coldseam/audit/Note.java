@@ -26,6 +26,9 @@ public sealed interface Note {
     /** A corner's detail that the house names, though no corner of it is what that is for. */
     record CornerNowhere(String detail) implements Note {}
 
+    /** Light wells, whose own heat flow is left out. */
+    record LightWells() implements Note {}
+
     /** What its alternative makes of it. */
     default <T> T match(
             Function<FloorWithoutEdge, T> floor,
@@ -33,7 +36,8 @@ public sealed interface Note {
             Function<EdgeInsulationInSection, T> edge,
             Function<CrawlSpaceAssumed, T> crawlSpace,
             Function<OfTransmittance, T> transmittance,
-            Function<CornerNowhere, T> corner) {
+            Function<CornerNowhere, T> corner,
+            Function<LightWells, T> lightWells) {
         if (this instanceof FloorWithoutEdge it) {
             return floor.apply(it);
         }
@@ -45,6 +49,9 @@ public sealed interface Note {
         }
         if (this instanceof CornerNowhere it) {
             return corner.apply(it);
+        }
+        if (this instanceof LightWells it) {
+            return lightWells.apply(it);
         }
         return this instanceof CrawlSpaceAssumed it
                 ? crawlSpace.apply(it)

@@ -18,6 +18,7 @@ import java.util.function.Function;
  * @param frameDepth m, of the frame across the wall
  * @param setBack m, from the wall's outer face to the frame's outer face; in the middle of the insulation where empty
  * @param shutterBox whether a roller shutter's box sits over it
+ * @param lightWell before it, where it states one
  */
 public record Opening(
         String name,
@@ -30,11 +31,13 @@ public record Opening(
         Rating rating,
         double frameDepth,
         OptionalDouble setBack,
-        boolean shutterBox) {
+        boolean shutterBox,
+        Optional<LightWell> lightWell) {
 
     /** Another in its place. */
     Opening with(Rating others, double itsDepth, OptionalDouble itsSetBack) {
-        return new Opening(name, kind, surface, width, height, left, sill, others, itsDepth, itsSetBack, shutterBox);
+        return new Opening(
+                name, kind, surface, width, height, left, sill, others, itsDepth, itsSetBack, shutterBox, lightWell);
     }
 
     /** The same, of which nobody says where its values are declared. */
@@ -47,7 +50,7 @@ public record Opening(
                 setBack);
     }
 
-    /** One without a shutter's box. */
+    /** One without a shutter's box and a light well. */
     public Opening(
             String name,
             Kind kind,
@@ -59,7 +62,7 @@ public record Opening(
             Rating rating,
             double frameDepth,
             OptionalDouble setBack) {
-        this(name, kind, surface, width, height, left, sill, rating, frameDepth, setBack, false);
+        this(name, kind, surface, width, height, left, sill, rating, frameDepth, setBack, false, Optional.empty());
     }
 
     /** Kinds of opening. */

@@ -76,6 +76,32 @@ public final class WindowsAndDoors {
                             .toImmutableList())
                     .orElse(Lists.immutable.empty()));
 
+    /** m and m², of a light well by which people get out in a fire, and of the window's opening (a common code's, from memory). */
+    public static final double WAY_OUT = 0.9144;
+
+    public static final double WAY_OUT_AREA = 0.836;
+
+    private static final double CLIMBED_THROUGH = 0.53;
+
+    /** Those with a light well by which hardly anybody gets out. */
+    public static final Assumption<Opening> NO_WAY_OUT = those(opening -> opening.lightWell()
+            .filter(well -> well.projection() < WAY_OUT
+                    || well.projection() * well.width() < WAY_OUT_AREA
+                    || opening.width() * opening.height() < CLIMBED_THROUGH)
+            .isPresent());
+
+    /** Those with a light well, and no point listed on their wall that holds it. */
+    public static final Assumption<Opening> HELD_BY_NOTHING =
+            audit -> OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.WALL)
+                    .flatCollect(wall -> audit.house()
+                            .openings()
+                            .select(wall::holds)
+                            .select(opening -> opening.lightWell().isPresent())
+                            .reject(opening -> audit.house()
+                                    .points()
+                                    .anySatisfy(point -> point.surface().equals(wall.name())
+                                            || point.surface().equals(opening.surface()))));
+
     private WindowsAndDoors() {}
 
     /**

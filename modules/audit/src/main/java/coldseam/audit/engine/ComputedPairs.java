@@ -9,6 +9,7 @@ import coldseam.audit.Touching;
 import coldseam.audit.Touching.Pair;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
@@ -228,6 +229,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             return house.seams().collect(Seam::name).contains(edge.name())
                     || form.second() == KindForm.Second.THING
                             && edge.upperStorey().isEmpty()
+                            && edge.kind() != JunctionKind.LIGHT_WELL
                     || form.second() == KindForm.Second.SURFACE && steps && !form.floorLines();
         }
 
@@ -306,6 +308,11 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
 
         private Chart.Cut cut(Edge edge, Point3 way) {
             if (edge.kind().form().second() == KindForm.Second.THING) {
+                if (edge.kind() == JunctionKind.LIGHT_WELL) {
+                    // Its far face looks to the light, round which its edges run counterclockwise, seen from outdoors.
+                    Point3 light = Vectors.cross(on.surface().normal(), direction(edge));
+                    return Vectors.dot(way, light) > 0 ? Chart.Cut.FIRST_BEYOND : Chart.Cut.FIRST_AWAY;
+                }
                 // Its page shows the first band below.
                 return way.z() < 0 ? Chart.Cut.FIRST_AWAY : Chart.Cut.FIRST_BEYOND;
             }

@@ -53,6 +53,9 @@ final class SurfaceHeats {
 
     /** One for each surface, in the shell's order. */
     ImmutableList<SurfaceHeat> compute() {
+        if (house.openings().anySatisfy(opening -> opening.lightWell().isPresent())) {
+            notes.add(new Note.LightWells());
+        }
         return shell.surfaces().collect(this::heat);
     }
 

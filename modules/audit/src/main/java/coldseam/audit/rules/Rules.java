@@ -20,6 +20,7 @@ public final class Rules {
             new InsulationUnfitRule(),
             new LayerBrokenRule(),
             new LayerNotShownRule(),
+            new LightWellFloodsRule(),
             new MouldByMonthRule(),
             new NeckPinchedRule(),
             new OpenEdgeRule(),

@@ -314,6 +314,7 @@ class RuleEvidenceTest {
                 [control-layer-misplaced, surface-without-vapour-layer]
                 [condensation-inside, layer-not-shown]
                 [terrace-below-dew-point]
+                [light-well-floods]
                 [neck-pinched]
                 [weakest-path]
                 [temperature-factor-under-limit]

@@ -82,6 +82,21 @@ public final class RuleHouses {
                 () -> changed("extruded polystyrene board, thickness: 160", "mineral wool board, thickness: 160"));
         houses.put("layer-broken", () -> with(CORNER.broken()));
         houses.put("layer-not-shown", () -> with(CORNER.connection(Control.AIR, Connection.NOT_SHOWN)));
+        houses.put(
+                "light-well-floods",
+                () -> Sample.audit(
+                        Sample.yaml()
+                                .replace(
+                                        "{kind: slab on ground, assembly: slab}",
+                                        "{kind: heated cellar, assembly: slab, depth: 2 m}")
+                                .replace(
+                                        "junctions:\n",
+                                        "openings:\n"
+                                                + "  low: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m, sill:"
+                                                + " 1.2 m, transmittance: 0.9 W/(m²·K), light-well: {width: 1.4 m, below-sill: 200 mm,"
+                                                + " projection: 1 m, drain: none}}\n"
+                                                + "junctions:\n"),
+                        Sample.good()));
         houses.put("mould-by-month", () -> Sample.audit(withMonths(Sample.yaml()), Sample.goodBut(CORNER.fRsi(0.71))));
         houses.put("neck-pinched", () -> with(CORNER.share(0.4)));
         houses.put("open-edge", () -> changed("{all: wall}", "{all: wall, south: none}"));

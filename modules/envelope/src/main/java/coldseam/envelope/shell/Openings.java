@@ -64,6 +64,9 @@ final class Openings {
     /** m, of an opening's foot that tells where one too high might begin. */
     private static final double A_SILL = 0.01;
 
+    /** m, by which a light well is usually wider than its window (judgement). */
+    private static final double WELL_BESIDE = 0.3;
+
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
 
     private static final JunctionKind OVERHANG_THRESHOLD = JunctionKind.of("door threshold over open air");
@@ -75,6 +78,8 @@ final class Openings {
     private static final JunctionKind HATCH = JunctionKind.of("attic hatch");
 
     private static final JunctionKind SHAFT = JunctionKind.of("skylight shaft");
+
+    private static final JunctionKind OUTSIDE_STAIR = JunctionKind.of("outside stair against the wall");
 
     private static final JunctionKind SHUTTER_BOX = JunctionKind.of("shutter box");
 
@@ -141,6 +146,12 @@ final class Openings {
             return new Placed(opening, facet, axes, a, b, c, Math.min(d, b + A_SILL));
         }
 
+        /** The strip of an outline that is as wide as it. */
+        Polygon over(Polygon outline) {
+            Envelope all = outline.getEnvelopeInternal();
+            return new Placed(opening, facet, axes, a, all.getMinY(), c, all.getMaxY()).rectangle(ROUNDING);
+        }
+
         boolean within(Polygon outside, Polygon inside) {
             Polygon rectangle = rectangle(ROUNDING);
             return outside.covers(rectangle) && (!inside.isValid() || inside.covers(rectangle));
@@ -159,6 +170,7 @@ final class Openings {
 
     private final House house;
     private final FacetMesh mesh;
+    private final LightWells wells;
     private final ImmutableList<Optional<Surface>> bare;
     private final ImmutableList<ImmutableList<Point3>> inner;
     private final MutableList<Joint> joints;
@@ -170,6 +182,7 @@ final class Openings {
     Openings(
             House house,
             FacetMesh mesh,
+            LightWells wells,
             ImmutableList<Optional<Surface>> bare,
             ImmutableList<ImmutableList<Point3>> inner,
             ImmutableList<Joint> joints,
@@ -177,6 +190,7 @@ final class Openings {
             ShellFaults faults) {
         this.house = house;
         this.mesh = mesh;
+        this.wells = wells;
         this.bare = bare;
         this.inner = inner;
         this.joints = joints.toList();
@@ -247,7 +261,9 @@ final class Openings {
     }
 
     private void place(Opening opening) {
-        ImmutableList<Integer> named = facets(facet -> names(opening, facet));
+        Optional<LightWells.Placed> well = wells.of(opening);
+        ImmutableList<Integer> named = facets(
+                facet -> well.map(it -> facet.name().equals(it.facet())).orElse(LightWells.names(opening, facet)));
         // A gable that is one with the wall under it bears that one's name.
         ImmutableList<Integer> candidates = named.isEmpty()
                 ? facets(facet -> facet.traits().mark() == Facet.Mark.UNDER_GABLE
@@ -273,18 +289,26 @@ final class Openings {
                     opening.height());
             return;
         }
+        if (opening.lightWell().isPresent() && well.isEmpty()) {
+            return;
+        }
         MutableList<String> misfits = Lists.mutable.empty();
         for (int f : candidates) {
             if (bare.get(f).isEmpty()) {
                 return;
             }
             Placed there = placed(opening, f);
-            Optional<String> misfit = misfit(there);
+            Optional<String> inGround = inGround(there);
+            Optional<String> misfit = inGround.or(() -> misfit(there));
             if (misfit.isEmpty()) {
                 placed.add(there);
                 return;
             }
             misfits.add(misfit.get());
+            // That the ground stands before it is told rather than what the wall's other part leaves room for.
+            if (inGround.isPresent()) {
+                break;
+            }
         }
         faults.add(ShellFault.Part.OPENING, opening.name(), "%s", misfits.getLast());
     }
@@ -295,15 +319,11 @@ final class Openings {
                 .filter(f -> which.test(mesh.facets().get(f))));
     }
 
-    private static boolean names(Opening opening, Facet named) {
-        return !named.step()
-                && (named.whole().equals(opening.surface()) || named.name().equals(opening.surface()));
-    }
-
     private Placed placed(Opening opening, int f) {
         Facet facet = mesh.facets().get(f);
         Axes axes = Axes.of(facet.normal(), facet.outline().get(0).point());
-        ImmutableList<Coordinate> outline = facet.outline().collect(v -> axes.flat(v.point()));
+        ImmutableList<Coordinate> outline =
+                LightWells.measuredFrom(opening, facet, mesh.facets()).collect(v -> axes.flat(v.point()));
         double least = outline.collectDouble(c -> c.x).min();
         double most = outline.collectDouble(c -> c.x).max();
         double a = opening.left().isPresent()
@@ -323,6 +343,47 @@ final class Openings {
     private double floor(int f) {
         double floor = mesh.facets().get(f).traits().floor();
         return Double.isNaN(floor) ? inner.get(f).collectDouble(Point3::z).min() : floor;
+    }
+
+    /** Nothing opens into the ground: a window does into its light well, a door to the foot of its stair. */
+    private Optional<String> inGround(Placed p) {
+        Opening opening = p.opening();
+        Facet facet = mesh.facets().get(p.facet());
+        Polygon outside = p.axes().polygon(facet.outline().collect(Vertex::point));
+        if (facet.exposure().kind() != Exposure.Kind.GROUND
+                || facet.use() != Body.Use.WALL
+                || !outside.intersects(p.rectangle(ROUNDING))) {
+            return Optional.empty();
+        }
+        boolean door = opening.kind() == Opening.Kind.DOOR;
+        if (door
+                && house.seams()
+                        .anySatisfy(seam -> seam.kind() == OUTSIDE_STAIR
+                                && (seam.surface().equals(facet.name())
+                                        || seam.surface().equals(facet.whole())))) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "Opening \"%s\": it begins %.3f m over the floor, and the ground before \"%s\" there stands up to %.3f m over it."
+                        + " %s",
+                opening.name(),
+                shown(opening.sill()),
+                facet.name(),
+                shown(outside.intersection(p.over(outside))
+                                .getEnvelopeInternal()
+                                .getMaxY()
+                        - floor(p.facet())
+                        + p.axes().origin().z()),
+                door
+                        ? "List the stair that leads down to it under seams, of the kind \"outside stair against the wall\" and on"
+                                + " that surface, or raise the door."
+                        : String.format(
+                                Locale.ROOT,
+                                "Give it a light well, light-well: {width: %.1f m, below-sill: 150 mm, projection: 600 mm, drain:"
+                                        + " footing drain}, or raise its sill to that; where it stands in another window's light"
+                                        + " well, move it there.",
+                                opening.width() + WELL_BESIDE)));
     }
 
     private Optional<String> misfit(Placed p) {
@@ -418,6 +479,11 @@ final class Openings {
         edges.add(side(p, head, "head", topRight, topLeft));
         edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
         edges.add(side(p, jamb, "right jamb", bottomRight, topRight));
+        wells.of(p.opening()).ifPresent(well -> {
+            edges.add(beside(p, "left side", well.topA(), well.a()));
+            edges.add(beside(p, "floor", well.a(), well.b()));
+            edges.add(beside(p, "right side", well.b(), well.topB()));
+        });
         edges.addAllIterable(
                 roof
                         ? Lists.immutable.of(side(p, overhead, "sill", bottomLeft, bottomRight))
@@ -469,26 +535,43 @@ final class Openings {
         return p.opening().kind() == Opening.Kind.DOOR ? HATCH : SHAFT;
     }
 
+    /** Where a light well meets the wall; of what is outside it nothing but open air is known on both its sides. */
+    private Edge beside(Placed p, String part, Vertex from, Vertex to) {
+        Surface wall = pierced.get(p.facet()).orElseThrow();
+        String of = part + " of the light well of " + p.opening().name();
+        return edge(
+                of,
+                JunctionKind.LIGHT_WELL,
+                wall,
+                Optional.empty(),
+                from.point(),
+                to.point(),
+                Places.of(p.opening(), wall, part + " of the light well"));
+    }
+
     private Edge side(Placed p, JunctionKind kind, String part, Point3 from, Point3 to) {
         Surface wall = pierced.get(p.facet()).orElseThrow();
-        double length = Vectors.length(Vectors.minus(to, from));
-        return new Edge(
+        return edge(
                 part + ": " + p.opening().name(),
                 kind,
                 wall,
-                Optional.empty(),
                 Optional.of(p.opening()),
                 from,
                 to,
-                length,
-                length,
-                180,
-                0,
-                0,
-                "",
-                0,
-                0,
                 Places.of(p.opening(), wall, part));
+    }
+
+    private static Edge edge(
+            String name,
+            JunctionKind kind,
+            Surface wall,
+            Optional<Opening> opening,
+            Point3 from,
+            Point3 to,
+            String place) {
+        double length = Vectors.length(Vectors.minus(to, from));
+        return new Edge(
+                name, kind, wall, Optional.empty(), opening, from, to, length, length, 180, 0, 0, "", 0, 0, place);
     }
 
     /**

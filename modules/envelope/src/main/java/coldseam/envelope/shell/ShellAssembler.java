@@ -41,6 +41,7 @@ final class ShellAssembler {
     private static final double LYING = 0.999;
 
     private final House house;
+    private final LightWells wells;
     private final BodyFacets body;
     private final ShellFaults faults;
     private final FacetMesh mesh;
@@ -48,9 +49,10 @@ final class ShellAssembler {
     private final ImmutableList<ImmutableList<InnerPlanes.Corner>> corners;
     private final ImmutableList<ImmutableList<Point3>> inner;
 
-    ShellAssembler(House house, BodyFacets body, ShellFaults faults) {
+    ShellAssembler(House house, LightWells wells, ShellFaults faults) {
         this.house = house;
-        this.body = body;
+        this.wells = wells;
+        this.body = wells.body();
         this.faults = faults;
         ImmutableList<Facet> sorted =
                 body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
@@ -87,7 +89,8 @@ final class ShellAssembler {
             surfaces.add(
                     mesh.facets().get(f).missing() ? Optional.empty() : Optional.of(surface(f, sides.get(f), ends)));
         }
-        Openings openings = new Openings(house, mesh, surfaces.toImmutable(), inner, joints, body.storeys(), faults);
+        Openings openings =
+                new Openings(house, mesh, wells, surfaces.toImmutable(), inner, joints, body.storeys(), faults);
         openings.place();
         ImmutableList<Surface> placed = openings.surfaces();
         MutableList<Edge> edges = openings.edges().toList();

@@ -34,7 +34,8 @@ public final class ShellBuilder {
         if (facets.isEmpty()) {
             throw new ShellException(faults.all());
         }
-        Shell shell = new ShellAssembler(house, facets.get(), faults).assemble();
+        LightWells wells = new LightWells(house.openings(), facets.get(), faults);
+        Shell shell = new ShellAssembler(house, wells, faults).assemble();
         if (faults.notEmpty()) {
             throw new ShellException(faults.all());
         }

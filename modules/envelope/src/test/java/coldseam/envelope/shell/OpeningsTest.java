@@ -13,6 +13,7 @@ import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellException;
 import java.util.Arrays;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -181,7 +182,8 @@ class OpeningsTest {
                 plain.rating(),
                 plain.frameDepth(),
                 plain.setBack(),
-                true));
+                true,
+                Optional.empty()));
         assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.HEAD));
         assertEquals(2, ShellBuilderTest.length(shell, JunctionKind.of("shutter box")), ROUND_OFF);
     }

@@ -502,6 +502,37 @@ class ShapeHousesTest {
                 1e-4 * (long34 + short26));
     }
 
+    /** Each of a row of windows has a light well, two others share one; over a low sill the ground ends within the window's height. */
+    @Test
+    void lightWells() throws IOException {
+        Shell shell = shell("light-wells");
+        // 900 mm over the floor, 1.1 m under the ground.
+        double deep = 2 - 0.9;
+        double slab = 0.2962;
+        double floor = 0.4;
+        assertEquals(9 * (2 + slab) - 2 * 1.6 * deep, area(shell, "cellar south wall, below ground"), NODES);
+        assertEquals(9 * (2 + slab) - 3.4 * deep, area(shell, "cellar north wall, below ground"), NODES);
+        assertEquals(7 * (2 + slab) - 1.4 * 0.45, area(shell, "cellar east wall, below ground"), NODES);
+        assertEquals(
+                9 * (2 + slab + floor),
+                area(shell, "cellar south wall") + area(shell, "cellar south wall, below ground"),
+                NODES);
+        // The whole of each window is in the free part of its wall.
+        assertEquals(
+                2 * 0.7 + 2 * 0.8 * 0.7 + 0.8 * 0.4,
+                Lists.immutable
+                        .of("cellar south wall", "cellar north wall", "cellar east wall")
+                        .sumOfDouble(
+                                name -> ShellBuilderTest.surface(shell, name).openingArea()),
+                NODES);
+        assertEquals(
+                2 * (1.6 + 2 * deep) + 3.4 + 2 * deep + 1.4 + 2 * 0.45,
+                ShellBuilderTest.length(shell, JunctionKind.LIGHT_WELL),
+                NODES);
+        assertEquals(32, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(32, shell.exposedPerimeter(), NODES);
+    }
+
     @Test
     void walkOut() throws IOException {
         Shell shell = shell("walk-out");
@@ -511,11 +542,15 @@ class ShapeHousesTest {
         assertEquals(9 * 3.1, area(shell, "cellar south wall"), NODES);
         assertEquals(7 * (0.4 + 2.8) / 2, area(shell, "cellar east wall, below ground"), NODES);
         assertEquals(7 * (2.7 + 0.3) / 2, area(shell, "cellar east wall"), NODES);
-        assertEquals(9 * 2.8, area(shell, "cellar north wall, below ground"), NODES);
-        assertEquals(9 * 0.3, area(shell, "cellar north wall"), NODES);
-        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        // The light well goes down to 300 mm under the sill of 1.4 m; the ground stands 2.4 m over the floor.
+        double well = 1.4 * (2.4 - 1.1);
+        assertEquals(9 * 2.8 - well, area(shell, "cellar north wall, below ground"), NODES);
+        assertEquals(9 * 0.3 + well, area(shell, "cellar north wall"), NODES);
+        assertEquals(1.4 + 2 * 1.3, ShellBuilderTest.length(shell, JunctionKind.LIGHT_WELL), NODES);
+        assertEquals(9 - 1.8, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        assertEquals(1.8, ShellBuilderTest.length(shell, JunctionKind.SLAB_THRESHOLD), NODES);
         assertEquals(23, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
-        assertEquals(32, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
+        assertEquals(32 - 1, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
         assertEquals(32, shell.exposedPerimeter(), NODES);
     }
 

@@ -29,6 +29,7 @@ import coldseam.envelope.Climate;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.PointKind.Service;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
@@ -187,6 +188,17 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     WindowsAndDoors.HIGH_SILL,
                     (door, say) -> "that the door \"" + door.name() + "\" has its sill " + say.say(door.sill(), LENGTH)
                             + " over the floor"),
+            all(
+                    WindowsAndDoors.HELD_BY_NOTHING,
+                    (openings, say) -> "that what holds the light "
+                            + (openings.size() == 1 ? "well" : "wells") + " of " + quoted(openings, Opening::name)
+                            + " does not go through the boards (no point is listed there)"),
+            all(
+                    WindowsAndDoors.NO_WAY_OUT,
+                    (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
+                            + " (a light well that is a way out takes some "
+                            + say.say(WindowsAndDoors.WAY_OUT, LENGTH) + " before the wall and "
+                            + say.say(WindowsAndDoors.WAY_OUT_AREA, AREA) + ", by the local code)"),
             each(
                     WindowsAndDoors.LARGE,
                     (opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)

@@ -102,7 +102,11 @@ public final class MethodWords {
                 transmittance -> transmittance.warning().text(),
                 corner -> "The house file names " + corner.detail()
                         + " under corners; no corner of the house that could be computed has the edges, with the details, that"
-                        + " it is for, so it is built into none.");
+                        + " it is for, so it is built into none.",
+                wells ->
+                        "Walls behind light wells face open air, as deep as those are; the walls beside and below them keep U of"
+                                + " ISO 13370 for the mean depth of the floor. What the sides of a light well and the air in it keep warm,"
+                                + " and how much colder the ground is that it lets the frost into, is not computed.");
     }
 
     /** How points were computed; nothing where there are none. */

@@ -26,6 +26,7 @@ import coldseam.audit.rules.HumidityOverLimitRule;
 import coldseam.audit.rules.InsulationUnfitRule;
 import coldseam.audit.rules.LayerBrokenRule;
 import coldseam.audit.rules.LayerNotShownRule;
+import coldseam.audit.rules.LightWellFloodsRule;
 import coldseam.audit.rules.MouldByMonthRule;
 import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
@@ -43,6 +44,7 @@ import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
+import coldseam.envelope.Opening;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
@@ -233,6 +235,36 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             found.first().result().detail().name(),
                             LayerWords.phrase(found.layers())),
                     (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.first())),
+            new RuleWords<>(
+                    LightWellFloodsRule.Found.class,
+                    (found, say) -> found.undrained().notEmpty()
+                            ? "water stays in " + lightWells(found.undrained())
+                            : "window close over the floor of " + lightWells(found.shallow()),
+                    (found, say) -> Lists.immutable
+                            .of(
+                                    found.undrained().isEmpty()
+                                            ? ""
+                                            : "the house file says that no drain leaves "
+                                                    + lightWells(found.undrained())
+                                                    + ": rain stands before the window, and freezes there",
+                                    found.shallow().isEmpty()
+                                            ? ""
+                                            : "the floor of " + lightWells(found.shallow()) + " lies "
+                                                    + say.say(least(found.shallow()), Dimension.THICKNESS)
+                                                    + " under the sill, "
+                                                    + say.say(LightWellFloodsRule.UPSTAND, Dimension.THICKNESS)
+                                                    + " at least keep rain, leaves and snow from it")
+                            .reject(String::isEmpty)
+                            .makeString("; "),
+                    (found, say) -> Lists.immutable
+                            .of(
+                                    found.undrained().isEmpty()
+                                            ? ""
+                                            : "lead it to the footing drain, a soakaway clear of the house or, by a valve, to the"
+                                                    + " sewer, and try it before the ground is filled",
+                                    found.shallow().isEmpty() ? "" : "set the light well lower or the sill higher")
+                            .reject(String::isEmpty)
+                            .makeString("; ")),
             new RuleWords<>(
                     MouldByMonthRule.Found.class,
                     (found, say) -> "mould possible at " + bridge(found.worst()),
@@ -580,5 +612,16 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
     /** The key of the house file under which a detail is chosen. */
     private static String key(ImmutableList<BridgeRow> rows) {
         return rows.getFirst() instanceof JunctionRow ? "junctions" : "points";
+    }
+
+    private static String lightWells(ImmutableList<Opening> windows) {
+        return (windows.size() == 1 ? "the light well of " : "the light wells of ")
+                + windows.collect(window -> "\"" + window.name() + "\"").makeString(", ");
+    }
+
+    /** m, of a light well's floor under its sill. */
+    private static double least(ImmutableList<Opening> windows) {
+        return windows.collectDouble(window -> window.lightWell().orElseThrow().belowSill())
+                .min();
     }
 }

@@ -79,6 +79,9 @@ record FileOpening(
         @Doc("Whether a roller shutter's box sits over it, in the place of its head.") @Default("false")
         boolean shutterBox,
 
+        @Doc("The light well before a window in a wall that stands in the ground.")
+        Optional<FileLightWell> lightWell,
+
         @Doc("How many of the same size stand in a row; they are numbered from the left.")
         @Default("1")
         @Bounds(atLeast = "1", atMost = "50")
@@ -127,9 +130,40 @@ record FileOpening(
                     "",
                     "remove it, or add count");
         }
+        lightWell.ifPresent(well -> require(well, kind, width, row));
         source.ifPresent(text -> SourceText.require("source", text));
         requireRating(transmittance, frameTransmittance, glazing);
         glazing.ifPresent(each -> room(each, width, height));
+    }
+
+    /** Refuses a light well that cannot stand before what it is said to. */
+    private static void require(FileLightWell well, Opening.Kind kind, double width, boolean row) {
+        if (kind == Opening.Kind.DOOR) {
+            throw new BadValueException(
+                    "lightWell",
+                    "a light well stands before a window",
+                    "kind: door",
+                    "",
+                    "remove it, and list the stair under seams: {kind: outside stair against the wall, surface: ..., length:"
+                            + " ...}");
+        }
+        if (well.width() < width) {
+            throw new BadValueException(
+                    "lightWell",
+                    "a light well is at least as wide as its window",
+                    Phrase.of("a width of ").and(well.width(), Dimension.LENGTH),
+                    Phrase.of("at least ").and(width, Dimension.LENGTH),
+                    "correct its width");
+        }
+        if (row && well.left().isPresent()) {
+            throw new BadValueException(
+                    "lightWell",
+                    "each window of a row has its own light well, before its middle",
+                    "left beside count",
+                    "",
+                    "remove left; for one light well before several windows give each window a name of its own, and the"
+                            + " light well to one of them");
+        }
     }
 
     /** Refuses a rating that is none, or is two. */
@@ -207,6 +241,7 @@ record FileOpening(
                 rating(transmittance, frameTransmittance, glazing, source),
                 frameDepth,
                 setBack,
-                shutterBox);
+                shutterBox,
+                lightWell.map(FileLightWell::lightWell));
     }
 }
