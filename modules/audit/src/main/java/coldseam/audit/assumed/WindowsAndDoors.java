@@ -77,7 +77,7 @@ public final class WindowsAndDoors {
                     .orElse(Lists.immutable.empty()));
 
     /** m and m², of a light well by which people get out in a fire, and of the window's opening (a common code's, from memory). */
-    public static final double WAY_OUT = 0.9144;
+    public static final double WAY_OUT = 0.9;
 
     public static final double WAY_OUT_AREA = 0.836;
 
