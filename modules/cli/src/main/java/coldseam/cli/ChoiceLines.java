@@ -47,8 +47,16 @@ final class ChoiceLines {
         // Both jambs of an opening have the same names.
         rows.reject(row -> best(row).equals(most))
                 .distinctBy(ChoiceLines::names)
-                .forEach(row -> choose(lines, kind, names(row), best(row)));
+                .forEach(row -> {
+                    choose(lines, kind, names(row), best(row));
+                    withheld(lines, Lists.immutable.of(row));
+                });
         choose(lines, kind, Lists.immutable.empty(), most);
+        withheld(lines, rows.select(row -> best(row).equals(most)));
+    }
+
+    /** What could be built there besides, were something taken down. */
+    private static void withheld(MutableList<String> lines, ImmutableList<JunctionRow> rows) {
         rows.flatCollect(row -> row.sheet().orElseThrow().withheld())
                 .distinct()
                 .forEach(each -> lines.add("  # " + each.id() + " once taken down: "

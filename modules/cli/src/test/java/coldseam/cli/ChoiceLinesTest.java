@@ -75,7 +75,9 @@ class ChoiceLinesTest {
         assertTrue(
                 open.out()
                         .contains("  surfaces: [roof, house west wall]\n  detail:"
-                                + " flat-roof-edge-deck-through-inner-boards  # nothing unbroken fits\n"),
+                                + " flat-roof-edge-inner-boards-band-outside  # nothing unbroken fits\n"
+                                + "  # flat-roof-edge-inner-boards-on-a-course once taken down: roof\n"
+                                + "- {kinds: [flat roof edge], "),
                 open::out);
     }
 

@@ -88,7 +88,7 @@ class PdfReportTest {
     @Test
     void theContentsStandWhereTheirHeadingDoes() {
         byte[] full = PdfReport.bytes(
-                SampleAudit.create("Linnet Yard 4, second house on the left ".repeat(20)), UnitSystem.SI, Paper.A4);
+                SampleAudit.create("Linnet Yard 4, second house on the left ".repeat(14)), UnitSystem.SI, Paper.A4);
         String first = text(full, 1, 1);
         String second = text(full, 2, 2);
         assertFalse(first.contains("In this report"), first);
