@@ -16,6 +16,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Listing, drawing and sweeping options, as they are printed. */
 @Tag("slow")
@@ -284,15 +286,22 @@ class CatalogueCommandTest {
         assertTrue(out.toString().contains("# Corners are data"));
     }
 
-    /** Its coldest point lies in the plain wall below, nearest to the foot of the boards, 600 mm under the floor. */
-    @Test
-    void aDrawingShowsWhereItsSurfacesMeet(@TempDir Path folder) throws Exception {
+    /**
+     * Its coldest point lies far off: in the plain wall below, nearest to the foot of the boards, 600 mm under the floor, or at the end of
+     * boards that run under the ceiling.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "foundation-top-boards-overlap-at-the-floor, frame, airtight membrane",
+        "flat-roof-edge-inner-boards-return-under-the-roof, masonry, zinc"
+    })
+    void aDrawingShowsWhereItsSurfacesMeet(String detail, String build, String there, @TempDir Path folder)
+            throws Exception {
         Path svg = folder.resolve("overlap.svg");
-        String detail = "foundation-top-boards-overlap-at-the-floor";
-        assertEquals(0, run("detail", detail, "--build", "frame", "--svg", svg.toString()), err::toString);
+        assertEquals(0, run("detail", detail, "--build", build, "--svg", svg.toString()), err::toString);
         String drawn = Files.readString(svg);
         assertTrue(drawn.contains("broken here"), drawn);
-        assertTrue(drawn.contains("airtight membrane"), drawn);
+        assertTrue(drawn.contains(there), drawn);
     }
 
     @Test

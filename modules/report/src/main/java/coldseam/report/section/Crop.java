@@ -3,6 +3,7 @@ package coldseam.report.section;
 import coldseam.conduction.Point;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Look;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -18,7 +19,7 @@ final class Crop {
     /** From where on a coldest point counts as lying in a plain surface, m from the nearest joint. */
     private static final double PLAIN = 0.35;
 
-    /** How far from the coldest point what a detail draws besides what conducts (cappings, trims, gutters) is to be seen, m. */
+    /** How far from what is shown what a detail draws besides what conducts (cappings, trims, gutters) is to be seen, m. */
     private static final double TOLD = 1.1;
 
     /** How much of the page is left around that, m. */
@@ -100,10 +101,25 @@ final class Crop {
             core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
         }
         Box window = core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height()));
-        for (Point p : told(picture, parts).select(p -> p.distance(focus) < TOLD)) {
-            window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE));
+        window = toldNear(focus, picture, parts, window);
+        // A board that runs far along a surface takes the coldest point with it: what is built is where the surfaces
+        // meet.
+        Optional<Point> seam = joints.minByOptional(joint -> joint.distance(MEETING));
+        if (seam.isPresent() && !window.contains(seam.get().x(), seam.get().y())) {
+            for (Point p : joints.select(p -> p.distance(seam.get()) < HEART)) {
+                window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BEYOND));
+            }
+            window = toldNear(seam.get(), picture, parts, window);
         }
         return window.cutWith(bounds);
+    }
+
+    /** A window with what a detail draws besides what conducts near a place. */
+    private static Box toldNear(Point place, SectionPicture picture, PaintedParts parts, Box window) {
+        return told(picture, parts)
+                .select(p -> p.distance(place) < TOLD)
+                .collect(p -> new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE))
+                .injectInto(window, Box::joinedWith);
     }
 
     /** Corners of what a detail draws besides what conducts, but for the soil, which goes on. */
