@@ -169,9 +169,7 @@ class ProcessesTest {
         Files.copy(house, folder.resolve("house.yaml"));
         List<String> turkish = List.of(
                 "-XX:ActiveProcessorCount=8",
-                // As few as there can be, and loops that run long alone, the solvers' among them: else more is compiled
-                // that is
-                // not run again.
+                // As few as there can be, and loops that run long alone: else more is compiled that is not run again.
                 "-XX:CICompilerCount=2",
                 "-XX:Tier4InvocationThreshold=50000",
                 "-XX:Tier4MinInvocationThreshold=6000",

@@ -91,8 +91,7 @@ class SameHouseTest {
     @MethodSource("houses")
     void everyHouseCanBeDrawn(Path file) {
         Shell shell = Bench.shared(file).shell();
-        // From every side, from one a little higher than from the next, and with the next house from a little beside
-        // it.
+        // From each side a little higher than from the next, and with the next house from a little beside it.
         int beside = Math.floorMod(file.getFileName().hashCode(), BETWEEN_SIDES);
         for (int side = 0; side < 360 / BETWEEN_SIDES; side++) {
             boolean higher = side % 2 == 0;

@@ -2,6 +2,7 @@ package coldseam.audit.assumed;
 
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Body;
+import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Retrofit;
 import org.eclipse.collections.api.block.predicate.Predicate;
@@ -76,31 +77,33 @@ public final class WindowsAndDoors {
                             .toImmutableList())
                     .orElse(Lists.immutable.empty()));
 
-    /** m and m², of a light well by which people get out in a fire, and of the window's opening (a common code's, from memory). */
-    public static final double WAY_OUT = 0.9;
+    /**
+     * m, 36 in, before the wall, of a light well by which people get out in a fire (International Residential Code 2018, R310, from
+     * memory).
+     */
+    public static final double WAY_OUT = 0.9144;
 
-    public static final double WAY_OUT_AREA = 0.836;
+    /** m², 9 ft² in plan (the same). */
+    public static final double WAY_OUT_AREA = 0.83612736;
 
-    private static final double CLIMBED_THROUGH = 0.53;
+    /** m², 5.7 ft², of what opens (the same); frames are counted in here, so that nobody is asked in vain. */
+    private static final double CLIMBED_THROUGH = 0.5295;
 
     /** Those with a light well by which hardly anybody gets out. */
     public static final Assumption<Opening> NO_WAY_OUT = those(opening -> opening.lightWell()
-            .filter(well -> well.projection() < WAY_OUT
-                    || well.projection() * well.width() < WAY_OUT_AREA
+            .filter(well -> Limits.under(well.projection(), WAY_OUT)
+                    || Limits.under(well.projection() * well.width(), WAY_OUT_AREA)
                     || opening.width() * opening.height() < CLIMBED_THROUGH)
             .isPresent());
 
-    /** Those with a light well, and no point listed on their wall that holds it. */
-    public static final Assumption<Opening> HELD_BY_NOTHING =
-            audit -> OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.WALL)
-                    .flatCollect(wall -> audit.house()
-                            .openings()
-                            .select(wall::holds)
-                            .select(opening -> opening.lightWell().isPresent())
-                            .reject(opening -> audit.house()
-                                    .points()
-                                    .anySatisfy(point -> point.surface().equals(wall.name())
-                                            || point.surface().equals(opening.surface()))));
+    /** Those with a light well, and nothing that carries listed on their wall: what holds it then goes through no boards. */
+    public static final Assumption<Opening> HELD_BY_NOTHING = audit -> audit.house()
+            .openings()
+            .select(opening -> opening.lightWell().isPresent())
+            .reject(opening -> audit.points()
+                    .anySatisfy(row -> row.kind().carries()
+                            && (row.surface().holds(opening)
+                                    || row.points().surface().equals(opening.surface()))));
 
     private WindowsAndDoors() {}
 

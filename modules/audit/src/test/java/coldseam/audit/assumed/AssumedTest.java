@@ -274,6 +274,36 @@ class AssumedTest {
                         .size());
     }
 
+    private static String cellarWindow(String projection, String points) {
+        return Sample.yaml()
+                .replace("{kind: slab on ground, assembly: slab}", "{kind: heated cellar, assembly: slab, depth: 2 m}")
+                .replace(
+                        "junctions:\n",
+                        "openings:\n  low: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m, sill: 1.2 m,"
+                                + " transmittance: 0.9 W/(m²·K), light-well: {width: 1.4 m, below-sill: 200 mm, drain: soakaway,"
+                                + " projection: " + projection + "}}\n" + points + "junctions:\n");
+    }
+
+    /** Brackets may hold it; a pipe through the same wall does not. */
+    @ParameterizedTest
+    @CsvSource({"'', 1", "pipe, 1", "bracket, 0"})
+    void whatHoldsALightWellIsAskedUntilItIsListed(String kind, int asked) {
+        String points = kind.isEmpty()
+                ? ""
+                : "points:\n  some: {kind: " + kind + ", surface: ground floor south wall, number: 4}\n";
+        assertEquals(
+                asked,
+                in(cellarWindow("1 m", points), WindowsAndDoors.HELD_BY_NOTHING).size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"36 in, 0", "0.9 m, 1"})
+    void aLightWellIsAWayOutFromACodesLeastOn(String projection, int asked) {
+        assertEquals(
+                asked,
+                in(cellarWindow(projection, ""), WindowsAndDoors.NO_WAY_OUT).size());
+    }
+
     @Test
     void boardsThatNothingHoldsAreNamed() {
         assertEquals(

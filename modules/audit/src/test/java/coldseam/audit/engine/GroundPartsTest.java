@@ -69,9 +69,7 @@ class GroundPartsTest {
         House house = house("walk-out");
         Shell shell = ShellBuilder.build(house);
         GroundParts.Part floor = new GroundParts(house, shell).part(surface(shell, "lowest floor"));
-        // 2.4 m along the north but for a light well of 1.4 m by 1.3 m, from 2.4 m to nothing along east and west,
-        // nothing along
-        // the south.
+        // 2.4 m along the north but for a light well of 1.4 m by 1.3 m; from 2.4 m to nothing along east and west.
         part(floor, 63, 32, (9 * 2.4 - 1.4 * 1.3 + 2 * 7 * 1.2) / 32);
     }
 
