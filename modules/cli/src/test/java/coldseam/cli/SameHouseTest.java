@@ -277,8 +277,14 @@ class SameHouseTest {
             Map<String, Object> other = new LinkedHashMap<>();
             map.forEach((key, value) -> other.put((String) key, fromTheRight(value, surfaces)));
             if (map.containsKey("left") && map.containsKey("surface")) {
-                Surface surface = surfaces.detect(each -> each.name().equals(map.get("surface")));
-                other.put("left", say("%.9f m", wide(surface) - metres(map.get("left")) - metres(map.get("width"))));
+                double wide = wide(surfaces, (String) map.get("surface"));
+                other.put("left", fromTheRight(map, wide));
+                if (map.get("light-well") instanceof Map<?, ?> well && well.containsKey("left")) {
+                    Map<String, Object> turned = new LinkedHashMap<>();
+                    well.forEach((key, value) -> turned.put((String) key, value));
+                    turned.put("left", fromTheRight(well, wide));
+                    other.put("light-well", turned);
+                }
             }
             return other;
         }
@@ -287,10 +293,22 @@ class SameHouseTest {
                 : tree;
     }
 
-    private static double wide(Surface surface) {
+    /** The left end of an opening, or of the first in a row, in the mirror. */
+    private static String fromTheRight(Map<?, ?> opening, double wide) {
+        int more = opening.containsKey("count") ? ((Number) opening.get("count")).intValue() - 1 : 0;
+        double width = metres(opening.get("width"));
+        double row = width + (more > 0 ? more * (width + metres(opening.get("spacing"))) : 0);
+        return say("%.9f m", wide - metres(opening.get("left")) - row);
+    }
+
+    /** Of a wall that the ground parts, all of it. */
+    private static double wide(ImmutableList<Surface> surfaces, String name) {
+        ImmutableList<Point3> outline = surfaces.select(
+                        each -> each.name().equals(name) || each.name().startsWith(name + ", "))
+                .flatCollect(Surface::outline);
         double widest = 0;
-        for (Point3 a : surface.outline()) {
-            for (Point3 b : surface.outline()) {
+        for (Point3 a : outline) {
+            for (Point3 b : outline) {
                 widest = Math.max(widest, Math.hypot(a.x() - b.x(), a.y() - b.y()));
             }
         }

@@ -26,7 +26,8 @@ final class SolidTimberTest {
             BuiltIn.LIBRARY.apply("cross-laminated timber").orElseThrow();
 
     /** What stands on the ground beside a house, whatever that is built of. */
-    private static final Pattern ON_THE_GROUND = Pattern.compile("retaining wall|flight|rib of the slab|ledge");
+    private static final Pattern ON_THE_GROUND =
+            Pattern.compile("retaining wall|flight|rib of the slab|ledge|light well");
 
     private static Assembly ofTimber(Assembly assembly) {
         return new Assembly(
