@@ -53,17 +53,24 @@ public record SurfaceLimits(Most wall, Most roof, Most floor, Most ground, Most 
     private static SurfaceLimits usual(double days, String from) {
         // Climate zones by heating degree days below 18 °C: ASHRAE 169-2013 table A-3, from memory.
         if (days <= 2000) {
-            return zone(0.060, 0.047, 0.091, 0.32, CODE + "climate zone 3, up to 2000 K·d" + from);
+            return zone(0.060, 0.047, 0.091, 0.32, CODE + "climate zone 3, up to 2000 K·d (3600 °F·d)" + from);
         }
         if (days <= 3000) {
-            return zone(0.060, 0.047, 0.059, 0.32, CODE + "climate zone 4, 2000 to 3000 K·d" + from);
+            return zone(
+                    0.060, 0.047, 0.059, 0.32, CODE + "climate zone 4, 2000 to 3000 K·d (3600 to 5400 °F·d)" + from);
         }
         if (days <= 4000) {
-            return zone(0.060, 0.033, 0.050, 0.30, CODE + "climate zone 5, 3000 to 4000 K·d" + from);
+            return zone(
+                    0.060, 0.033, 0.050, 0.30, CODE + "climate zone 5, 3000 to 4000 K·d (5400 to 7200 °F·d)" + from);
         }
         return days <= 5000
-                ? zone(0.045, 0.033, 0.050, 0.30, CODE + "climate zone 6, 4000 to 5000 K·d" + from)
-                : zone(0.045, 0.028, 0.050, 0.30, CODE + "climate zones 7 and 8, more than 5000 K·d" + from);
+                ? zone(0.045, 0.033, 0.050, 0.30, CODE + "climate zone 6, 4000 to 5000 K·d (7200 to 9000 °F·d)" + from)
+                : zone(
+                        0.045,
+                        0.028,
+                        0.050,
+                        0.30,
+                        CODE + "climate zones 7 and 8, more than 5000 K·d (9000 °F·d)" + from);
     }
 
     /** From Btu/(h·ft²·°F); a ceiling without attic space has R-30. */
