@@ -94,6 +94,9 @@ final class Lines {
                             lines.add(closed(line));
                             line = new ArrayList<>();
                             used = 0;
+                            if (part.text.isBlank()) {
+                                continue;
+                            }
                         }
                         line.add(part);
                         used += part.width;
@@ -203,9 +206,16 @@ final class Lines {
         return new Fragment(text, type, rise, FontMetrics.shared().width(text, type));
     }
 
+    /** A word wider than a line in pieces: a number before its unit, else wherever the line is full. */
     private static ImmutableList<Fragment> parts(Fragment fragment, double width) {
         if (fragment.width <= width) {
             return Lists.immutable.of(fragment);
+        }
+        int unit = fragment.text.lastIndexOf(' ');
+        if (unit > 0) {
+            return Lists.immutable
+                    .of(fragment.text.substring(0, unit), " ", fragment.text.substring(unit + 1))
+                    .flatCollect(text -> parts(fragment(text, fragment.type, fragment.rise), width));
         }
         List<Fragment> parts = new ArrayList<>();
         StringBuilder text = new StringBuilder();

@@ -43,6 +43,15 @@ class LinesTest {
         }
     }
 
+    /** Where number and unit do not fit together the line ends between them, and not within the unit. */
+    @Test
+    void partsANumberFromItsUnitBeforeItPartsTheUnit() {
+        String interval = "0.481729…0.481735 Btu/(h·ft·°F)";
+        double whole = Lines.wrap(Rich.of(interval), Style.BODY, 500).getOnly().width();
+        assertEquals(List.of("0.481729…0.481735", "Btu/(h·ft·°F)"), wrapped(interval, whole - 1));
+        assertEquals(List.of("0.481729…0.481735", "Btu/(h·ft·°F)"), wrapped(interval, whole * 0.7));
+    }
+
     @Test
     void setsSubscriptsLowerAndSmaller() {
         Lines.Line line =
