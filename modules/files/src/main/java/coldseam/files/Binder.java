@@ -1,5 +1,6 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Phrase;
 import java.lang.reflect.Type;
 import java.util.IdentityHashMap;
 import java.util.Map;
@@ -93,7 +94,7 @@ public final class Binder {
     }
 
     private Optional<Object> wrongKind(SourceNode node, String what) {
-        faults.add(node.place(), what + " is needed", node.shown(), "one value", "write one value here");
+        faults.add(node, what + " is needed", "one value", "write one value here");
         return Optional.empty();
     }
 
@@ -103,12 +104,7 @@ public final class Binder {
             return named(node, Shape.argument(item, 0), part, what).map(each -> each);
         }
         if (!(node instanceof SourceNode.Sequence sequence)) {
-            faults.add(
-                    node.place(),
-                    what + " is needed",
-                    node.shown(),
-                    "a list",
-                    "write it as a list: [a, b], or one a line after \"- \"");
+            faults.add(node, what + " is needed", "a list", "write it as a list: [a, b], or one a line after \"- \"");
             return Optional.empty();
         }
         int count = sequence.items().size();
@@ -152,12 +148,7 @@ public final class Binder {
 
     private Optional<ImmutableList<Named<Object>>> named(SourceNode node, Type type, Shape.Part part, String what) {
         if (!(node instanceof SourceNode.Mapping mapping)) {
-            faults.add(
-                    node.place(),
-                    what + " is needed",
-                    node.shown(),
-                    "a mapping from names",
-                    "write \"name: …\" for each");
+            faults.add(node, what + " is needed", "a mapping from names", "write \"name: …\" for each");
             return Optional.empty();
         }
         Optional<String> kind =
@@ -224,7 +215,7 @@ public final class Binder {
                             : "remove all but one of them");
             return Optional.empty();
         }
-        faults.add(node.place(), what + " is needed", node.shown(), forms(all), "write it so");
+        faults.add(node, what + " is needed", forms(all), "write it so");
         return Optional.empty();
     }
 
@@ -263,9 +254,8 @@ public final class Binder {
         } else if (node instanceof SourceNode.Sequence sequence && type.isAnnotationPresent(Positional.class)) {
             if (sequence.items().size() != parts.size()) {
                 faults.add(
-                        node.place(),
+                        node,
                         what + " is needed",
-                        node.shown(),
                         "a list " + positions(type),
                         sequence.items().size() < parts.size()
                                 ? "write all of them"
@@ -284,7 +274,7 @@ public final class Binder {
                     ? "a list " + positions(type)
                     : "a mapping with keys such as "
                             + parts.take(3).collect(Shape.Part::key).makeString(", ");
-            faults.add(node.place(), what + " is needed", node.shown(), allowed, writtenSo(node, parts));
+            faults.add(node, what + " is needed", allowed, writtenSo(node, parts));
             return Optional.empty();
         }
         return target.build(faults);
@@ -315,8 +305,8 @@ public final class Binder {
             faults.add(
                     entry.place(),
                     Words.noun(type) + " has no such key",
-                    '"' + entry.key() + '"',
-                    keys.makeString(", "),
+                    Phrase.quoted('"' + entry.key() + '"'),
+                    Phrase.of(keys.makeString(", ")),
                     nextFor(entry, unused));
         }
         for (Shape.Part part : parts) {
@@ -341,7 +331,7 @@ public final class Binder {
                 && entry.value() instanceof SourceNode.Scalar scalar
                 && scalar.kind() == SourceNode.Kind.EMPTY;
         if (cutNumber) {
-            return "a comma ends the value before it: write decimals after a point";
+            return "a comma ends the value before it: write decimals after a point, and thousands without a mark";
         }
         Optional<String> run = run(entry, unused);
         return run.map(key -> "write a space after the colon: " + key + ": "

@@ -23,6 +23,11 @@ public final class Faults {
         add(new Fault(place, asked, got, allowed, next));
     }
 
+    /** Adds one at a value, which is shown as the file has it. */
+    public void add(SourceNode got, String asked, String allowed, String next) {
+        add(got.place(), asked, Phrase.quoted(got.shown()), Phrase.of(allowed), next);
+    }
+
     /** Adds one from its parts, some of them values. */
     public void add(Position place, String asked, Phrase got, Phrase allowed, String next) {
         add(new Fault(place, asked, got, allowed, next));

@@ -40,7 +40,7 @@ final class ScalarBinder {
             if (scalar.kind() == SourceNode.Kind.BOOLEAN) {
                 return Optional.of(scalar.text().equals("true"));
             }
-            faults.add(scalar.place(), what + " is needed", scalar.shown(), "true, false", "write one of them");
+            faults.add(scalar, what + " is needed", "true, false", "write one of them");
             return Optional.empty();
         }
         if (Words.isListed(raw)) {
@@ -51,7 +51,7 @@ final class ScalarBinder {
 
     private Optional<String> text(SourceNode.Scalar scalar, Shape.Part part, String what) {
         if (scalar.kind() != SourceNode.Kind.TEXT) {
-            faults.add(scalar.place(), what + " is needed", scalar.shown(), "a text", "put it in quotes");
+            faults.add(scalar, what + " is needed", "a text", "put it in quotes");
             return Optional.empty();
         }
         String text = scalar.text().strip();
@@ -88,9 +88,8 @@ final class ScalarBinder {
         }
         boolean leadingZero = scalar.text().matches("[+-]?0\\d+.*");
         faults.add(
-                scalar.place(),
+                scalar,
                 what + " is needed",
-                scalar.shown(),
                 "a number without a unit",
                 leadingZero ? "write it without the leading zero" : "write a number");
         return Optional.empty();
@@ -101,7 +100,7 @@ final class ScalarBinder {
             int value = Integer.parseInt(scalar.text());
             return inBounds(scalar, value, Optional.empty(), part, what).map(Double::intValue);
         }
-        faults.add(scalar.place(), what + " is needed", scalar.shown(), "a whole number", "write a whole number");
+        faults.add(scalar, what + " is needed", "a whole number", "write a whole number");
         return Optional.empty();
     }
 
@@ -132,9 +131,8 @@ final class ScalarBinder {
         ImmutableList<String> words = Words.words(type);
         Optional<String> near = Nearest.meant(asked, words);
         faults.add(
-                scalar.place(),
+                scalar,
                 what + " is needed",
-                scalar.shown(),
                 near.isPresent() && words.size() > MANY
                         ? words.take(MANY).makeString(", ") + " and " + (words.size() - MANY) + " more"
                         : words.makeString(", "),

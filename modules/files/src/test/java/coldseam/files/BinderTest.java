@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -222,6 +223,17 @@ class BinderTest {
 
     @Noun("a thing said")
     record Said(String name, @Inline Even even, @Inline Both both, Optional<String> remark) {}
+
+    /** What a file says is shown as it says it, to whoever thinks in feet, too. */
+    @Test
+    void whatIsReadIsShownAsItIsWritten() {
+        Faults faults = new Faults();
+        bind("{name: n, number: 1,200 mm, other: 4, a: 1, b: 2 m}", Said.class, faults);
+        String said =
+                faults.sorted().collect(each -> each.message(UnitSystem.US)).makeString("\n");
+        assertTrue(said.contains("got \"200 mm\"; allowed"), said);
+        assertTrue(said.contains("got \"2 m\"; allowed"), said);
+    }
 
     @Test
     void theKeysOfWhatIsInlinedStandBesideTheOthers() {

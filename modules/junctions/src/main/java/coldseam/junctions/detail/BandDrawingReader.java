@@ -208,9 +208,8 @@ final class BandDrawingReader extends TermsReader {
             }
         }
         faults.add(
-                node.place(),
+                node,
                 "a drawing statement is needed",
-                node.shown(),
                 "a mapping that begins with one of the keys " + words.makeString(", "),
                 "write it so");
         return Optional.empty();
@@ -455,11 +454,7 @@ final class BandDrawingReader extends TermsReader {
             ImmutableList<Keys.Text> two = Keys.textsOf(item, faults);
             if (two.size() != 2) {
                 faults.add(
-                        item.place(),
-                        "a corner is needed",
-                        item.shown(),
-                        "[" + kind.axes().makeString(" line, ") + " line]",
-                        "write it so");
+                        item, "a corner is needed", "[" + kind.axes().makeString(" line, ") + " line]", "write it so");
                 continue;
             }
             Optional<LineRange.End> across = end(two.getFirst(), Measured.FIRST);

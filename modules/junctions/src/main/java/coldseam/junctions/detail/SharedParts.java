@@ -39,7 +39,7 @@ final class SharedParts {
                         instanceof SourceNode.Sequence drawing) {
             return Optional.of(new Named(name.text(), Lists.immutable.withAll(drawing.items())));
         }
-        faults.add(tree.place(), "a part has a name and a drawing", tree.shown(), "", "add part: and drawing:");
+        faults.add(tree, "a part has a name and a drawing", "", "add part: and drawing:");
         return Optional.empty();
     }
 }

@@ -97,13 +97,13 @@ public final class Keys {
         if (node instanceof SourceNode.Scalar scalar && scalar.kind() != SourceNode.Kind.EMPTY) {
             return Optional.of(new Text(scalar.text().strip(), scalar.place()));
         }
-        faults.add(node.place(), "one value is needed", node.shown(), "a line, a length or a word", "write one value");
+        faults.add(node, "one value is needed", "a line, a length or a word", "write one value");
         return Optional.empty();
     }
 
     public static ImmutableList<Text> textsOf(SourceNode node, Faults faults) {
         if (!(node instanceof SourceNode.Sequence sequence)) {
-            faults.add(node.place(), "a list is needed", node.shown(), "[a, b]", "write it as a list");
+            faults.add(node, "a list is needed", "[a, b]", "write it as a list");
             return Lists.immutable.empty();
         }
         MutableList<Text> texts = Lists.mutable.empty();

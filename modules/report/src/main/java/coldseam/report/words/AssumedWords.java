@@ -167,7 +167,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             all(
                     OldParts.BUILT_ROUND,
                     (rows, say) -> "that nothing old comes down for " + length(rows, say)
-                            + " of seams built as details of the house's own say (they take nothing down)"),
+                            + " of seams by details of its own (they take nothing down)"),
             each(
                     OldParts.ON_NEW_INSULATION,
                     (floor, say) -> "that insulation comes to lie under \"" + floor.name()
@@ -307,7 +307,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             each(
                     Layering.CLOSED,
                     (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
-                            + closed.assembly().name() + "\", outside its insulation (no ventilation is said)"),
+                            + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
             all(
                     AirAndGround.LEFT_OUT,
                     (left, say) -> "that "
@@ -317,7 +317,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Unlisted.SERVICES,
                     (missing, say) -> missing.size() < Service.values().length
                             ? "that nothing of its own goes through the insulation for "
-                                    + Phrases.listed(missing.collect(Words::word))
+                                    + Phrases.listed(missing.collect(AssumedWords::word))
                             : "that nothing that serves the house goes through the insulation"),
             each(
                     Materials.WITHOUT_PRODUCT,
@@ -391,6 +391,15 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             case INDOOR_HUMIDITY -> "the rooms have " + say.say(left.site().indoorHumidity(), SHARE) + " of humidity";
             case HUMIDITY_BY_MONTHS -> "the rooms are as humid through the year as a dwelling's";
             case GROUND -> "the ground is " + left.site().groundName();
+        };
+    }
+
+    private static String word(Service service) {
+        return switch (service) {
+            case VENT_OF_WASTE_PIPES -> "the vent of waste pipes";
+            case LAMP_OUTDOORS -> "a lamp outdoors";
+            case TAP_OUTDOORS -> "a tap outdoors";
+            default -> Words.word(service);
         };
     }
 
