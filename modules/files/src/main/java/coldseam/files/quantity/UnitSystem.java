@@ -24,8 +24,9 @@ public enum UnitSystem {
     /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
     private static final double EVEN = 0.02;
 
-    private static final Pattern MEASURE_IN_WORDS =
-            Pattern.compile("(?<![\\w.])(?:(-?\\d+(?:\\.\\d+)?) (m²·K/W|m²|mm|m)(?![\\w²³·/])|(half )?a metre\\b)");
+    /** Not in braces: what a file is to say stands there. */
+    private static final Pattern MEASURE_IN_WORDS = Pattern.compile(
+            "(?<![\\w.])(?:(-?\\d+(?:\\.\\d+)?) (m²·K/W|m²|mm|m)(?![\\w²³·/])|(half )?a metre\\b)(?![^{]*\\})");
 
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
@@ -116,7 +117,8 @@ public enum UnitSystem {
     /**
      * A sentence as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the ground". Whole
      * millimetres and metres are a trade's: they come even, in whole inches where these are within two per cent. What has
-     * decimals was measured and comes to the sixteenth. What was written stays beside.
+     * decimals was measured and comes to the sixteenth. What was written stays beside. What stands in braces is to be written
+     * to a file, and stays alone.
      */
     public String told(String sentence) {
         return this == SI

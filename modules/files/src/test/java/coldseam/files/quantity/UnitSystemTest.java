@@ -31,6 +31,7 @@ class UnitSystemTest {
                 "0.0 m² short, 0.000 m over          | 0 ft² (0.0 m²) short, 0 in (0.000 m) over",
                 "2 m/s, 20 m³, 3.5 m-wide           | 2 m/s, 20 m³, 11 ft 5 13/16 in (3.5 m)-wide",
                 "a metred bay of 2 mobile parts      | a metred bay of 2 mobile parts",
+                "1 m on, {width: 1.1 m, drain: none} | 39 in (1 m) on, {width: 1.1 m, drain: none}",
             })
     void tellsLengthsOfSentences(String written, String us) {
         assertEquals(us, UnitSystem.US.told(written));
