@@ -16,11 +16,14 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Listing, drawing and sweeping options, as they are printed. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class CatalogueCommandTest {
 
     private final StringWriter out = new StringWriter();

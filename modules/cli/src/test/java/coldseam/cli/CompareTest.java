@@ -33,9 +33,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The demo house with its alternatives, from file to answers, with the real catalogue and core. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class CompareTest {
 
     private static final Path HOUSE = CommittedReport.ROOT.resolve("fixtures/houses/heron-row.yaml");

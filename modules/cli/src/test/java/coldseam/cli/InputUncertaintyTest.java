@@ -18,9 +18,12 @@ import org.eclipse.collections.impl.tuple.Tuples;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** An input's effect, against the same house computed with that input changed. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class InputUncertaintyTest {
 
     private static final Path BOX = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");

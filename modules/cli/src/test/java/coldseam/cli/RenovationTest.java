@@ -31,9 +31,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The demo house as it was found, and as its file describes it, in the order of building that the file has. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class RenovationTest {
 
     private static final Path BEFORE = CommittedReport.ROOT.resolve("fixtures/houses/heron-row-as-found.yaml");

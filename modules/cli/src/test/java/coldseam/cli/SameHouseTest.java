@@ -32,11 +32,14 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every fixture house in feet and inches, with its keys in another order, turned and mirrored: another file, the same house. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class SameHouseTest {
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);

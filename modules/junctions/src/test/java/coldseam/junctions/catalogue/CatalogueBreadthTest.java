@@ -36,12 +36,15 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The catalogue at its full breadth, every option laid on build-ups a builder would use. */
 @Timeout(180)
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 final class CatalogueBreadthTest {
 
     /** Rough: orderings differ by more than this, and a hundred sections are solved. */

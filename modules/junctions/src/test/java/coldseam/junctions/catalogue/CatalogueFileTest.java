@@ -30,11 +30,14 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The built-in details, all of them, and a house's own. */
+@Execution(ExecutionMode.CONCURRENT)
 class CatalogueFileTest {
 
     private static final BridgeComputer COMPUTER = Samples.computer(new Accuracy(3e-3, 60_000), 10);

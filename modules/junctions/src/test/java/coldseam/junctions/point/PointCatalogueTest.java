@@ -30,12 +30,15 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The built-in point files: complete, in the trade's order, and refused outside their range. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class PointCatalogueTest {
 
     private static final BridgeComputer COMPUTER = Samples.computer(new Accuracy(1e-3, 200_000), 3);

@@ -37,11 +37,14 @@ import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Corners composed from their edges' own details. */
 @Tag("slow")
+@Execution(ExecutionMode.CONCURRENT)
 class VertexTest {
 
     private static final Accuracy ACCURACY = new Accuracy(3e-4, 800_000);
