@@ -65,6 +65,9 @@ public record Material(
                 provenance);
     }
 
+    /** W/(m·K); nothing that air gets into conducts as little, aerogels included (common practice, no source). */
+    private static final double VACUUM_UP_TO = 0.012;
+
     /** The conductivity, W/(m·K), up to which a material insulates unless it says otherwise; our own definition. */
     public static final double INSULATES_UP_TO = 0.065;
 
@@ -82,5 +85,10 @@ public record Material(
     /** Whether a source says that it bears this as insulation. */
     public boolean canBear(Duty duty) {
         return bears.containsKey(duty);
+    }
+
+    /** Whether it holds a vacuum, which a screw ends. */
+    public boolean holdsVacuum() {
+        return !isAir && conductivity < VACUUM_UP_TO;
     }
 }

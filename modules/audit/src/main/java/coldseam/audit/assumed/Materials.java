@@ -13,9 +13,6 @@ public final class Materials {
     /** W/(m·K); foams and fibres conduct more (common practice, no source). */
     private static final double STILL = 0.018;
 
-    /** W/(m·K); nothing that air gets into conducts as little, aerogels included (common practice, no source). */
-    private static final double VACUUM_UP_TO = 0.012;
-
     /**
      * Those of the house file that are said to insulate, to control air, water or vapour, or to bear ground, splash, load or rain,
      * beyond what their values or the built-in list say.
@@ -31,8 +28,7 @@ public final class Materials {
             audit -> used(audit).select(material -> material.conductivity() < STILL && !isBuiltIn(material));
 
     /** Those that hold a vacuum, of the house file or of the built-in list: a screw ends it. */
-    public static final Assumption<Material> VACUUM =
-            audit -> used(audit).select(material -> material.conductivity() < VACUUM_UP_TO);
+    public static final Assumption<Material> VACUUM = audit -> used(audit).select(Material::holdsVacuum);
 
     /** Conductivities that are generic ones, of the built-in list or by the house file's own words. */
     public static final Assumption<Generic> WITHOUT_PRODUCT = audit -> {

@@ -305,6 +305,14 @@ final class LayerChecks {
                         "fasteners of " + shaft.name(),
                         "",
                         "write what the shaft is of, such as stainless steel"));
+        vacuumPierced(assembly.value())
+                .ifPresent(panel -> faults.add(
+                        assembly.place(),
+                        "no fastener goes through what holds a vacuum",
+                        "fasteners through \"" + panel.material() + "\"",
+                        "",
+                        "remove fasteners, and say what holds the panels beside them as framing of their layer; or take boards that"
+                                + " may be screwed through"));
         double insulation = pierced(assembly.value()).sumOfDouble(FileLayer::thickness);
         if (fasteners.recess() > 0 && insulation - fasteners.recess() < UNDER_THE_HEAD) {
             faults.add(
@@ -317,6 +325,25 @@ final class LayerChecks {
                     Phrase.of("up to ").and(Math.max(0, insulation - UNDER_THE_HEAD), Dimension.THICKNESS),
                     "correct the recess");
         }
+    }
+
+    /** A layer that holds a vacuum in the way of fasteners; not where they may hold insulation beyond what carries instead. */
+    private Optional<FileLayer> vacuumPierced(FileAssembly assembly) {
+        ImmutableList<FileLayer> pierced = pierced(assembly);
+        return pierced.detectOptional(panel -> holdsVacuum(panel)
+                && pierced.allSatisfy(each -> holdsVacuum(each) || !partedByStructure(assembly, panel, each)));
+    }
+
+    private boolean holdsVacuum(FileLayer layer) {
+        return material(layer.material()).filter(Material::holdsVacuum).isPresent();
+    }
+
+    private static boolean partedByStructure(FileAssembly assembly, FileLayer one, FileLayer other) {
+        int a = assembly.layers().indexOf(one);
+        int b = assembly.layers().indexOf(other);
+        return assembly.layers()
+                .subList(Math.min(a, b), Math.max(a, b))
+                .anySatisfy(layer -> layer.role() == Role.STRUCTURE);
     }
 
     /** What fasteners hold, as ISO 6946 counts it: insulation by its role, or whatever insulates, inside any well-ventilated air. */
