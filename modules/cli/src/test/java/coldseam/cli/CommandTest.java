@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Exit codes, messages and files; on a box whose junctions need no computing. */
+@Tag("slow")
 class CommandTest {
 
     @TempDir

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Few letters that ask for much: rows, a round plan, courts. What is to be solved is said before anything is. */
+@Tag("slow")
 class CountsTest {
 
     private static final int MOST_LETTERS = 700;

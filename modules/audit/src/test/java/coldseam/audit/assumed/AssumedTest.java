@@ -16,11 +16,13 @@ import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whatever rests on the house file's word alone is told: a house that leaves out or relaxes something says so. */
+@Tag("slow")
 class AssumedTest {
 
     private static final ImmutableList<Made> DETAILS =

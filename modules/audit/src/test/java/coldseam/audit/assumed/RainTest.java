@@ -8,9 +8,11 @@ import coldseam.audit.engine.Sample;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is left open of rain on the box's roof, and on a deck of 230 mm over a floor of 300 mm; worked out apart. */
+@Tag("slow")
 class RainTest {
 
     private static final String BOARD =

@@ -10,10 +10,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What of alternatives can be refused only beside the shell and the catalogue, word by word, each at its place. */
+@Tag("slow")
 class DecisionChecksTest {
 
     private static final Path HOUSE = Path.of(System.getProperty("coldseam.root"), "fixtures/houses/heron-row.yaml");
