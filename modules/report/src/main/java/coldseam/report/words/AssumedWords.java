@@ -302,8 +302,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + " (no posts, brackets or parapet are listed there)"),
             all(
                     Layering.UNFASTENED,
-                    (assemblies, say) -> "that glue alone holds what insulates " + quoted(assemblies, Assembly::name)
-                            + " outside (no fasteners are listed)"),
+                    (assemblies, say) -> "that no fastener goes through what insulates "
+                            + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
             each(
                     Layering.CLOSED,
                     (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""

@@ -43,7 +43,7 @@ class HonestWordsTest {
 
     /** Of every box, whose wall has its wool outside. */
     private static final String GLUED =
-            "that glue alone holds what insulates \"wall\" outside (no fasteners are listed); ";
+            "that no fastener goes through what insulates \"wall\" outside (none is listed); ";
 
     private static String all(String yaml) {
         return new HonestWords(Sample.audit(yaml, Sample.good()), UnitSystem.SI)
