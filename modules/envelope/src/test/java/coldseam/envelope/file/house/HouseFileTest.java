@@ -229,7 +229,7 @@ class HouseFileTest {
         assertEquals(DimensionSystem.INTERNAL, house.site().dimensions());
 
         Material own = house.materials().get("panel");
-        assertEquals(0.007, own.conductivity());
+        assertEquals(0.012, own.conductivity());
         assertEquals(Double.POSITIVE_INFINITY, own.vapourResistanceFactor().orElseThrow());
         assertEquals(new Provenance("test report", Provenance.Sureness.DECLARED), own.provenance());
         assertTrue(own.insulates());
@@ -252,9 +252,9 @@ class HouseFileTest {
         assertEquals(0.2, falls.taper().orElseThrow().thickest(), ROUND_OFF);
         assertEquals(Sets.immutable.with(Control.HEAT, Control.AIR), falls.controls());
         Layer declared = deck.layers().get(4);
-        // R-30 is 5.2833 m²·K/W; 40 mm of it conduct 0.04 / 5.2833.
-        assertEquals(0.04 / 5.283305510469174, declared.material().conductivity(), ROUND_OFF);
-        assertEquals("panel of 5.28 m²·K/W", declared.material().name());
+        // R-18 is 3.1700 m²·K/W; 40 mm of it conduct 0.04 / 3.1700.
+        assertEquals(0.04 / 3.169983306281504, declared.material().conductivity(), ROUND_OFF);
+        assertEquals("panel of 3.17 m²·K/W", declared.material().name());
 
         Body.Storeys body = (Body.Storeys) house.body();
         assertEquals(Body.FootprintLine.OUTER_FACE, body.line());
