@@ -91,9 +91,7 @@ public final class OldParts {
     public static final Assumption<JunctionRow> BUILT_ROUND = audit -> OfHouse.old(
             audit,
             old -> audit.junctions()
-                    .select(row -> row.sheet()
-                                    .filter(sheet -> OwnWord.takesNothingDown(sheet))
-                                    .isPresent()
+                    .select(row -> row.sheet().filter(OwnWord::takesNothingDown).isPresent()
                             && (row.edge().first().staysIn(old)
                                     || row.edge()
                                             .second()

@@ -92,7 +92,7 @@ final class LateChecks {
                 "one of " + Nearest.among(got, known),
                 known.detectOptional(wall -> Body.Wall.gableOver(wall).equals(got))
                         .map(wall -> "write \"" + wall
-                                + "\": a window reaches from it into the gable, which makes them one" + " surface")
+                                + "\": a window reaches from it into the gable, which makes them one surface")
                         .or(() -> Nearest.meant(got, known))
                         .orElse("correct the name"));
     }
