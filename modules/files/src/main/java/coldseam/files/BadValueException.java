@@ -29,6 +29,16 @@ public final class BadValueException extends RuntimeException {
         this(component, Optional.empty(), asked, got, allowed, next);
     }
 
+    /** As above, where the next step says what is allowed. */
+    public BadValueException(String component, String asked, String got, String next) {
+        this(component, asked, got, "", next);
+    }
+
+    /** As above, with values among its words. */
+    public BadValueException(String component, String asked, Phrase got, String next) {
+        this(component, asked, got, Phrase.of(""), next);
+    }
+
     /** As above, at a place of its own. */
     public BadValueException(Position place, String asked, String got, String allowed, String next) {
         this(place, asked, Phrase.of(got), Phrase.of(allowed), next);

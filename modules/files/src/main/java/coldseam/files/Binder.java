@@ -365,7 +365,7 @@ public final class Binder {
             target.set(part.component(), wrapped(part, Optional.empty()));
         } else {
             target.fail();
-            faults.add(place, Words.noun(type) + " needs the key " + part.key(), "", "", "add it: " + example(part));
+            faults.add(place, Words.noun(type) + " needs the key " + part.key(), "", "add it: " + example(part));
         }
     }
 

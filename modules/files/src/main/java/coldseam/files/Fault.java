@@ -20,6 +20,11 @@ public record Fault(Position place, String asked, Phrase got, Phrase allowed, Ph
         this(place, asked, Phrase.of(got), Phrase.of(allowed), next);
     }
 
+    /** Whose next step says what is allowed. */
+    public Fault(Position place, String asked, String got, String next) {
+        this(place, asked, got, "", next);
+    }
+
     /** With a next step that says what to write. */
     public Fault(Position place, String asked, Phrase got, Phrase allowed, String next) {
         this(place, asked, got, allowed, Phrase.quoted(next));

@@ -23,6 +23,16 @@ public final class Faults {
         add(new Fault(place, asked, got, allowed, next));
     }
 
+    /** Adds one whose next step says what is allowed. */
+    public void add(Position place, String asked, String got, String next) {
+        add(place, asked, got, "", next);
+    }
+
+    /** As above, with values among its words. */
+    public void add(Position place, String asked, Phrase got, String next) {
+        add(place, asked, got, Phrase.of(""), next);
+    }
+
     /** Adds one at a value, which is shown as the file has it. */
     public void add(SourceNode got, String asked, String allowed, String next) {
         add(got.place(), asked, Phrase.quoted(got.shown()), Phrase.of(allowed), next);
@@ -55,7 +65,6 @@ public final class Faults {
                         shown.getLast().place(),
                         "there are more faults after this one",
                         more + " more",
-                        "",
                         "mend these first"))
                 .toImmutable();
     }

@@ -30,7 +30,6 @@ final class References {
                     place,
                     "each " + kind + " needs a name of its own",
                     '"' + name + '"',
-                    "",
                     "it is used at line " + first.line() + " already: rename one of the two");
         }
     }

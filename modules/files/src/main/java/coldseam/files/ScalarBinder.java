@@ -24,7 +24,7 @@ final class ScalarBinder {
 
     Optional<Object> bind(SourceNode.Scalar scalar, Class<?> raw, Shape.Part part, String what) {
         if (scalar.kind() == SourceNode.Kind.EMPTY) {
-            faults.add(scalar.place(), what + " is needed", "nothing", "", "write a value, or leave the key out");
+            faults.add(scalar.place(), what + " is needed", "nothing", "write a value, or leave the key out");
             return Optional.empty();
         }
         if (raw == double.class || raw == Double.class) {

@@ -96,7 +96,7 @@ public final class SourceDocument {
     public static Optional<byte[]> content(Path path, Faults faults) {
         Position start = new Position(path.toString(), 1, 1);
         if (Files.isDirectory(path)) {
-            faults.add(start, "a file is needed", "a folder", "", "name the file in it");
+            faults.add(start, "a file is needed", "a folder", "name the file in it");
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(path)) {
@@ -107,9 +107,9 @@ public final class SourceDocument {
             }
             tooLarge(start, Math.max(bytes.length, Files.size(path)), faults);
         } catch (NoSuchFileException none) {
-            faults.add(start, "the file does not exist", "", "", "check its name and folder");
+            faults.add(start, "the file does not exist", "", "check its name and folder");
         } catch (IOException unreadable) {
-            faults.add(start, "the file cannot be read", unreadable.toString(), "", "check its permissions");
+            faults.add(start, "the file cannot be read", unreadable.toString(), "check its permissions");
         }
         return Optional.empty();
     }
@@ -165,12 +165,12 @@ public final class SourceDocument {
     private Optional<SourceNode> document() throws IOException {
         try {
             if (parser.nextToken() == null) {
-                faults.add(new Position(file, 1, 1), "the file is empty", "", "", "start from a house file that works");
+                faults.add(new Position(file, 1, 1), "the file is empty", "", "start from a house file that works");
                 return Optional.empty();
             }
             SourceNode root = node();
             if (parser.nextToken() != null) {
-                faults.add(place(), "a file holds one document", "a second one", "", "put it into a file of its own");
+                faults.add(place(), "a file holds one document", "a second one", "put it into a file of its own");
             }
             return Optional.of(root);
         } catch (StreamConstraintsException tooDeep) {
@@ -220,7 +220,7 @@ public final class SourceDocument {
             said = "JSON has no comments";
             next = "remove it, or write YAML";
         }
-        return new Fault(place, "the syntax is broken: " + said, "", "", next);
+        return new Fault(place, "the syntax is broken: " + said, "", next);
     }
 
     private static String firstLine(String text) {
@@ -249,7 +249,6 @@ public final class SourceDocument {
                     place(),
                     "a YAML alias is refused, since readers disagree on what it means",
                     "*" + parser.getText(),
-                    "",
                     "write the value out, or give it a name under materials or assemblies");
             return true;
         }
@@ -258,11 +257,10 @@ public final class SourceDocument {
                     place(),
                     "a YAML anchor is refused, since nothing may refer to it",
                     "&" + yaml.getObjectId(),
-                    "",
                     "remove the anchor");
         }
         if (yaml.getTypeId() != null) {
-            faults.add(place(), "a YAML tag is refused", "!" + yaml.getTypeId(), "", "remove the tag");
+            faults.add(place(), "a YAML tag is refused", "!" + yaml.getTypeId(), "remove the tag");
         }
         return false;
     }
@@ -285,7 +283,6 @@ public final class SourceDocument {
                         place,
                         "a YAML merge key is refused, since readers disagree on what it means",
                         "<<",
-                        "",
                         "write the merged keys out");
             } else if (first != null) {
                 faults.add(

@@ -60,7 +60,6 @@ final class DecisionChecks {
                     placed.name(),
                     "a decision is about something of this house",
                     "\"" + placed.decision().name() + "\", which means no junction and no point of it",
-                    "",
                     "correct kinds and surfaces, or remove it");
         }
         if (placed.decision().about() instanceof About.OfAssembly of && !used(of.assembly())) {
@@ -68,7 +67,6 @@ final class DecisionChecks {
                     placed.name(),
                     "a decision is about something of this house",
                     "\"" + of.assembly() + "\", which no surface is built of",
-                    "",
                     "name another assembly, or remove it");
         }
         placed.decision().options().forEachWithIndex((option, index) -> {
@@ -81,7 +79,6 @@ final class DecisionChecks {
                                 placed.options().get(index),
                                 "another build-up can be computed",
                                 option.name() + ": " + fault,
-                                "",
                                 "correct it, or describe the whole assembly and name it"));
             }
             if (same(placed.decision(), option)) {
@@ -89,7 +86,6 @@ final class DecisionChecks {
                         placed.options().get(index),
                         "an option differs from what is described",
                         "\"" + option.name() + "\", which is what the house has there",
-                        "",
                         "describe another, or remove it");
             }
         });
@@ -170,7 +166,6 @@ final class DecisionChecks {
                                 "a junction is decided once",
                                 edge.name() + ", by \"" + by.get(edge.name()) + "\" and by \""
                                         + placed.decision().name() + "\"",
-                                "",
                                 "narrow one of them by kinds or surfaces"));
                 meant.forEach(
                         edge -> by.putIfAbsent(edge.name(), placed.decision().name()));

@@ -126,7 +126,6 @@ final class PointChecks {
                                     + surface.assembly().orElseThrow().name() + "\" has ")
                             .and(inU.get().perSquareMetre(), Dimension.PER_AREA)
                             .and(" in its U by ISO 6946 already"),
-                    Phrase.of(""),
                     "remove these points, or the key fasteners of the assembly");
         }
     }
@@ -139,7 +138,6 @@ final class PointChecks {
                     place,
                     "parameters belong to a detail",
                     "\"" + name + "\"",
-                    "",
                     "choose a detail, or remove the parameters");
             return;
         }

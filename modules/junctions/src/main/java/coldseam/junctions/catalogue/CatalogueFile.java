@@ -144,7 +144,6 @@ public final class CatalogueFile {
                                 ? "corners need the detail of a corner"
                                 : "a junction choice needs the detail of a junction",
                 "one for: " + detail.kind().label(),
-                "",
                 "name it under " + key(detail.kind()) + ", or choose another file");
     }
 
@@ -166,8 +165,7 @@ public final class CatalogueFile {
             return DetailFile.read(tree.get(), Files.readString(path, StandardCharsets.UTF_8), faults)
                     .map(detail -> detail.ofHouse(name));
         } catch (IOException gone) {
-            faults.add(
-                    new Position(path.toString(), 1, 1), "the file cannot be read", gone.toString(), "", "try again");
+            faults.add(new Position(path.toString(), 1, 1), "the file cannot be read", gone.toString(), "try again");
             return Optional.empty();
         }
     }

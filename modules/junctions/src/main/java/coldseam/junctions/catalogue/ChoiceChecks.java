@@ -77,7 +77,6 @@ public final class ChoiceChecks {
                     place,
                     "the price of a detail needs its id, or the file by which a junction choice names it",
                     '"' + name + '"',
-                    "",
                     Nearest.meant(name, ids).orElse("run \"coldseam catalogue\" for the details there are"));
         }
     }

@@ -64,7 +64,7 @@ final class BandDrawingReader extends TermsReader {
         MutableList<Statement> statements = Lists.mutable.empty();
         file.drawing().flatCollect(this::parts).each(each -> statement(each).ifPresent(statements::add));
         if (form.framed() && statements.noneSatisfy(Statement.Frame.class::isInstance)) {
-            faults.add(file.place(), "the drawing needs its frame", "", "", "add \"- frame: set-back\"");
+            faults.add(file.place(), "the drawing needs its frame", "", "add \"- frame: set-back\"");
         }
         alsoFor();
         return new BandDrawing(
@@ -477,7 +477,6 @@ final class BandDrawingReader extends TermsReader {
                     keys.place(),
                     "a material is needed",
                     "",
-                    "",
                     "add it: material: softwood, or material: same as wall.insulation");
             return Optional.empty();
         }
@@ -539,8 +538,7 @@ final class BandDrawingReader extends TermsReader {
     private Optional<Statement> ground(Keys keys) {
         Optional<Keys.Text> level = keys.text("ground");
         if (!form.ground()) {
-            faults.add(
-                    keys.place(), "this kind of junction does not stand in the ground", kind.label(), "", "remove it");
+            faults.add(keys.place(), "this kind of junction does not stand in the ground", kind.label(), "remove it");
             return Optional.empty();
         }
         return level.flatMap(text -> end(text, Measured.FIRST))
@@ -550,7 +548,7 @@ final class BandDrawingReader extends TermsReader {
 
     private Optional<Statement> frame(Keys keys) {
         if (!form.framed()) {
-            faults.add(keys.place(), "this kind of junction has no frame", kind.label(), "", "remove it");
+            faults.add(keys.place(), "this kind of junction has no frame", kind.label(), "remove it");
             return Optional.empty();
         }
         boolean door = form.second() == KindForm.Second.DOOR;

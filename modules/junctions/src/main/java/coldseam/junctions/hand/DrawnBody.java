@@ -57,14 +57,14 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
             }
         });
         for (DrawingFault fault : BodySolver.faults(body)) {
-            faults.add(place(file, fault), fault.text(), "", "", "");
+            faults.add(place(file, fault), fault.text(), "", "");
         }
         if (faults.count() > before) {
             return Optional.empty();
         }
         Optional<DrawnChi> chi = file.chi().map(each -> chi(each.value(), unit));
         chi.ifPresent(each -> each.faults(body)
-                .forEach(text -> faults.add(file.chi().orElseThrow().place(), text, "", "", "")));
+                .forEach(text -> faults.add(file.chi().orElseThrow().place(), text, "", "")));
         return faults.count() > before ? Optional.empty() : Optional.of(new DrawnBody(body, unit, chi));
     }
 

@@ -64,7 +64,7 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
                 .forEach(region ->
                         HandBounds.material(region.material(), region.conductivity(), region.place(), faults)));
         drawn.ifPresent(each -> Conduction.faults(each.section)
-                .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "", "")));
+                .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "")));
         return faults.count() > before ? Optional.empty() : drawn;
     }
 

@@ -229,7 +229,6 @@ final class HandBounds {
                                 ? "rooms lie on one side of what is drawn, from a leg's cut on"
                                 : "what a drawing faces, a leg's cut faces as well",
                         "\"" + air.name() + "\" where no leg is cut",
-                        "",
                         "give that stretch the environment of the leg beside it");
             }
         });
@@ -267,7 +266,6 @@ final class HandBounds {
                     "every face of a drawing meets an environment; only the legs' cuts, the ends of floors and"
                             + " walls that go on, and the soil's sides, meet none",
                     Phrase.millimetres(length).and(" of its outline without one"),
-                    Phrase.of(""),
                     "add boundaries, or draw it to the legs' cuts");
         }
     }

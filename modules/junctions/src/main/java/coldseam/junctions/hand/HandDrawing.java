@@ -53,7 +53,6 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                     drawn.file().place(),
                     "a section that is chosen as a detail needs the key junction",
                     "",
-                    "",
                     "add it: junction: {kind: …, legs: […]}");
             return Optional.empty();
         }

@@ -213,7 +213,6 @@ final class HandLegs {
                     leg.place(),
                     "a leg's cut leads from a boundary indoors to one of another environment",
                     "\"" + leg.name() + "\", whose outer end lies on none",
-                    "",
                     "correct its cut, or the boundaries");
         }
         // On the ground U is that of ISO 13370 and is held to the house's.

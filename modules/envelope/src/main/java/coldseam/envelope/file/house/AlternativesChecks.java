@@ -53,7 +53,7 @@ final class AlternativesChecks {
     private void unique(ImmutableList<Located<String>> names, String asked) {
         MutableSet<String> seen = Sets.mutable.empty();
         names.reject(each -> seen.add(each.value()))
-                .forEach(each -> faults.add(each.place(), asked, '"' + each.value() + '"', "", "give it another name"));
+                .forEach(each -> faults.add(each.place(), asked, '"' + each.value() + '"', "give it another name"));
     }
 
     private boolean known(Located<String> name, ImmutableList<String> all, String what) {
@@ -84,7 +84,6 @@ final class AlternativesChecks {
                             other.place(),
                             "an option differs from what is described",
                             '"' + other.value() + '"',
-                            "",
                             "name another assembly"));
             option.thickness().ifPresent(thickness -> thickness(option, described, thickness));
         }
@@ -110,14 +109,12 @@ final class AlternativesChecks {
                     place,
                     "an option differs from what is described",
                     Phrase.of(thickness, Dimension.THICKNESS),
-                    Phrase.of(""),
                     "write another thickness, or remove the option");
         } else if (meant.getOnly().taper().isPresent()) {
             faults.add(
                     place,
                     "the thickness of a layer cut to falls cannot be set alone",
                     option.title(),
-                    "",
                     "describe the whole assembly with its taper, and name it");
         } else {
             FileLayer layer = meant.getOnly();
@@ -152,7 +149,6 @@ final class AlternativesChecks {
                                 decision.place(),
                                 "an opening is decided once",
                                 '"' + twice + '"',
-                                "",
                                 "take it from one of the decisions")));
     }
 

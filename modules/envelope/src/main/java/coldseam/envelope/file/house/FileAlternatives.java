@@ -175,7 +175,6 @@ record FileAlternatives(
                         layer.get().place(),
                         "layer says whose thickness is meant",
                         "layer without thickness",
-                        "",
                         "add thickness, or remove layer");
             }
         }

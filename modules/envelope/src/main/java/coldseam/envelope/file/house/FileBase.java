@@ -58,7 +58,6 @@ record FileBase(
                     place,
                     "only other-bases have an area; this base takes what they leave",
                     "an area",
-                    "",
                     "remove the key, or move this base to other-bases");
         }
     }
@@ -70,7 +69,6 @@ record FileBase(
                     place,
                     "each of other-bases needs an area",
                     "none",
-                    "",
                     "add it, such as area: {rectangle: [4 m, 5 m], at: [0 m, 0 m]}");
         }
         if (level != 0) {
@@ -78,7 +76,6 @@ record FileBase(
                     place,
                     "one of other-bases lies at the level of the storey on it",
                     Phrase.of(level, Dimension.LENGTH),
-                    Phrase.of(""),
                     "remove the key level, or make this part of the house a wing with a base of its own");
         }
         if (kind == Body.Base.Kind.HEATED_CELLAR) {
@@ -101,7 +98,6 @@ record FileBase(
                     "level",
                     "a base of this kind lies where its depth or its crawl space says",
                     name,
-                    "",
                     "remove the key level, or change the kind");
         }
         if (edge.isPresent() && kind != Body.Base.Kind.SLAB_ON_GROUND) {
@@ -117,14 +113,13 @@ record FileBase(
     private static void requireWith(boolean needed, boolean given, String key, String name) {
         if (needed && !given) {
             throw new BadValueException(
-                    "kind", "a base needs the key " + key, name, "", "add " + key + ", or choose another kind");
+                    "kind", "a base needs the key " + key, name, "add " + key + ", or choose another kind");
         }
         if (given && !needed) {
             throw new BadValueException(
                     component(key),
                     "a base of this kind has no key " + key,
                     name,
-                    "",
                     "remove the key, or change the kind");
         }
     }

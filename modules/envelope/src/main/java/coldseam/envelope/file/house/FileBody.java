@@ -82,7 +82,6 @@ sealed interface FileBody {
                                     each.place(),
                                     "each dormer of a house has a name of its own",
                                     '"' + name + "\", there twice",
-                                    "",
                                     "name one of them otherwise; those of a row are numbered")));
         }
     }
@@ -209,7 +208,6 @@ sealed interface FileBody {
                         place,
                         "the ground has one level, or heights at points",
                         "both ground-level and ground",
-                        "",
                         "remove one of the two keys");
             }
             ImmutableList<FilePoint3> line = ground.flatCollect(
@@ -268,14 +266,12 @@ sealed interface FileBody {
                         place,
                         "the lowest level has no floor-thickness: its floor is a surface",
                         name,
-                        "",
                         "remove the key");
             } else if (!lowest && floorThickness.isEmpty()) {
                 faults.add(
                         place,
                         "a level above another needs the key floor-thickness",
                         name,
-                        "",
                         "add it: floor-thickness: 250 mm");
             }
         }

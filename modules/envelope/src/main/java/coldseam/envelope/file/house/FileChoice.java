@@ -80,11 +80,7 @@ record FileChoice(
     static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {
         if (kinds.isEmpty() && surfaces.isEmpty()) {
             throw new BadValueException(
-                    "",
-                    "a junction is chosen by its kind, its surfaces or both",
-                    "neither",
-                    "",
-                    "add kinds or surfaces");
+                    "", "a junction is chosen by its kind, its surfaces or both", "neither", "add kinds or surfaces");
         }
     }
 

@@ -55,7 +55,6 @@ record FileClimate(
                     Phrase.of("means that rise and fall several times in a year, by ")
                             .and(beyond, Dimension.TEMPERATURE_DIFFERENCE)
                             .and(" more than from the coldest month to the warmest and back"),
-                    Phrase.of(""),
                     "write them in order; check each sign");
         }
     }

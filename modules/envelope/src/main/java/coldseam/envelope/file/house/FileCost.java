@@ -49,13 +49,12 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
         }
         source.filter(SourceText::isNone)
                 .ifPresent(text -> faults.add(
-                        cost.get().place(), "source: " + SourceText.ASKED, '"' + text + '"', "", SourceText.NEXT));
+                        cost.get().place(), "source: " + SourceText.ASKED, '"' + text + '"', SourceText.NEXT));
         if (source.isEmpty()) {
             faults.add(
                     cost.get().place(),
                     "a cost needs the source it comes from",
                     "cost: " + cost.get().value() + " without source",
-                    "",
                     "add source beside it, such as source: quotation of 3 October");
         }
     }

@@ -112,6 +112,6 @@ record FileHouse(
     }
 
     private static void reserved(Named<?> thing, Faults faults) {
-        faults.add(thing.place(), "this name has a meaning of its own", '"' + thing.name() + '"', "", "choose another");
+        faults.add(thing.place(), "this name has a meaning of its own", '"' + thing.name() + '"', "choose another");
     }
 }

@@ -122,7 +122,6 @@ record FileMaterial(
                     "vapourResistanceFactor",
                     "a vapour-tight material has no vapour-resistance-factor",
                     String.valueOf(vapourResistanceFactor.getAsDouble()),
-                    "",
                     "remove one of the two keys");
         }
         InsulationClaim.check(conductivity, insulates, insulatesSource);

@@ -61,7 +61,6 @@ sealed interface FileNeighbour {
                         "heated",
                         "an unheated neighbour needs its temperature factor",
                         "heated: false",
-                        "",
                         "write temperature-factor: 0.7 or another number from 0 to 1 instead");
             }
         }

@@ -119,16 +119,11 @@ record FileOpening(
                     "count",
                     "openings in a row need the keys left and spacing",
                     "count: " + count,
-                    "",
                     "add them: left: 1 m and spacing: 600 mm");
         }
         if (!row && spacing.isPresent()) {
             throw new BadValueException(
-                    "spacing",
-                    "only openings in a row have the key spacing",
-                    "count: 1",
-                    "",
-                    "remove it, or add count");
+                    "spacing", "only openings in a row have the key spacing", "count: 1", "remove it, or add count");
         }
         lightWell.ifPresent(well -> require(well, kind, width, row));
         source.ifPresent(text -> SourceText.require("source", text));
@@ -143,7 +138,6 @@ record FileOpening(
                     "lightWell",
                     "a light well stands before a window",
                     "kind: door",
-                    "",
                     "remove it, and list the stair under seams: {kind: outside stair against the wall, surface: ..., length:"
                             + " ...}");
         }
@@ -160,7 +154,6 @@ record FileOpening(
                     "lightWell",
                     "each window of a row has its own light well, before its middle",
                     "left beside count",
-                    "",
                     "remove left; for one light well before several windows give each window a name of its own, and the"
                             + " light well to one of them");
         }
@@ -183,7 +176,6 @@ record FileOpening(
                     "frameTransmittance",
                     "the frame of a glazing has its transmittance there",
                     "frame-transmittance beside glazing",
-                    "",
                     "remove frame-transmittance");
         }
     }

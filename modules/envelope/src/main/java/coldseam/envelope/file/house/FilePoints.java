@@ -71,7 +71,6 @@ record FilePoints(
                     "",
                     "points have a detail, or a kind where none is chosen yet",
                     detail.isPresent() ? "both" : "neither",
-                    "",
                     detail.isPresent() ? "remove kind" : "add detail; coldseam catalogue --points lists them");
         }
         ImmutableList<String> counts = counts(number, perArea, spacing);
@@ -88,7 +87,6 @@ record FilePoints(
                     "spacing",
                     "points in a row need its length, or the surface along which it runs",
                     length.isPresent() ? "both" : "neither",
-                    "",
                     length.isPresent() ? "remove one of them" : "add length: 4 m, or along: the neighbour's name");
         }
         if (spacing.isEmpty() && (length.isPresent() || along.isPresent())) {
@@ -96,7 +94,6 @@ record FilePoints(
                     length.isPresent() ? "length" : "along",
                     "only points in a row have the keys length and along",
                     counts.getFirst(),
-                    "",
                     "remove it, or count the points by spacing");
         }
     }

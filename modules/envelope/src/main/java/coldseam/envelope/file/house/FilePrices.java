@@ -42,7 +42,6 @@ record FilePrices(
                     details.isEmpty() ? "heat" : "details",
                     "all prices are in one currency",
                     currencies.makeString(", "),
-                    "",
                     "convert them to one");
         }
     }

@@ -58,7 +58,6 @@ record FileRetrofit(
                         each.place(),
                         "each measure is built once",
                         '"' + each.value() + "\" twice",
-                        "",
                         "remove one of them");
             }
         }

@@ -100,7 +100,6 @@ record FileRoof(
                         "pitch",
                         "a gable has no pitch",
                         Phrase.of(pitch.getAsDouble(), Dimension.ANGLE),
-                        Phrase.of(""),
                         "remove the key, or write slope or half hip");
             }
             if (from.isPresent() != (rise == Rise.HALF_HIP)) {
@@ -108,7 +107,6 @@ record FileRoof(
                         from.isPresent() ? "from" : "rise",
                         from.isPresent() ? "only a half hip has the key from" : "a half hip needs the key from",
                         Words.word(rise),
-                        "",
                         from.isPresent()
                                 ? "remove the key, or write half hip"
                                 : "add it: {rise: half hip, from: 1.5 m}, its height over the eaves");
@@ -175,7 +173,6 @@ record FileRoof(
                     "lowSide",
                     "only a gable or mono pitch roof has the key low-side",
                     '"' + lowSide.get().value() + '"',
-                    "",
                     "remove the key, or change the form");
         }
         if (sides.notEmpty() && form != Body.Roof.Form.GABLE && form != Body.Roof.Form.HIP) {
@@ -183,7 +180,6 @@ record FileRoof(
                     "sides",
                     "only a gable or hip roof has sides of their own",
                     Words.word(form),
-                    "",
                     "remove the key, or write form: hip");
         }
         boolean rafters =
@@ -193,7 +189,6 @@ record FileRoof(
                     "collar",
                     "only a gable or hip roof insulated at its rafters has a collar",
                     Words.word(form),
-                    "",
                     "remove the key, or change the form");
         }
         if (dormers.notEmpty() && !rafters) {
@@ -201,7 +196,6 @@ record FileRoof(
                     "dormers",
                     "only a gable or hip roof insulated at its rafters has dormers",
                     Words.word(form),
-                    "",
                     "remove the key, or change the form");
         }
         if (form == Body.Roof.Form.TERRACE && insulatedAt == InsulatedAt.CEILING) {
@@ -217,7 +211,6 @@ record FileRoof(
                     "loftFactor",
                     "only a roof insulated at the ceiling has a cold loft",
                     String.valueOf(loftFactor.getAsDouble()),
-                    "",
                     "remove the key, or write insulated-at: ceiling");
         }
     }
@@ -229,7 +222,6 @@ record FileRoof(
                     place,
                     "only a flat roof or a lower roof has a parapet",
                     Phrase.of("parapet-height ").and(parapetHeight, Dimension.LENGTH),
-                    Phrase.of(""),
                     "remove parapet-height");
         }
     }

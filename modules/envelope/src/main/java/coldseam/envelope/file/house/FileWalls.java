@@ -108,7 +108,6 @@ sealed interface FileWalls {
                             "each side of a storey needs a wall",
                             "none for " + outlines.numbered(side) + ", which faces "
                                     + outlines.facing(side).word(),
-                            "",
                             "add " + outlines.word(side) + " or all");
                 }
             }

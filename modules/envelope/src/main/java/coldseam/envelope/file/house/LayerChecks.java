@@ -121,7 +121,6 @@ final class LayerChecks {
                         layer.place(),
                         "a build-up has nothing that holds heat back between the rooms and outdoor air",
                         "a well ventilated air layer as the innermost but for membranes",
-                        "",
                         "write the layers from inside to outside");
             }
             if (air && i > 0 && isAir(layers.get(i - 1))) {
@@ -130,7 +129,6 @@ final class LayerChecks {
                         "two air layers touch",
                         "\"" + layer.material() + "\" beside \""
                                 + layers.get(i - 1).material() + "\"",
-                        "",
                         "write them as one layer, as thick as both; nothing parts them");
             }
         }));
@@ -162,7 +160,6 @@ final class LayerChecks {
                     layer.place(),
                     "the resistance of an air layer follows from its thickness (ISO 6946)",
                     Phrase.of("resistance: ").and(layer.resistance().getAsDouble(), Dimension.RESISTANCE),
-                    Phrase.of(""),
                     "remove resistance; where one of its faces is bright, write air: {low-emissivity: 0.05}");
         }
         if (layer.taper().isPresent()) {
@@ -170,7 +167,6 @@ final class LayerChecks {
                     layer.place(),
                     "an air layer is of even thickness",
                     "a taper",
-                    "",
                     "remove taper, and write its least thickness");
         }
     }
@@ -271,7 +267,6 @@ final class LayerChecks {
                     layer.place(),
                     "members that bridge a layer are solid",
                     "framing of " + members.name(),
-                    "",
                     members.isAir()
                             ? "write material: air for the layer, and what stands in it as framing"
                             : "write the insulation as the layer, and what stands in it as framing");
@@ -303,14 +298,12 @@ final class LayerChecks {
                         assembly.place(),
                         "a fastener's shaft is solid",
                         "fasteners of " + shaft.name(),
-                        "",
                         "write what the shaft is of, such as stainless steel"));
         vacuumPierced(assembly.value())
                 .ifPresent(panel -> faults.add(
                         assembly.place(),
                         "no fastener goes through what holds a vacuum",
                         "fasteners through \"" + panel.material() + "\"",
-                        "",
                         "remove fasteners, and say what holds the panels beside them as framing of their layer; or take boards that"
                                 + " may be screwed through"));
         double insulation = pierced(assembly.value()).sumOfDouble(FileLayer::thickness);

@@ -89,7 +89,7 @@ public record LoadedHouse(
             refused.found()
                     .forEach(fault -> rows.computeIfAbsent(alike(fault), key -> Lists.mutable.empty())
                             .add(fault));
-            rows.values().forEach(row -> faults.add(place(row.getFirst()), said(row), "", "", ""));
+            rows.values().forEach(row -> faults.add(place(row.getFirst()), said(row), "", ""));
             throw new FileFaultException(faults.sorted());
         }
     }

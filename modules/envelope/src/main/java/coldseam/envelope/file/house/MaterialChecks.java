@@ -175,7 +175,6 @@ public final class MaterialChecks {
                         base.place(),
                         "edge insulation insulates",
                         "edge of " + edge.material(),
-                        "",
                         "name an insulation that bears the ground, or remove edge"));
     }
 

@@ -44,7 +44,6 @@ final class Outline {
                     "points",
                     "a footprint must not cross or touch itself",
                     Phrase.of("an outline that does at ").and(shown(at.x, at.y)),
-                    Phrase.of(""),
                     "list the corners one after the other around the outline");
         }
     }

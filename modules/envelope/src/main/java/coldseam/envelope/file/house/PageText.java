@@ -42,7 +42,7 @@ final class PageText {
             mapping.entries().forEach(entry -> {
                 judging(entry.key(), entry.place(), faults);
                 if (LINE.matcher(entry.key()).find()) {
-                    faults.add(entry.place(), "a name is one line", "several lines", "", "write it on one line");
+                    faults.add(entry.place(), "a name is one line", "several lines", "write it on one line");
                 }
                 judging(entry.value(), faults);
             });

@@ -35,7 +35,7 @@ public final class SourceText {
      */
     public static void require(String component, String text) {
         if (isNone(text)) {
-            throw new BadValueException(component, ASKED, '"' + text + '"', "", NEXT);
+            throw new BadValueException(component, ASKED, '"' + text + '"', NEXT);
         }
     }
 }

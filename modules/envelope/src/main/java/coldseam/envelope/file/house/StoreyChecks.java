@@ -32,7 +32,6 @@ final class StoreyChecks {
                     lowest.place(),
                     "the lowest storey has no floor-thickness: its floor is the base's assembly",
                     lowest.name(),
-                    "",
                     "remove the key");
         }
         for (int i = 1; i < storeys.size(); i++) {
@@ -54,7 +53,6 @@ final class StoreyChecks {
                     above.place(),
                     "a storey above another needs the key floor-thickness",
                     above.name(),
-                    "",
                     "add it: floor-thickness: 250 mm");
         }
         Geometry lower = below.outlines().polygon();
@@ -64,7 +62,6 @@ final class StoreyChecks {
                     above.place(),
                     "a storey must stand on the one below",
                     above.name() + ", which lies beside " + below.name(),
-                    "",
                     "check the corners of both footprints");
         }
     }

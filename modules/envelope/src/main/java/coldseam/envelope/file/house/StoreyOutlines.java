@@ -191,7 +191,6 @@ record StoreyOutlines(ImmutableList<Point2> footprint, ImmutableList<Named<Immut
                         court.place(),
                         "a court needs a name that means no side",
                         '"' + name + '"',
-                        "",
                         "name it otherwise, such as court or west court");
             }
             if (!outer.covers(inner)) {
