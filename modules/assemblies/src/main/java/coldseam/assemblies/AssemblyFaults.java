@@ -2,7 +2,7 @@ package coldseam.assemblies;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -71,7 +71,7 @@ public final class AssemblyFaults {
                         place + ": greatest thickness",
                         taper.thickest(),
                         "m",
-                        String.format(Locale.ROOT, "more than its least thickness, %s m", layer.thickness()));
+                        Format.of("more than its least thickness, %s m", layer.thickness()));
             }
             if (layer.framing().isPresent() || layer.air().isPresent()) {
                 faults.add(place + ": a tapered layer can neither be framed nor be air; split the layer in two");
@@ -101,7 +101,7 @@ public final class AssemblyFaults {
                     "fasteners: recess",
                     fasteners.recess(),
                     "m",
-                    String.format(Locale.ROOT, "up to the insulation's thickness, %s m", insulation));
+                    Format.of("up to the insulation's thickness, %s m", insulation));
         }
     }
 
@@ -118,6 +118,6 @@ public final class AssemblyFaults {
     }
 
     private void say(String what, double value, String unit, String allowed) {
-        faults.add(String.format(Locale.ROOT, "%s is %s %s", what, value, unit).strip() + "; allowed is " + allowed);
+        faults.add(Format.of("%s is %s %s", what, value, unit).strip() + "; allowed is " + allowed);
     }
 }

@@ -5,7 +5,7 @@ import coldseam.assemblies.Transmittance.Taper;
 import coldseam.assemblies.Transmittance.Warning;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -161,12 +161,10 @@ final class TransmittanceCalculation {
         if (ratio > Transmittance.MOST_RATIO) {
             warnings.add(new Warning(
                     Warning.Kind.LIMITS_FAR_APART,
-                    String.format(
-                            Locale.ROOT,
+                    Format.of(
                             "the upper limit of the resistance is %.2f times the lower; up to %.1f the combined method"
                                     + " holds. Compute the layer as a section instead",
-                            ratio,
-                            Transmittance.MOST_RATIO)));
+                            ratio, Transmittance.MOST_RATIO)));
         }
         assembly.layers().forEachWithIndex((layer, i) -> warn(layer, i, warnings));
         boolean corrected = assembly.fasteners().isPresent()
@@ -187,8 +185,7 @@ final class TransmittanceCalculation {
                 .isPresent()) {
             warnings.add(new Warning(
                     Warning.Kind.METAL_BRIDGE,
-                    String.format(
-                            Locale.ROOT,
+                    Format.of(
                             "layer %d from inside: %s bridges %s; the combined method does not hold for metal."
                                     + " Compute the layer as a section instead",
                             i + 1,
@@ -198,13 +195,10 @@ final class TransmittanceCalculation {
         if (layer.air().isPresent() && layer.thickness() > AirLayers.THICKEST) {
             warnings.add(new Warning(
                     Warning.Kind.THICK_AIR_LAYER,
-                    String.format(
-                            Locale.ROOT,
+                    Format.of(
                             "layer %d from inside is an air layer %.0f mm thick and is counted as %.0f mm; treat it as an"
                                     + " unheated space instead",
-                            i + 1,
-                            layer.thickness() * 1000,
-                            AirLayers.THICKEST * 1000)));
+                            i + 1, layer.thickness() * 1000, AirLayers.THICKEST * 1000)));
         }
     }
 }

@@ -5,6 +5,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.TypicalBuild;
@@ -16,7 +17,6 @@ import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import coldseam.report.DetailPdf;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Corners' own details in the columns of a terminal, computed between typical build-ups. */
@@ -66,7 +66,7 @@ final class CornerLines {
                             .map(heat -> "chi external " + chi(heat.chiExternal()) + ", internal "
                                     + chi(heat.chiInternal()) + ", ")
                             .orElse("")
-                    + String.format(Locale.ROOT, "fRsi %.2f", result.temperatureFactor()));
+                    + Format.of("fRsi %.2f", result.temperatureFactor()));
         } catch (DetailDoesNotFit misfit) {
             misfit.reasons().forEach(reason -> lines.under("does not fit: " + reason.in(lines.units())));
         }

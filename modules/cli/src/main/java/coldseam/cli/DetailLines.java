@@ -5,6 +5,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.DefaultPsi;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
@@ -16,7 +17,6 @@ import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -40,7 +40,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
     }
 
     void row(String label, String text) {
-        fold(String.format(Locale.ROOT, "  %-14s ", label), text, " ".repeat(17));
+        fold(Format.of("  %-14s ", label), text, " ".repeat(17));
     }
 
     /** Folded under an option. */
@@ -50,7 +50,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     /** One option of its kind, at the head of what is said of it. */
     void option(Detail detail) {
-        fold(String.format(Locale.ROOT, "  %-7s %s: ", Words.word(detail.rank()), detail.id()), detail.name(), UNDER);
+        fold(Format.of("  %-7s %s: ", Words.word(detail.rank()), detail.id()), detail.name(), UNDER);
     }
 
     /** A detail at the head of its sheet, and what it is between. */
@@ -68,7 +68,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         say("");
         say(title);
         for (int i = 0; i < lines.size(); i++) {
-            String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
+            String mark = numbered ? Format.of("%3d. ", i + 1) : "  -  ";
             fold(mark, units.told(lines.get(i)), "     ");
         }
     }
@@ -105,24 +105,20 @@ record DetailLines(Terminal terminal, UnitSystem units) {
                 "pen line",
                 junction.penLine().unbroken()
                         ? "unbroken; neck " + new Print(units).neck(junction.penLine())
-                                + String.format(
-                                        Locale.ROOT,
+                                + Format.of(
                                         ", %.0f %% of the thinner insulation",
                                         100 * junction.penLine().share())
                         : "broken");
         row(
                 "weakest path",
-                String.format(
-                        Locale.ROOT,
+                Format.of(
                         "%s, %.0f %% of what the surface beside it has",
                         units.format(junction.weakestPath().resistance(), Dimension.RESISTANCE),
                         100 * junction.weakestPath().ratio()));
     }
 
     void factor(double temperatureFactor) {
-        row(
-                "fRsi",
-                units.told(String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", temperatureFactor)));
+        row("fRsi", units.told(Format.of("%.2f, with Rsi 0.25 m²·K/W, an estimate", temperatureFactor)));
     }
 
     /** The lengths a house may change, with their ranges. */
@@ -140,7 +136,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     private String length(double metres) {
         boolean fine = units == UnitSystem.SI && Math.abs(metres * 1000 - Math.rint(metres * 1000)) > 1e-6;
-        return fine ? String.format(Locale.ROOT, "%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
+        return fine ? Format.of("%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
     }
 
     /** What a detail says of itself, whatever it is for. */

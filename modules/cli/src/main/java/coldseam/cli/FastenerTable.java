@@ -2,12 +2,12 @@ package coldseam.cli;
 
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.point.Fastener;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -25,8 +25,7 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
                 fasteners.castToList().parallelStream().map(each -> computer.compute(each.detail(), each.setup())));
         lines.fold(
                 "",
-                String.format(
-                        Locale.ROOT,
+                Format.of(
                         "Screws through mineral wool board: shaft %s, %s into the base, plate %s across; render outside",
                         units.format(Fastener.SHAFT, Dimension.THICKNESS),
                         units.format(Fastener.EMBEDDED, Dimension.THICKNESS),
@@ -50,7 +49,6 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
                 Words.word(fastener.steel()),
                 new Print(units).number(result.chi(), Dimension.POINT_TRANSMITTANCE),
                 units.number(fastener.correction(), Dimension.POINT_TRANSMITTANCE),
-                String.format(
-                        Locale.ROOT, "U %+.1f %%", 100 * PER_AREA * result.chi().middle() / result.transmittance())));
+                Format.of("U %+.1f %%", 100 * PER_AREA * result.chi().middle() / result.transmittance())));
     }
 }

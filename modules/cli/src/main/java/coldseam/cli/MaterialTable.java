@@ -5,8 +5,8 @@ import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -63,7 +63,7 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
     }
 
     private static String factor(double factor) {
-        return Double.isInfinite(factor) ? "tight" : String.format(Locale.ROOT, "%.0f", factor);
+        return Double.isInfinite(factor) ? "tight" : Format.of("%.0f", factor);
     }
 
     private static String named(String verb, ImmutableList<String> what) {

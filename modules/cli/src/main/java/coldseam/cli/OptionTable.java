@@ -5,6 +5,7 @@ import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.PointKind;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
@@ -15,7 +16,6 @@ import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Suits;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -138,8 +138,7 @@ final class OptionTable {
 
     private void numbers(BridgeResult result) {
         if (!(result instanceof JunctionResult junction)) {
-            lines.say(String.format(
-                    Locale.ROOT,
+            lines.say(Format.of(
                     "%schi %s %s, fRsi %.2f",
                     DetailLines.UNDER,
                     number(result, DimensionSystem.EXTERNAL),
@@ -150,14 +149,12 @@ final class OptionTable {
         lines.say(ROW.formatted(
                 number(result, DimensionSystem.EXTERNAL),
                 number(result, DimensionSystem.INTERNAL),
-                String.format(Locale.ROOT, "%.2f", result.temperatureFactor()),
+                Format.of("%.2f", result.temperatureFactor()),
                 new Print(units).neck(junction.penLine()),
-                String.format(
-                        Locale.ROOT, "%.0f %%", 100 * junction.weakestPath().ratio())));
+                Format.of("%.0f %%", 100 * junction.weakestPath().ratio())));
         Optional<DefaultPsi> tabulated = NearestDefaultPsi.of(junction);
         tabulatedShown |= tabulated.isPresent();
-        tabulated.ifPresent(row -> lines.say(String.format(
-                Locale.ROOT,
+        tabulated.ifPresent(row -> lines.say(Format.of(
                 "%s%-18s  %-18s  ISO 14683 %s",
                 DetailLines.UNDER,
                 units.number(row.external(), result.dimension()),

@@ -1,6 +1,6 @@
 package coldseam.cli;
 
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.function.LongSupplier;
 
 /**
@@ -53,20 +53,13 @@ final class ProgressBar {
     private String line(int done, int of, long elapsed) {
         int filled = of == 0 ? CELLS : (int) ((long) CELLS * done / of);
         String left = done == 0 || done == of ? "" : time((long) ((double) elapsed / done * (of - done))) + " left";
-        return String.format(
-                Locale.ROOT,
-                "[%s%s] %d of %d %s  %-12s",
-                "#".repeat(filled),
-                ".".repeat(CELLS - filled),
-                done,
-                of,
-                what,
-                left);
+        return Format.of(
+                "[%s%s] %d of %d %s  %-12s", "#".repeat(filled), ".".repeat(CELLS - filled), done, of, what, left);
     }
 
     private static String time(long nanoseconds) {
         long seconds = Math.round((double) nanoseconds / SECOND);
-        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+        return Format.of("%d:%02d", seconds / 60, seconds % 60);
     }
 
     /** Ends a bar that was written over. */

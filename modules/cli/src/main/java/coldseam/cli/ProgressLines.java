@@ -2,7 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.Work;
 import coldseam.audit.engine.Progress;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.function.LongSupplier;
 
 /**
@@ -38,8 +38,7 @@ final class ProgressLines implements Progress {
 
     /** In one line: how many sections and bodies, and about how many unknowns. */
     static String text(Work work) {
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "To solve: %d junctions%s, %d points and %d corners with all they are compared with, some %.1f million"
                         + " unknowns",
                 work.junctions(),
@@ -69,7 +68,7 @@ final class ProgressLines implements Progress {
             return;
         }
         last = now;
-        String text = String.format(Locale.ROOT, "%s: %d of %d", step, done, of);
+        String text = Format.of("%s: %d of %d", step, done, of);
         if (terminal.interactive()) {
             terminal.err().print("\r" + text + "   ");
             open = true;

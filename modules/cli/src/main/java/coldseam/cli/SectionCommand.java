@@ -11,6 +11,7 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.hand.Drawn;
 import coldseam.junctions.hand.DrawnBody;
@@ -21,7 +22,6 @@ import coldseam.report.BodySvg;
 import coldseam.report.SectionSvg;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -119,9 +119,7 @@ final class SectionCommand implements Callable<Integer> {
         }
         terminal.fold(solution.body().name(), "", "");
         double unit = loaded.unit();
-        numbers(
-                solution,
-                at -> String.format(Locale.ROOT, "(%.4g, %.4g, %.4g)", at.x() / unit, at.y() / unit, at.z() / unit));
+        numbers(solution, at -> Format.of("(%.4g, %.4g, %.4g)", at.x() / unit, at.y() / unit, at.z() / unit));
         solution.patches()
                 .forEach(patch -> say(
                         "mean temperature of patch %s, proven: %s on %.4g m²",
@@ -146,8 +144,7 @@ final class SectionCommand implements Callable<Integer> {
         if (places.notEmpty()) {
             say(
                     "Most of the intervals' width comes from around %s.",
-                    places.collect(each -> place(each.at(), loaded)
-                                    + String.format(Locale.ROOT, ": %.0f %%", 100 * each.share()))
+                    places.collect(each -> place(each.at(), loaded) + Format.of(": %.0f %%", 100 * each.share()))
                             .makeString(", "));
         }
         notes(solution);
@@ -165,7 +162,7 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private static String place(Point at, DrawnSection loaded) {
-        return String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit());
+        return Format.of("(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit());
     }
 
     /** Couplings, flows and temperatures. */
@@ -208,8 +205,7 @@ final class SectionCommand implements Callable<Integer> {
 
     /** What is said of a coupling whose own interval is wider than asked. */
     private static String width(Coupling coupling, Solved<?> solution) {
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "; %.2g of its middle wide, %.2g was asked%s",
                 coupling.relativeWidth(),
                 solution.accuracy().relativeWidth(),
@@ -218,7 +214,7 @@ final class SectionCommand implements Callable<Integer> {
 
     private static String amount(Interval value, String unit) {
         if (value.width() == 0) {
-            return String.format(Locale.ROOT, "%.6g %s", value.lower(), unit);
+            return Format.of("%.6g %s", value.lower(), unit);
         }
         return Double.isFinite(value.lower()) && Double.isFinite(value.upper())
                 ? UnitSystem.significant(value.lower(), value.upper(), DIGITS) + " " + unit
@@ -226,6 +222,6 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private void say(String format, Object... values) {
-        terminal.fold(String.format(Locale.ROOT, format, values), "  ", "      ");
+        terminal.fold(Format.of(format, values), "  ", "      ");
     }
 }

@@ -1,9 +1,9 @@
 package coldseam.cli;
 
 import coldseam.audit.Work;
+import coldseam.files.quantity.Format;
 import java.lang.management.ManagementFactory;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongSupplier;
 
@@ -85,11 +85,8 @@ final class Timings {
     }
 
     private static String line(String phase, Time time) {
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "timing: %-20s %9.3f s %9.3f s of processors%n",
-                phase,
-                time.wall * NANOSECONDS,
-                time.processor * NANOSECONDS);
+                phase, time.wall * NANOSECONDS, time.processor * NANOSECONDS);
     }
 }

@@ -14,6 +14,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
@@ -26,7 +27,6 @@ import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -114,7 +114,7 @@ final class VerdictText {
     }
 
     private static void changed(MutableList<String> lines, String how, String what) {
-        lines.addAllIterable(Columns.fold(what, String.format(Locale.ROOT, "  %-5s", how), "       "));
+        lines.addAllIterable(Columns.fold(what, Format.of("  %-5s", how), "       "));
     }
 
     /** Each finding in a line, in their order, by what it is about. */
@@ -213,8 +213,7 @@ final class VerdictText {
                 .ifPresent(surface -> row(
                         lines,
                         "coldest " + what,
-                        String.format(
-                                Locale.ROOT,
+                        Format.of(
                                 "fRsi %.2f, %s (%s); the limit is %.2f",
                                 surface.temperatureFactor(),
                                 surface.sheet().kind(),
@@ -233,7 +232,7 @@ final class VerdictText {
         return wet == 0
                 ? from + "the house has " + own
                 : from + "CAUTION: the house has " + own + ", enough on " + (wet == 1 ? "this sheet" : wet + " sheets")
-                        + String.format(Locale.ROOT, " (fRsi below %.2f)", mould.designNeed());
+                        + Format.of(" (fRsi below %.2f)", mould.designNeed());
     }
 
     private String byMonth(Mould mould) {
@@ -241,8 +240,7 @@ final class VerdictText {
             return "not judged by months: the house file gives no monthly climate";
         }
         MonthlyTemperatureFactor.Need need = mould.monthly().get().critical();
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "by months fRsi %.2f is needed (%s); %s",
                 need.temperatureFactor(),
                 Phrases.month(need.month()),
@@ -282,11 +280,11 @@ final class VerdictText {
     }
 
     private static void row(MutableList<String> lines, String label, String text) {
-        lines.addAllIterable(Columns.fold(text, String.format(Locale.ROOT, LABEL, label), UNDER_LABEL));
+        lines.addAllIterable(Columns.fold(text, Format.of(LABEL, label), UNDER_LABEL));
     }
 
     private static String number(Finding finding) {
-        return String.format(Locale.ROOT, "%3d  ", finding.number());
+        return Format.of("%3d  ", finding.number());
     }
 
     /** Severity, length, loss and money of a finding, as far as they are known. */
@@ -297,11 +295,8 @@ final class VerdictText {
         }
         finding.loss().ifPresent(loss -> parts.add(print.of(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
         finding.moneyPerYear()
-                .ifPresent(money -> parts.add(String.format(
-                        Locale.ROOT,
-                        "%.0f %s a year",
-                        money,
-                        audit.house().prices().currency())));
+                .ifPresent(money -> parts.add(Format.of(
+                        "%.0f %s a year", money, audit.house().prices().currency())));
         return parts.makeString(", ");
     }
 }

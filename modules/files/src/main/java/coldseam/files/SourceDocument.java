@@ -1,5 +1,6 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Format;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
@@ -154,7 +155,7 @@ public final class SourceDocument {
             faults.add(
                     new Position(file, line, column),
                     "the file is not in UTF-8",
-                    String.format(Locale.ROOT, "byte 0x%02X", content[bytes.position()]),
+                    Format.of("byte 0x%02X", content[bytes.position()]),
                     "text in UTF-8",
                     "save the file as UTF-8");
             return Optional.empty();
@@ -322,7 +323,7 @@ public final class SourceDocument {
         unseen.ifPresent(each -> faults.add(
                 place,
                 what + " holds a character that cannot be shown",
-                String.format(Locale.ROOT, "U+%04X", each),
+                Format.of("U+%04X", each),
                 "letters, digits, signs and spaces",
                 "remove it"));
         return unseen.isPresent();

@@ -1,6 +1,6 @@
 package coldseam.assemblies.internal;
 
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 
 /** Guards that name what was asked, the value with its unit and what is allowed. Each is written so that NaN fails. */
 public final class Arguments {
@@ -44,10 +44,7 @@ public final class Arguments {
             return value;
         }
         throw refused(
-                what,
-                value,
-                unit,
-                String.format(Locale.ROOT, "%s to %s %s", least, most, unit).strip());
+                what, value, unit, Format.of("%s to %s %s", least, most, unit).strip());
     }
 
     /**
@@ -64,12 +61,11 @@ public final class Arguments {
                 what,
                 value,
                 unit,
-                String.format(Locale.ROOT, "more than %s and less than %s %s", low, high, unit)
-                        .strip());
+                Format.of("more than %s and less than %s %s", low, high, unit).strip());
     }
 
     private static IllegalArgumentException refused(String what, double value, String unit, String allowed) {
-        String shown = String.format(Locale.ROOT, "%s %s", value, unit).strip();
+        String shown = Format.of("%s %s", value, unit).strip();
         return new IllegalArgumentException(what + " is " + shown + "; allowed is " + allowed + ". Correct the input.");
     }
 }

@@ -5,7 +5,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -76,8 +76,7 @@ public record BoardLoads(ImmutableList<Board> boards, ImmutableList<String> miss
             boolean weighs = layer.role() != Role.MEMBRANE && layer.air().isEmpty();
             if (weighs && layer.material().density().isEmpty()) {
                 known = false;
-                missing.add(String.format(
-                        Locale.ROOT,
+                missing.add(Format.of(
                         "%s has no density; what lies under it cannot be checked. Give its material one",
                         layer.material().name()));
             } else if (weighs) {

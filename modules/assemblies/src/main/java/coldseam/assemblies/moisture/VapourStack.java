@@ -8,7 +8,7 @@ import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.internal.Arguments;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -91,11 +91,9 @@ public record VapourStack(
         assembly.insideVentilation().forEachWithIndex((layer, i) -> {
             if (layer.air().isEmpty()
                     && layer.material().vapourResistanceFactor().isEmpty()) {
-                missing.add(String.format(
-                        Locale.ROOT,
+                missing.add(Format.of(
                         "layer %d from inside (%s) has no vapour resistance factor; give its material one of 1 or more",
-                        i + 1,
-                        layer.material().name()));
+                        i + 1, layer.material().name()));
             }
         });
         return missing.toImmutable();

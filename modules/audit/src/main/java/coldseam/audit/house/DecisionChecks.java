@@ -14,6 +14,7 @@ import coldseam.envelope.file.house.LoadedHouse.PlacedDecision;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.files.Faults;
+import coldseam.files.quantity.Format;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
 import coldseam.junctions.detail.Detail;
@@ -185,7 +186,7 @@ final class DecisionChecks {
             faults.add(
                     moving.getLast().name(),
                     "build-ups and openings are compared in all combinations",
-                    String.format(java.util.Locale.ROOT, "%.0f combinations", count),
+                    Format.of("%.0f combinations", count),
                     "up to " + MOST_COMBINATIONS,
                     "leave out options, or decide several openings together");
         }

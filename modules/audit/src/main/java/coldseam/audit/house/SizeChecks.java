@@ -5,8 +5,8 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.files.Faults;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
-import java.util.Locale;
 
 /** Whether somebody can live in a house of this size, and what is given by hand goes with it. */
 final class SizeChecks {
@@ -69,7 +69,7 @@ final class SizeChecks {
                     loaded.site(),
                     "ventilation-heat-loss goes with the volume",
                     watts(loss)
-                            .and(String.format(Locale.ROOT, ", %.2g air changes an hour of ", loss / once))
+                            .and(Format.of(", %.2g air changes an hour of ", loss / once))
                             .and(shell.internalVolume(), Dimension.VOLUME),
                     watts(LEAST_CHANGES * once)
                             .and(" to ")

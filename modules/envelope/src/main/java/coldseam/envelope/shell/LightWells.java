@@ -12,7 +12,7 @@ import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -206,8 +206,7 @@ final class LightWells {
                         .collectDouble(Facet::inset)
                         .max();
         if (column.from() < left + beside - Vertex.ONE || column.to() > right - beside + Vertex.ONE) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
+            return Optional.of(Format.of(
                     "it would reach from %.3f m to %.3f m from the left end of \"%s\"; what stands in the ground leaves room from"
                             + " %.3f m to %.3f m, clear of the walls that meet it. Make it narrower, or move it.",
                     (column.from() - left) / Vertex.PER_METRE,
@@ -219,18 +218,14 @@ final class LightWells {
         double floor = facet.traits().floor();
         double least = tops(column, facet).collectDouble(Vertex::z).min();
         if (column.floor() > least - Vertex.ONE) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
+            return Optional.of(Format.of(
                     "its floor lies %.3f m over the storey's floor, and the ground before \"%s\" there at %.3f m."
                             + " Remove light-well where the window stands over the ground or in another's light well, or"
                             + " correct sill and below-sill.",
-                    Vertex.metres(column.floor()) - floor,
-                    facet.name(),
-                    least / Vertex.PER_METRE - floor));
+                    Vertex.metres(column.floor()) - floor, facet.name(), least / Vertex.PER_METRE - floor));
         }
         if (Vertex.metres(column.floor()) < floor) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
+            return Optional.of(Format.of(
                     "its floor lies %.3f m under the storey's floor; at most it is as deep as that. Correct sill or below-sill;"
                             + " where the ground is lower before the whole wall, give its heights under body: ground.",
                     floor - Vertex.metres(column.floor())));

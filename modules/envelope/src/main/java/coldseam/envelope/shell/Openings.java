@@ -15,8 +15,8 @@ import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.Joint;
 import coldseam.envelope.shell.plan.StepZones;
+import coldseam.files.quantity.Format;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -363,8 +363,7 @@ final class Openings {
                                         || seam.surface().equals(facet.whole())))) {
             return Optional.empty();
         }
-        return Optional.of(String.format(
-                Locale.ROOT,
+        return Optional.of(Format.of(
                 "Opening \"%s\": it begins %.3f m over the floor, and the ground before \"%s\" there stands up to %.3f m over it."
                         + " %s",
                 opening.name(),
@@ -378,8 +377,7 @@ final class Openings {
                 door
                         ? "List the stair that leads down to it under seams, of the kind \"outside stair against the wall\" and on"
                                 + " that surface, or raise the door."
-                        : String.format(
-                                Locale.ROOT,
+                        : Format.of(
                                 "Give it a light well, light-well: {width: %.1f m, below-sill: 150 mm, projection: 600 mm, drain:"
                                         + " footing drain}, or raise its sill to that; where it stands in another window's light"
                                         + " well, move it there.",
@@ -398,8 +396,7 @@ final class Openings {
         boolean upright = p.axes().v().z() > 0.99;
         double zero = upright ? floor(p.facet()) - p.axes().origin().z() : out.getMinY();
         double foot = foot(p, outside, inside);
-        return Optional.of(String.format(
-                Locale.ROOT,
+        return Optional.of(Format.of(
                 "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
                         + " %.3f m to %.3f m over %s; the surface leaves room from %.3f m to %.3f m and from %.3f m to %.3f m"
                         + " at most.%s Make it smaller, or move it.",
@@ -419,8 +416,7 @@ final class Openings {
 
     private static String lifted(double at, double foot, double zero) {
         return at < foot - ROUNDING && shown(foot - zero) > 0
-                ? String.format(
-                        Locale.ROOT,
+                ? Format.of(
                         " Outside, what lies before this wall (the ground, a deck with all its layers, a roof, a base) ends"
                                 + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
                         shown(foot - zero))
@@ -433,12 +429,9 @@ final class Openings {
         double highest = Math.min(out.getMaxY(), in.getMaxY()) - (p.d() - p.b());
         double floor = floor(p.facet()) - p.axes().origin().z();
         return rise > FLAT && lowest < highest
-                ? String.format(
-                        Locale.ROOT,
+                ? Format.of(
                         " Its sill is %.3f m over the storey's floor, measured upright; here it may be %.3f m to %.3f m.",
-                        shown(p.opening().sill()),
-                        shown(lowest * rise - floor),
-                        shown(highest * rise - floor))
+                        shown(p.opening().sill()), shown(lowest * rise - floor), shown(highest * rise - floor))
                 : "";
     }
 

@@ -3,7 +3,6 @@ package coldseam.files.quantity;
 import static coldseam.files.quantity.Display.si;
 import static coldseam.files.quantity.Display.us;
 
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -162,6 +161,6 @@ public enum Dimension {
     /** What is allowed, for messages: "a number with a unit, such as 200 mm or 8 in". */
     public String allowed() {
         String start = allowsBareNumber() ? "a number" : "a number with its unit";
-        return String.format(Locale.ROOT, "%s, such as %s", start, examples.makeString(" or "));
+        return Format.of("%s, such as %s", start, examples.makeString(" or "));
     }
 }

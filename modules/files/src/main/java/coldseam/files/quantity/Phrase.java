@@ -1,6 +1,5 @@
 package coldseam.files.quantity;
 
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -32,7 +31,7 @@ public record Phrase(ImmutableList<Part> parts) {
 
     /** A length alone that SI says in whole millimetres, as drawings do; m. */
     public static Phrase millimetres(double length) {
-        return of(String.format(Locale.ROOT, "%.0f mm", 1000 * length), length, Dimension.LENGTH);
+        return of(Format.of("%.0f mm", 1000 * length), length, Dimension.LENGTH);
     }
 
     /** What a file says, or is to say: it is written so whatever units the reader has. */

@@ -3,10 +3,10 @@ package coldseam.junctions.atlas;
 import coldseam.files.Csv;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -96,6 +96,6 @@ public final class AtlasCsv {
     }
 
     private static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+        return Format.of(format, value);
     }
 }

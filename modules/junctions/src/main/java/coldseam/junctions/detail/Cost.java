@@ -1,8 +1,8 @@
 package coldseam.junctions.detail;
 
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 
 /**
  * What a detail costs.
@@ -33,14 +33,9 @@ public record Cost(double amount, Per per, String currency, String source) {
     /** Such as {@code 35.00 EUR/m}, or {@code 12.00 EUR each}. */
     public String text(UnitSystem units) {
         if (per == Per.POINT) {
-            return String.format(
-                    Locale.ROOT,
-                    currency.isEmpty() ? "%.2f each, no currency given" : "%.2f %s each",
-                    amount,
-                    currency);
+            return Format.of(currency.isEmpty() ? "%.2f each, no currency given" : "%.2f %s each", amount, currency);
         }
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 currency.isEmpty() ? "%.2f per %3$s, no currency given" : "%.2f %s/%s",
                 amount / units.value(1, Dimension.LENGTH),
                 currency,

@@ -10,8 +10,8 @@ import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
+import coldseam.files.quantity.Format;
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -105,8 +105,7 @@ public sealed interface DrawnChi {
                 .select(side ->
                         side == cut || body.cutPlanes().contains(side) && CutPlanes.showsAlike(body, cut.direction()))
                 .reject(side -> CutPlanes.undisturbed(body, side) >= needed - SolidBody.SNAP)
-                .forEach(side -> faults.add(String.format(
-                        Locale.ROOT,
+                .forEach(side -> faults.add(Format.of(
                         "chi needs a cut that lies so far away that it bends no heat's way (ISO 10211); got %.0f mm from"
                                 + " %s to whatever is drawn otherwise; allowed: at least %.0f mm, %s times the way in"
                                 + " which a disturbance of these layers falls to 1/e; draw more, or write repeated: true where such things"
@@ -133,7 +132,7 @@ public sealed interface DrawnChi {
 
     private static Term section(SolidBody body, BoxSide side, double length) {
         return new Term(
-                String.format(Locale.ROOT, "section at %s × %.4g m", side, length),
+                Format.of("section at %s × %.4g m", side, length),
                 Conduction.solve(CutPlanes.section(body, side), SECTIONS)
                         .couplings()
                         .getOnly()
@@ -144,7 +143,7 @@ public sealed interface DrawnChi {
     private static Term surface(SolidBody body, BoxSide one, BoxSide other, double area, double sign) {
         double u = CutPlanes.stack(body, one, other).orElseThrow().transmittance();
         return new Term(
-                String.format(Locale.ROOT, "layers at %s and %s, U %.5g W/(m²·K) × %.4g m²", one, other, u, area),
+                Format.of("layers at %s and %s, U %.5g W/(m²·K) × %.4g m²", one, other, u, area),
                 Interval.of(sign * u * area));
     }
 
@@ -200,14 +199,10 @@ public sealed interface DrawnChi {
                                 : stack.high())
                         .at();
                 if (Math.abs(said - drawn) > SolidBody.SNAP) {
-                    faults.add(String.format(
-                            Locale.ROOT,
+                    faults.add(Format.of(
                             "the corner lies where the surfaces' %s faces meet; got %c = %.4g m; allowed: %.4g m; correct"
                                     + " it, or dimensions",
-                            internal ? "warm" : "cold",
-                            "xyz".charAt(across.direction()),
-                            said,
-                            drawn));
+                            internal ? "warm" : "cold", "xyz".charAt(across.direction()), said, drawn));
                 }
             }
         }

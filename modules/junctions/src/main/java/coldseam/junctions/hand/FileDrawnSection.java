@@ -13,11 +13,11 @@ import coldseam.files.Positional;
 import coldseam.files.Refers;
 import coldseam.files.Size;
 import coldseam.files.Words;
+import coldseam.files.quantity.Format;
 import coldseam.junctions.detail.FileConnections;
 import coldseam.junctions.detail.Rank;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -89,8 +89,7 @@ record FileDrawnSection(
                 faults.add(
                         place,
                         "a drawing is as large as parts of houses are",
-                        String.format(
-                                Locale.ROOT,
+                        Format.of(
                                 "%s m from one side to the other, lengths: %s",
                                 new BigDecimal(size)
                                         .round(new MathContext(3))

@@ -14,12 +14,12 @@ import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
-import java.util.Locale;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -351,6 +351,6 @@ final class HandBounds {
     }
 
     private static Phrase said(String format, double value, Dimension dimension) {
-        return Phrase.of(String.format(Locale.ROOT, format, value), value, dimension);
+        return Phrase.of(Format.of(format, value), value, dimension);
     }
 }

@@ -8,13 +8,13 @@ import coldseam.envelope.Material;
 import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -380,7 +380,6 @@ final class HandLegs {
     }
 
     private static Phrase u(double transmittance) {
-        return Phrase.of(
-                String.format(Locale.ROOT, "%.4g W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
+        return Phrase.of(Format.of("%.4g W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
     }
 }

@@ -4,13 +4,13 @@ import coldseam.assemblies.EquivalentLayer;
 import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.hand.HandLegs.Sheet;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.FloatingStructure;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -182,6 +182,6 @@ final class HandMisfits {
     }
 
     private static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+        return Format.of(format, value);
     }
 }

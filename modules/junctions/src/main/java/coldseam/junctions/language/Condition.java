@@ -3,8 +3,8 @@ package coldseam.junctions.language;
 import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -102,8 +102,8 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
     private static String written(boolean number, double value, double other) {
         for (int digits = 0; digits < 4; digits++) {
             String format = number ? "%." + (3 + digits) + "g" : "%." + digits + "f";
-            String said = String.format(Locale.ROOT, format, value);
-            if (!said.equals(String.format(Locale.ROOT, format, other))) {
+            String said = Format.of(format, value);
+            if (!said.equals(Format.of(format, other))) {
                 return said;
             }
         }

@@ -5,6 +5,7 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointSetup;
@@ -16,7 +17,6 @@ import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.TermsCheck;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -233,8 +233,7 @@ final class PointLaying {
         double thickness = resistance * below.conductivity();
         sheets.add(new PointSection.Sheet("ground", below.conductivity(), thickness));
         fills.add(new Fill(SOIL, new Origin.OfGround()));
-        notes.add(String.format(
-                Locale.ROOT, "The ground is drawn %.1f m thick, so that the floor has its U of ISO 13370.", thickness));
+        notes.add(Format.of("The ground is drawn %.1f m thick, so that the floor has its U of ISO 13370.", thickness));
         return thickness;
     }
 

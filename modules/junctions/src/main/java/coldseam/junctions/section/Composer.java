@@ -11,6 +11,7 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -19,7 +20,6 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -308,14 +308,11 @@ public final class Composer {
         // In whole percents, as the message has it.
         if (Math.rint(100 * borne) < 100 * FloatingStructure.ON_ITS_FOOT) {
             throw DetailDoesNotFit.of(Phrase.of(detail.who()
-                            + String.format(
-                                    Locale.ROOT,
+                            + Format.of(
                                     " draws the %s on %.0f %% of the thickness of what carries it, with its inner face ",
-                                    above.name(),
-                                    100 * borne))
+                                    above.name(), 100 * borne))
                     .andMillimetres(Math.abs(scene.setup().innerStep()))
-                    .and(String.format(
-                            Locale.ROOT,
+                    .and(Format.of(
                             " farther %s than that of the %s; allowed is %.0f %% or more. Choose a detail with a floor that bears"
                                     + " it, draw the section by hand with what does, or bring the faces nearer"
                                     + " (footprint-line).",

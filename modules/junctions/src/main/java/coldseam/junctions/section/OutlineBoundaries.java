@@ -4,13 +4,13 @@ import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.envelope.KindForm;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionEnd;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -179,7 +179,7 @@ final class OutlineBoundaries {
         }
         if (area > HOLE) {
             throw DetailDoesNotFit.of(Phrase.of("the drawing encloses ")
-                    .and(String.format(Locale.ROOT, "%.0f cm²", 1e4 * area), area, Dimension.AREA)
+                    .and(Format.of("%.0f cm²", 1e4 * area), area, Dimension.AREA)
                     .and(
                             " of nothing, through which no heat would pass. Draw what is there, or the space as a block with a"
                                     + " material of its own: width over its resistance (ISO 6946)."));

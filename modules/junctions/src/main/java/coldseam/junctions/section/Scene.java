@@ -5,6 +5,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -16,7 +17,6 @@ import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Zone;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.MutableList;
@@ -353,15 +353,10 @@ record Scene(
         double least = drawing.angles().map(BandDrawing.Angles::least).orElse(20.0);
         double most = drawing.angles().map(BandDrawing.Angles::most).orElse(340.0);
         if (flat || !(angle >= least - MEASURED && angle <= most + MEASURED)) {
-            reasons.add(Phrase.of(String.format(
-                    Locale.ROOT,
+            reasons.add(Phrase.of(Format.of(
                     "%s is drawn for angles of %.0f° to %.0f°%s between the surfaces, measured indoors; here it is %.1f°."
                             + " Choose another detail, or draw the section by hand.",
-                    who,
-                    least,
-                    most,
-                    flat ? " and at least " + (int) FLAT + "° from flat" : "",
-                    angle)));
+                    who, least, most, flat ? " and at least " + (int) FLAT + "° from flat" : "", angle)));
         }
     }
 

@@ -1,6 +1,6 @@
 package coldseam.report.atlas;
 
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -53,7 +53,7 @@ public record Axis(double least, double most, double step) {
             left *= 10;
             digits++;
         }
-        String text = String.format(Locale.ROOT, "%." + digits + "f", number);
+        String text = Format.of("%." + digits + "f", number);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 }

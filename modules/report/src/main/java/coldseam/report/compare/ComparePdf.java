@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
 import coldseam.files.Groups;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Before;
@@ -22,7 +23,6 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -129,8 +129,7 @@ public final class ComparePdf {
                                     + front.verdict(answer.best().get()),
                             words.loss(answer.best().get().audit()),
                             comparison.priced()
-                                    ? String.format(
-                                            Locale.ROOT,
+                                    ? Format.of(
                                             "%d %s",
                                             answer.best().get().choice().cost(),
                                             described.house().prices().currency())
@@ -191,7 +190,7 @@ public final class ComparePdf {
     /** What is lost more in a year, in money where it has a price. */
     private String yearly(Optional<Interval> money, Optional<Interval> energy) {
         String currency = described.house().prices().currency();
-        return money.map(more -> String.format(Locale.ROOT, "%+.0f %s", more.middle(), currency))
+        return money.map(more -> Format.of("%+.0f %s", more.middle(), currency))
                 .orElse(energy.map(more -> units.format(more.middle(), Dimension.ENERGY))
                         .orElse(""));
     }
@@ -213,9 +212,7 @@ public final class ComparePdf {
             yearly(
                     built.savesMoney().map(saved -> saved.times(-1)),
                     built.saves().map(saved -> saved.times(-1))),
-            built.cost().isPresent()
-                    ? String.format(Locale.ROOT, "%+.0f %s", built.cost().getAsDouble(), currency)
-                    : "",
+            built.cost().isPresent() ? Format.of("%+.0f %s", built.cost().getAsDouble(), currency) : "",
             built.payback().map(CompareWords::years).orElse(""),
             front
         };

@@ -3,6 +3,7 @@ package coldseam.report.compare;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.options.Renovation.Cold;
@@ -18,7 +19,6 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.HonestWords;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -159,8 +159,7 @@ final class StagesDrawing {
         } else if (now > before + 0.5) {
             added(canvas, new Box(before, y0, now, y1));
         }
-        canvas.text(
-                String.format(Locale.ROOT, "%.1f", bar.now()), Math.min(now, before) - 4, y0 + 5.5, bold, Align.RIGHT);
+        canvas.text(Format.of("%.1f", bar.now()), Math.min(now, before) - 4, y0 + 5.5, bold, Align.RIGHT);
         double y = y0 - LINE + 1;
         for (String line : bar.says()) {
             canvas.text(fitted(canvas, line, field.width()), field.x0() + 4, y, SMALL, Align.LEFT);

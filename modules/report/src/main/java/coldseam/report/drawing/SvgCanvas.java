@@ -1,8 +1,8 @@
 package coldseam.report.drawing;
 
+import coldseam.files.quantity.Format;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Draws into an SVG 1.1 picture; the same drawing gives the same text. */
@@ -125,15 +125,11 @@ public final class SvgCanvas implements Canvas {
      */
     public String document(String title) {
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + String.format(
-                                Locale.ROOT,
+                + Format.of(
                                 "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"%spt\" height=\"%spt\""
                                         + " viewBox=\"0 0 %s %s\" role=\"img\""
                                         + " font-family=\"'Source Sans 3', sans-serif\">%n",
-                                number(width),
-                                number(height),
-                                number(width),
-                                number(height))
+                                number(width), number(height), number(width), number(height))
                         .replace("\r\n", "\n")
                 + "<title>" + escaped(metrics.settable(title)) + "</title>\n"
                 + (clipCount > 0 ? "<defs>\n" + clips + "</defs>\n" : "")
@@ -166,7 +162,7 @@ public final class SvgCanvas implements Canvas {
     }
 
     private static String hex(Ink ink) {
-        return String.format(Locale.ROOT, "#%02x%02x%02x", ink.red(), ink.green(), ink.blue());
+        return Format.of("#%02x%02x%02x", ink.red(), ink.green(), ink.blue());
     }
 
     /** Two digits after the point: 1/7000 in. */

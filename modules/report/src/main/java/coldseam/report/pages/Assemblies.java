@@ -12,6 +12,7 @@ import coldseam.envelope.Role;
 import coldseam.envelope.Site;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
@@ -23,7 +24,6 @@ import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -218,7 +218,7 @@ public final class Assemblies {
                     .plus(print.of(t.upperLimit(), Dimension.RESISTANCE))
                     .plus(Rich.marked(", lower limit R″_{T} "))
                     .plus(print.of(t.lowerLimit(), Dimension.RESISTANCE) + "; their mean may be wrong by "
-                            + String.format(Locale.ROOT, "%.1f %%", 100 * t.relativeError()) + " at most.");
+                            + Format.of("%.1f %%", 100 * t.relativeError()) + " at most.");
         }
         if (t.corrections().sum() > 0) {
             out = out.plus(" Corrections: " + corrections(t.corrections(), print)

@@ -8,6 +8,7 @@ import coldseam.audit.Mould;
 import coldseam.envelope.Site;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -18,7 +19,6 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /** Mould on inner surfaces, condensation inside assemblies, and the terraces' undersides. */
@@ -108,7 +108,7 @@ public final class MoisturePages {
                                 + print.of(need.indoorHumidity(), Dimension.SHARE)
                                 + " indoors no surface may be colder than "
                                 + print.of(need.leastTemperature(), Dimension.TEMPERATURE) + ", so f_{Rsi} must be "
-                                + String.format(Locale.ROOT, "%.2f", Math.ceil(need.temperatureFactor() * 100) / 100)
+                                + Format.of("%.2f", Math.ceil(need.temperatureFactor() * 100) / 100)
                                 + (good
                                         ? ". Every junction and corner that was computed has it."
                                         : ". Not every junction and corner has it; see the table.")

@@ -4,6 +4,7 @@ import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -14,7 +15,6 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -192,12 +192,9 @@ public final class GapDrawing {
         double unit = system == UnitSystem.SI ? 1e-3 : 0.0254;
         canvas.text(
                 "Most of it around "
-                        + places.collect(place -> String.format(
-                                        Locale.ROOT,
+                        + places.collect(place -> Format.of(
                                         "(%.0f, %.0f): %.0f %%",
-                                        place.at().x() / unit,
-                                        place.at().y() / unit,
-                                        100 * place.share()))
+                                        place.at().x() / unit, place.at().y() / unit, 100 * place.share()))
                                 .makeString("; ")
                         + (system == UnitSystem.SI ? "; places in mm" : "; places in inches"),
                 x0,

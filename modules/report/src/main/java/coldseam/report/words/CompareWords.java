@@ -9,6 +9,7 @@ import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.House;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Changes;
@@ -17,7 +18,6 @@ import coldseam.options.Worst;
 import coldseam.options.Yearly;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -110,7 +110,7 @@ public record CompareWords(UnitSystem units) {
 
     /** ", 12 % of the whole": how much of the change a stage makes; empty where that cannot be said. */
     public static String share(OptionalDouble share) {
-        return share.isPresent() ? String.format(Locale.ROOT, ", %.0f %% of the whole", 100 * share.getAsDouble()) : "";
+        return share.isPresent() ? Format.of(", %.0f %% of the whole", 100 * share.getAsDouble()) : "";
     }
 
     /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price, and of nothing. */
@@ -121,11 +121,8 @@ public record CompareWords(UnitSystem units) {
                     double amount = Math.abs(saved.middle());
                     return (amount < 1
                                     ? "less than 1 " + house.prices().currency()
-                                    : String.format(
-                                            Locale.ROOT,
-                                            "%.0f %s",
-                                            amount,
-                                            house.prices().currency()))
+                                    : Format.of(
+                                            "%.0f %s", amount, house.prices().currency()))
                             + " a year " + (saved.middle() < 0 ? "more to heat" : "saved");
                 });
     }
@@ -146,7 +143,7 @@ public record CompareWords(UnitSystem units) {
                                 junctions -> print().of(built.size(), Dimension.LENGTH),
                                 assembly -> print().of(built.size(), Dimension.AREA),
                                 openings -> print().of(built.size(), Dimension.AREA),
-                                points -> String.format(Locale.ROOT, "%.0f pieces", built.size())))
+                                points -> Format.of("%.0f pieces", built.size())))
                 .orElse("");
     }
 
@@ -178,17 +175,17 @@ public record CompareWords(UnitSystem units) {
         parts.add((leaky.junction().isPresent() ? "psi " : "chi ")
                 + print().of(leaky.external(), leaky.dimension())
                 + at(worst, leaky));
-        parts.add(String.format(Locale.ROOT, "fRsi %.2f", cold.temperatureFactor()) + at(worst, cold));
+        parts.add(Format.of("fRsi %.2f", cold.temperatureFactor()) + at(worst, cold));
         parts.add(
                 cold.mouldHumidity() >= 1
                         ? "no mould at any indoor humidity"
-                        : String.format(Locale.ROOT, "mould from %.0f %% indoors", 100 * cold.mouldHumidity()));
+                        : Format.of("mould from %.0f %% indoors", 100 * cold.mouldHumidity()));
         worst.neck()
                 .ifPresent(neck ->
                         parts.add((neck > 0 ? "neck " + units.format(neck, Dimension.THICKNESS) : "insulation broken")
                                 + at(worst, worst.narrowest().orElseThrow())));
         worst.path()
-                .ifPresent(path -> parts.add(String.format(Locale.ROOT, "weakest path %.0f %%", 100 * path)
+                .ifPresent(path -> parts.add(Format.of("weakest path %.0f %%", 100 * path)
                         + at(worst, worst.shortest().orElseThrow())));
         return parts.toImmutable();
     }
@@ -222,8 +219,8 @@ public record CompareWords(UnitSystem units) {
     public static String years(Interval years) {
         double first = Math.floor(years.lower());
         return first >= LONGEST_PAYBACK
-                ? String.format(Locale.ROOT, "over %.0f", LONGEST_PAYBACK)
-                : String.format(Locale.ROOT, "%.0f…%.0f", first, Math.ceil(years.upper()));
+                ? Format.of("over %.0f", LONGEST_PAYBACK)
+                : Format.of("%.0f…%.0f", first, Math.ceil(years.upper()));
     }
 
     /** Without a cost of what is described, one of nothing is no more than that. */
@@ -246,7 +243,7 @@ public record CompareWords(UnitSystem units) {
         if (cost == 0) {
             return "costs the same";
         }
-        return String.format(Locale.ROOT, "costs %.0f %s %s", Math.abs(cost), currency, cost > 0 ? "more" : "less");
+        return Format.of("costs %.0f %s %s", Math.abs(cost), currency, cost > 0 ? "more" : "less");
     }
 
     /** What it does to the build-up, in mm and inches whatever the units; empty where it does nothing. */

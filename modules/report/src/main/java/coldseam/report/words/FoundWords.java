@@ -6,11 +6,11 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.conduction.Point;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, beside what is planned there. */
@@ -42,7 +42,7 @@ public final class FoundWords {
     private String numbers(BridgeSheet<JunctionResult> sheet) {
         return "psi "
                 + new Print(units).of(sheet.result().psi(audit.heatLoss().system()), Dimension.LINEAR_TRANSMITTANCE)
-                + String.format(Locale.ROOT, ", fRsi %.2f", sheet.temperatureFactor()) + ", "
+                + Format.of(", fRsi %.2f", sheet.temperatureFactor()) + ", "
                 + (sheet.mouldHumidity() >= 1
                         ? "no mould at any humidity"
                         : "mould from " + units.format(sheet.mouldHumidity(), Dimension.SHARE));

@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Changes;
@@ -12,7 +13,6 @@ import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
 import coldseam.options.Yearly;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -182,15 +182,13 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         double limit = answer.limit().orElse(0);
         String least = comparison.priced() ? "least cost" : "least loss";
         return switch (answer.asked()) {
-            case BUDGET -> String.format(Locale.ROOT, "least loss within %.0f %s", limit, currency());
+            case BUDGET -> Format.of("least loss within %.0f %s", limit, currency());
             case HEAT_LOSS -> least + " for H_T up to " + units.format(limit, Dimension.HEAT_LOSS_COEFFICIENT);
             case ENERGY -> least + " for a loss of up to " + units.format(limit, Dimension.ENERGY) + " a year";
             case TRANSMITTANCE -> least + " with every psi and chi within its limit";
             case SURFACE -> least + " with every seam warm enough inside";
             case NO_FINDING -> least + " with nothing found";
-            case LEAST_COST ->
-                String.format(
-                        Locale.ROOT, "least cost of building and of heat over %.0f years, at today's price", limit);
+            case LEAST_COST -> Format.of("least cost of building and of heat over %.0f years, at today's price", limit);
             case LEAST_LOSS -> "least loss of all";
         };
     }

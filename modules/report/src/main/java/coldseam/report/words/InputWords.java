@@ -20,13 +20,13 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.vertex.VertexResult;
 import java.time.Month;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -98,11 +98,7 @@ public final class InputWords {
                 .heat()
                 .ifPresent(price -> row(
                         "Price of heat",
-                        String.format(
-                                Locale.ROOT,
-                                "%.3f %s per kWh",
-                                price,
-                                house.prices().currency()),
+                        Format.of("%.3f %s per kWh", price, house.prices().currency()),
                         FILE));
     }
 
@@ -348,7 +344,7 @@ public final class InputWords {
             return "";
         }
         double mu = material.vapourResistanceFactor().getAsDouble();
-        return Double.isInfinite(mu) ? "; vapour-tight" : String.format(Locale.ROOT, "; μ %.0f", mu);
+        return Double.isInfinite(mu) ? "; vapour-tight" : Format.of("; μ %.0f", mu);
     }
 
     private static String source(Provenance provenance) {

@@ -7,8 +7,8 @@ import coldseam.audit.Note;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -91,8 +91,7 @@ public final class MethodWords {
                 edge ->
                         "The edge insulation of the slab is drawn in the sections of the slab's edge and counts in their psi, not in"
                                 + " the floor's U; a section drawn by hand and an own psi must hold it themselves.",
-                crawlSpace -> String.format(
-                        Locale.ROOT,
+                crawlSpace -> Format.of(
                         "The crawl space was not described: %s high, walls of %s, vents of %s, wind of %s, average shielding,"
                                 + " bare ground (common practice, no source).",
                         units.format(crawlSpace.as().height(), Dimension.LENGTH),

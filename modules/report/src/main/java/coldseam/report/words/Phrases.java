@@ -4,6 +4,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.language.DetailParameter;
@@ -36,7 +37,7 @@ public record Phrases(UnitSystem units) {
 
     /** A temperature factor, to three digits, so that it is told from its limit. */
     String factor(double factor) {
-        return String.format(Locale.ROOT, "%.3f", factor);
+        return Format.of("%.3f", factor);
     }
 
     /** A month's name. */
@@ -80,8 +81,7 @@ public record Phrases(UnitSystem units) {
     /** What the catalogue would do instead, as a next step. */
     String better(BridgeSheet<?> sheet) {
         return sheet.best()
-                        .map(best -> String.format(
-                                Locale.ROOT,
+                        .map(best -> Format.of(
                                 "the catalogue's best here is \"%s\" (%s), %s%s",
                                 best.detail().name(),
                                 best.detail().id(),
@@ -114,8 +114,7 @@ public record Phrases(UnitSystem units) {
     }
 
     private String length(DetailParameter parameter) {
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "%s (%s to %s, now %s)",
                 parameter.name(),
                 say(parameter.least(), Dimension.THICKNESS),

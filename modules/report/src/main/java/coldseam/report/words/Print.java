@@ -2,9 +2,9 @@ package coldseam.report.words;
 
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PenLine;
-import java.util.Locale;
 
 /**
  * Numbers as reports and the terminal print them: always with their unit, intervals as people read them or with both bounds.
@@ -55,9 +55,7 @@ public record Print(UnitSystem units) {
     /** A layer's thickness; foils in mil (1/1000 in) where inches and their sixteenths would say nothing. */
     public String thickness(double metres) {
         boolean foil = units == UnitSystem.US && metres < INCH / 32;
-        return foil
-                ? String.format(Locale.ROOT, "%.0f mil", metres / INCH * 1000)
-                : units.format(metres, Dimension.THICKNESS);
+        return foil ? Format.of("%.0f mil", metres / INCH * 1000) : units.format(metres, Dimension.THICKNESS);
     }
 
     /** A pen line's neck, as is left of it at least, or that it is broken. */
@@ -74,18 +72,16 @@ public record Print(UnitSystem units) {
     public static String percent(Interval share) {
         double low = Math.floor(share.lower() * 1000) / 10;
         double high = Math.ceil(share.upper() * 1000) / 10;
-        return low == high
-                ? String.format(Locale.ROOT, "%.1f %%", low)
-                : String.format(Locale.ROOT, "%.1f…%.1f %%", low, high);
+        return low == high ? Format.of("%.1f %%", low) : Format.of("%.1f…%.1f %%", low, high);
     }
 
     /** A temperature factor. */
     public static String factor(double factor) {
-        return String.format(Locale.ROOT, "%.2f", factor);
+        return Format.of("%.2f", factor);
     }
 
     /** An amount of money in whole units, its thousands apart. */
     public static String money(double amount) {
-        return String.format(Locale.ROOT, "%,.0f", amount).replace(',', '\u2009');
+        return Format.of("%,.0f", amount).replace(',', '\u2009');
     }
 }

@@ -7,13 +7,13 @@ import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Stage;
 import coldseam.options.Renovation.Unlike;
 import coldseam.options.Yearly;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -154,7 +154,7 @@ public final class RenovationWords {
 
     private String money(Interval more) {
         return Yearly.money(more, renovation.after().house())
-                .map(each -> Math.abs(each.middle()) < 0.5 ? "0" : String.format(Locale.ROOT, "%+.0f", each.middle()))
+                .map(each -> Math.abs(each.middle()) < 0.5 ? "0" : Format.of("%+.0f", each.middle()))
                 .orElse("");
     }
 
@@ -211,8 +211,7 @@ public final class RenovationWords {
 
     private static ImmutableList<String> mould(Audit audit, ImmutableList<Cold> cold, String while_) {
         return cold.isEmpty()
-                ? Lists.immutable.of(String.format(
-                        Locale.ROOT,
+                ? Lists.immutable.of(Format.of(
                         "no seam of known temperature is colder than fRsi %.2f, which %s; corners are not looked at here",
                         audit.mould().need(),
                         audit.mould().monthly().isPresent()
@@ -225,18 +224,14 @@ public final class RenovationWords {
     private static ImmutableList<String> byKind(ImmutableList<Cold> cold) {
         return Groups.by(cold, each -> each.row().kindLabel()).collect(alike -> {
             Cold coldest = alike.minBy(Cold::now);
-            return String.format(
-                    Locale.ROOT,
+            return Format.of(
                     "%s (%d), fRsi %.2f at the coldest, %.2f is needed%s",
                     coldest.row().kindLabel(),
                     alike.size(),
                     coldest.now(),
                     coldest.need(),
                     coldest.colder()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    ", %.2f as found",
-                                    coldest.before().getAsDouble())
+                            ? Format.of(", %.2f as found", coldest.before().getAsDouble())
                             : "");
         });
     }

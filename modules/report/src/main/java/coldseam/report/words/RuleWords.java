@@ -48,9 +48,9 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.ControlLine;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -169,8 +169,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     FramesApartRule.Found.class,
                     (found, say) ->
                             "one frame drawn in two planes: " + found.openings().makeString("\"", "\", \"", "\""),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "it is set back %s from the wall's outer face in \"%s\" (%s) and %s in \"%s\" (%s); no frame is both, so"
                                     + " that psi of one or both is of another house",
                             say.say(found.from(), Dimension.THICKNESS),
@@ -184,8 +183,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     HumidityOverLimitRule.Found.class,
                     (found, say) -> "rooms too humid for " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "its temperature factor fRsi is %s; rooms of %s would need %s at %s outdoors to stay free of mould%s",
                             say.factor(found.worst().temperatureFactor()),
                             say.say(found.humid().humidity(), Dimension.SHARE),
@@ -216,8 +214,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     LayerBrokenRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers()) + " broken at " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             either(found.worst(), "%1$s ends at \"%2$s\"", "\"%2$s\" leaves %1$s open around it"),
                             LayerWords.phrase(found.layers()),
                             found.worst().result().detail().name()),
@@ -226,8 +223,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     LayerNotShownRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.first()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             either(
                                     found.first(),
                                     "\"%s\" does not show what becomes of %s",
@@ -268,8 +264,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     MouldByMonthRule.Found.class,
                     (found, say) -> "mould possible at " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "its temperature factor fRsi is %s; in %s, at %s indoors, it would have to be %s to stay"
                                     + " free of mould",
                             say.factor(found.worst().temperatureFactor()),
@@ -280,8 +275,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     NeckPinchedRule.Found.class,
                     (found, say) -> "insulation pinched at " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "%s of insulation are left at the narrowest, %s of the thinner neighbour; the limit is %s",
                             say.say(found.line().neck(), Dimension.THICKNESS),
                             say.say(found.line().share(), Dimension.SHARE),
@@ -290,8 +284,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     OpenEdgeRule.Found.class,
                     (found, say) -> "a surface is missing",
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "the shell is open along %s (%s in all), beside %s",
                             found.hole().size() == 1 ? "one edge" : found.hole().size() + " edges",
                             say.say(found.length(), Dimension.LENGTH),
@@ -309,8 +302,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + Words.word(found.openings().getFirst().kind())
                                     + " \"" + found.openings().getFirst().name() + "\" lets much heat through"
                             : found.openings().size() + " windows and doors let much heat through",
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "U of \"%s\" is %s, the limit %s",
                             found.openings().getFirst().name(),
                             say.say(found.transmittance(), Dimension.TRANSMITTANCE),
@@ -319,8 +311,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     OwnPsiBelowComputedRule.Found.class,
                     (found, say) -> "own psi at " + bridge(found.worst()) + " promises more than its detail keeps",
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "the house file says %s; \"%s\" computed with these layers is proven to lose %s",
                             say.say(found.own(), Dimension.LINEAR_TRANSMITTANCE),
                             found.worst().result().detail().name(),
@@ -330,8 +321,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     PairUnderLimitRule.Found.class,
                     (found, say) -> "cold between " + found.worst().one().kind() + " and "
                             + found.worst().other().kind(),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "%s and %s run beside each other, %s apart; solved in one section fRsi is %.2f, and %.2f is needed,"
                                     + " though each by itself has it; mould may grow from %.0f %% indoor humidity on",
                             found.worst().one().id(),
@@ -352,8 +342,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     SeamsTouchRule.Found.class,
                     (found, say) -> "seams touch on \"" + found.surface() + "\"",
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "%s beside each other, %s apart at the least, for %s; each disturbs the other's heat flow%s."
                                     + " They are not solved in one section, since %s. Each is computed as if it were alone: its interval and fRsi do not hold there,"
                                     + " so H_T is a least value, with no psi of theirs above what the surfaces lose",
@@ -397,8 +386,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     SurfaceWithoutLayer.Found.class,
                     (found, say) -> "no " + Words.word(found.control()) + " layer in \"" + found.assembly() + "\"",
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "no layer of \"%s\" is named for %s control, on %s of %s",
                             found.assembly(),
                             Words.word(found.control()),
@@ -420,8 +408,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     TemperatureFactorUnderLimitRule.Found.class,
                     (found, say) -> "cold inner surface at " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "%s %s%s, the limit %.2f; at the design temperature mould can grow there from %s indoor"
                                     + " humidity on, and it drips from %s on",
                             either(found.worst(), "its temperature factor fRsi is", "the temperature factor fRsi is"),
@@ -442,8 +429,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     TransmittanceOverLimitRule.Found.class,
                     (found, say) -> either(found.worst(), "much heat lost at ", "insulation pierced by ")
                             + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             either(
                                     found.worst(),
                                     "psi is %1$s in %4$s dimensions, the limit %2$s",
@@ -457,8 +443,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
             new RuleWords<>(
                     WeakestPathRule.Found.class,
                     (found, say) -> "a short way out at " + bridge(found.worst()),
-                    (found, say) -> String.format(
-                            Locale.ROOT,
+                    (found, say) -> Format.of(
                             "the weakest path resists %s, %s of the surface beside it; the limit is %s",
                             say.say(found.path().resistance(), Dimension.RESISTANCE),
                             say.say(found.path().ratio(), Dimension.SHARE),
@@ -513,10 +498,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
         return found.overLimit()
                 ? start + ", the limit " + limit(found.limit(), found.source(), say)
                 : start + ", "
-                        + String.format(
-                                Locale.ROOT,
-                                "%.1f",
-                                found.transmittance() / found.others().orElseThrow())
+                        + Format.of(
+                                "%.1f", found.transmittance() / found.others().orElseThrow())
                         + " times the "
                         + say.say(found.others().orElseThrow(), Dimension.TRANSMITTANCE)
                         + " it would have in proportion to the house's other surfaces (each against a minimum code for"
@@ -542,20 +525,16 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
     private static String stopped(ControlLine line) {
         String word = Words.word(line.control()) + " control";
         return line instanceof ControlLine.ChangesSide changes
-                ? String.format(
-                        Locale.ROOT,
+                ? Format.of(
                         "%s lies %s the insulation in one surface and %s it in the other, and nothing that is drawn joins the"
                                 + " two",
-                        word,
-                        Words.word(changes.first()),
-                        Words.word(changes.second()))
+                        word, Words.word(changes.first()), Words.word(changes.second()))
                 : "no tape or lap along the joints of the drawing joins the two layers of " + word;
     }
 
     private static String coldCorner(CornerUnderLimitRule.Found found, Phrases say) {
         VertexSheet worst = found.worst();
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "where its seams meet the temperature factor fRsi is %s; %s %s; at the design temperature mould can grow"
                         + " there from %s indoor humidity on, and it drips from %s on",
                 say.factor(worst.temperatureFactor()),
@@ -572,8 +551,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
     }
 
     private static String condensation(CondensationInsideRule.Found found, Phrases say) {
-        String most = String.format(
-                Locale.ROOT,
+        String most = Format.of(
                 "by diffusion up to %s condense, most by the end of %s at %s",
                 say.say(found.year().most(), Dimension.MASS_PER_AREA),
                 month(found.year().wettest().month()),

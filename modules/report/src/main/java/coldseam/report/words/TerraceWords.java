@@ -3,8 +3,8 @@ package coldseam.report.words;
 import coldseam.audit.TerraceLine;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 
 /** What is said of a terrace deck. */
 public final class TerraceWords {
@@ -18,8 +18,7 @@ public final class TerraceWords {
 
     static String brief(TerraceLine terrace, Phrases say) {
         Site site = terrace.site();
-        return String.format(
-                Locale.ROOT,
+        return Format.of(
                 "the underside of the %s of %s is %s at %s outdoors, %s the dew point %s of air of %s and %s",
                 terrace.deck(),
                 terrace.surface().name(),

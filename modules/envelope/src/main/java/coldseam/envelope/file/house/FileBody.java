@@ -18,7 +18,7 @@ import coldseam.files.Unit;
 import coldseam.files.Whole;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -228,13 +228,9 @@ sealed interface FileBody {
                     faults.add(
                             place,
                             "points of the ground lie apart in plan",
-                            String.format(
-                                    Locale.ROOT,
+                            Format.of(
                                     "\"%s\" and \"%s\" at [%.3f m, %.3f m]",
-                                    ground.get(i),
-                                    ground.get(next),
-                                    a.x(),
-                                    a.y()),
+                                    ground.get(i), ground.get(next), a.x(), a.y()),
                             "1 mm and more",
                             "leave one of them out; a step in the ground is a short slope");
                 }
@@ -282,8 +278,8 @@ sealed interface FileBody {
                 faults.add(
                         place,
                         "levels lie a storey apart, floor to floor",
-                        String.format(Locale.ROOT, "%s, %.3f m over %s", name, rise, below.name()),
-                        String.format(Locale.ROOT, "%.0f m and more", LOWEST_STOREY),
+                        Format.of("%s, %.3f m over %s", name, rise, below.name()),
+                        Format.of("%.0f m and more", LOWEST_STOREY),
                         "correct the heights");
             }
         }

@@ -14,8 +14,8 @@ import coldseam.files.Refers;
 import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -67,7 +67,7 @@ record FileLowerRoof(
             throw new BadValueException(
                     "pitch",
                     "a lean-to slopes visibly",
-                    String.format(Locale.ROOT, "%.3g °", pitch),
+                    Format.of("%.3g °", pitch),
                     "at least 1 °, or none for a flat roof",
                     "correct the pitch, or remove it with low-side, eaves and wall");
         }

@@ -8,7 +8,7 @@ import coldseam.files.Marked;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 
 @Noun("a neighbour")
@@ -39,7 +39,7 @@ sealed interface FileNeighbour {
                 throw new BadValueException(
                         "temperatureFactor",
                         "a space nearly as warm as the rooms needs a source for its factor",
-                        String.format(Locale.ROOT, "%.2f", temperatureFactor),
+                        Format.of("%.2f", temperatureFactor),
                         "0.3 to 1 without",
                         "correct it, give source: with the calculation it is from, or write heated: true where it is heated");
             }

@@ -8,8 +8,8 @@ import coldseam.files.Faults;
 import coldseam.files.Named;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -288,7 +288,7 @@ final class LayerChecks {
 
     /** With its small digits, which are what is wrong. */
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.3g %%", 100 * share);
+        return Format.of("%.3g %%", 100 * share);
     }
 
     private void fasteners(Named<FileAssembly> assembly, FileAssembly.FileFasteners fasteners) {

@@ -7,6 +7,7 @@ import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 import java.util.Optional;
@@ -128,7 +129,7 @@ public final class MaterialChecks {
 
     /** A vapour resistance factor, as files have them. */
     static String factor(double value) {
-        return String.format(Locale.ROOT, value < 10 ? "%.2g" : "%.0f", value);
+        return Format.of(value < 10 ? "%.2g" : "%.0f", value);
     }
 
     private void timber(Named<FileMaterial> own) {

@@ -1,6 +1,6 @@
 package coldseam.envelope.file.house;
 
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Sets;
@@ -42,8 +42,7 @@ enum PriceRange {
     /** What is allowed, where an amount in a currency is not; else empty. */
     Optional<String> unless(double amount, String currency) {
         return ALIKE.contains(currency) && !(amount >= least && amount <= most)
-                ? Optional.of(String.format(
-                        Locale.ROOT, "%s to %s %s; usual: %s", number(least), number(most), unit(currency), usual))
+                ? Optional.of(Format.of("%s to %s %s; usual: %s", number(least), number(most), unit(currency), usual))
                 : Optional.empty();
     }
 

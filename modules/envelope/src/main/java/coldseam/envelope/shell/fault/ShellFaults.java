@@ -1,6 +1,6 @@
 package coldseam.envelope.shell.fault;
 
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -11,7 +11,7 @@ public final class ShellFaults {
     private final MutableList<ShellFault> list = Lists.mutable.empty();
 
     public void add(ShellFault.Part part, String name, String format, Object... values) {
-        list.add(new ShellFault(part, name, String.format(Locale.ROOT, format, values)));
+        list.add(new ShellFault(part, name, Format.of(format, values)));
     }
 
     public boolean isEmpty() {

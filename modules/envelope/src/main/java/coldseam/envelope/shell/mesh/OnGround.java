@@ -3,7 +3,7 @@ package coldseam.envelope.shell.mesh;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.shell.lattice.Vertex;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -27,8 +27,7 @@ public final class OnGround {
         Vertex highest = facet.outline().maxBy(corner -> over(corner, ground));
         return Optional.of(highest)
                 .filter(corner -> over(corner, ground) > MOST_FILL)
-                .map(corner -> String.format(
-                        Locale.ROOT,
+                .map(corner -> Format.of(
                         "it lies on the ground, but its underside is at %.3f m and the ground beside [%.3f m, %.3f m] at %.3f m; up to"
                                 + " %.1f m of fill are known. Correct the heights, or say what is below it: a crawl space, a cellar, or"
                                 + " an overhang over the open air.",

@@ -5,7 +5,7 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.StepZones;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -249,30 +249,21 @@ public final class DormerForm {
     Optional<String> misfit(Geometry under) {
         double steepest = Math.toDegrees(Math.atan(slope)) - FLATTER;
         if (!dormer.gabled() && dormer.pitch() > steepest) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
+            return Optional.of(Format.of(
                     "its pitch is %.1f°; that of a shed may be %.1f° at most, or it never meets the roof under it, of %.1f°. Lower"
                             + " the pitch, or make it gabled",
-                    dormer.pitch(),
-                    steepest,
-                    steepest + FLATTER));
+                    dormer.pitch(), steepest, steepest + FLATTER));
         }
         double back = corners().collectDouble(this::v).max();
         Geometry wanted = polygon().buffer(StepZones.HAIR).intersection(rectangle(left - 1, 0, right + 1, back + 1));
         Geometry missing = OverlayNG.overlay(wanted, under, OverlayNG.DIFFERENCE, COARSE);
         return missing.getArea() < 1e-6
                 ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
+                : Optional.of(Format.of(
                         "it would reach from %.3f m to %.3f m from the left end of a side %.3f m long and from %.3f m to %.3f m behind"
                                 + " its outer face, where its roof meets the slope; %.3f m² of that is no part of the slope. Make it"
                                 + " narrower or lower, or move it",
-                        left,
-                        right,
-                        length,
-                        dormer.setBack(),
-                        back,
-                        missing.getArea()));
+                        left, right, length, dormer.setBack(), back, missing.getArea()));
     }
 
     private Polygon rectangle(double fromU, double fromV, double toU, double toV) {

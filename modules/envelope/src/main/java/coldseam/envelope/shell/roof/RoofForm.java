@@ -10,7 +10,7 @@ import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.files.Words;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -206,8 +206,7 @@ public final class RoofForm {
                 && shape.failure().isEmpty()
                 && shape.tops().isEmpty();
         return over
-                ? Optional.of(String.format(
-                        Locale.ROOT,
+                ? Optional.of(Format.of(
                         "its collar would lie over its ridge, which is %.3f m over the eaves outside. Lower the collar, or leave"
                                 + " it out",
                         shape.top()))
@@ -223,13 +222,10 @@ public final class RoofForm {
             double from = rises.get(side).gable();
             boolean half = from > 0 && Double.isFinite(from);
             if (half && shape.sweeps().noneSatisfy(sweep -> sweep.side() == own)) {
-                return Optional.of(String.format(
-                        Locale.ROOT,
+                return Optional.of(Format.of(
                         "its half hip over \"%s\" would begin %.3f m over the eaves outside, but no slope rises so far beside it;"
                                 + " the highest ends at %.3f m. Let it begin lower, or write gable",
-                        storey.walls().get(side).name(),
-                        from,
-                        shape.top()));
+                        storey.walls().get(side).name(), from, shape.top()));
             }
         }
         return Optional.empty();
@@ -279,20 +275,17 @@ public final class RoofForm {
         int jog = outer.lines().detectIndex(Footprint.Line::jog);
         return jog < 0
                 ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
+                : Optional.of(Format.of(
                         "sides %d and %d lie in one line but are walls of different thickness, which would leave a jog in the eaves."
                                 + " Give both one assembly, or use a flat roof",
-                        outer.side(outer.next().indexOf(jog)) + 1,
-                        outer.side(jog) + 1));
+                        outer.side(outer.next().indexOf(jog)) + 1, outer.side(jog) + 1));
     }
 
     /** A mono-pitch whose low side is not its lowest. */
     private static Optional<String> notLowest(RoofForm form) {
         return form.corners
                 .detectOptional(corner -> form.inwards(form.roof.lowSide(), corner) < -Vertex.ONE)
-                .map(corner -> String.format(
-                        Locale.ROOT,
+                .map(corner -> Format.of(
                         "its low side is side %d, but the corner at [%.3f m, %.3f m] of the outer faces lies lower. Name another"
                                 + " low side",
                         form.roof.lowSide() + 1,

@@ -10,7 +10,7 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.eclipse.collections.api.factory.Lists;
@@ -416,11 +416,9 @@ public final class RoofSkeleton {
             Point2 other = along(corner.after);
             boolean alike = Math.abs(cross(one, other)) < ALIKE && dot(one, other) > 0;
             if (alike && Math.abs(run(corner.before) - run(corner.after)) > 1e-9) {
-                failure = Optional.of(String.format(
-                        Locale.ROOT,
+                failure = Optional.of(Format.of(
                         "two sides in one line need one pitch, but at [%.3f m, %.3f m] of the outer faces two meet that differ",
-                        corner.at.x(),
-                        corner.at.y()));
+                        corner.at.x(), corner.at.y()));
             }
         }
     }

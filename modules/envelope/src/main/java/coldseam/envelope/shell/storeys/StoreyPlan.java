@@ -12,6 +12,7 @@ import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.plan.PlanRings;
 import coldseam.envelope.shell.plan.StepZones;
 import coldseam.envelope.shell.roof.RoofForm;
+import coldseam.files.quantity.Format;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -379,6 +380,6 @@ final class StoreyPlan implements PlanRegions.Areas {
     }
 
     private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+        return Format.of(format, values);
     }
 }

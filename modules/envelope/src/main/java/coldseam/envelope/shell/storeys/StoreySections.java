@@ -9,7 +9,7 @@ import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.roof.RoofForm;
 import coldseam.envelope.shell.roof.RoofSkeleton;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -172,7 +172,7 @@ final class StoreySections {
     }
 
     static String say(String format, double height) {
-        return String.format(Locale.ROOT, format, height * Vertex.metres(1));
+        return Format.of(format, height * Vertex.metres(1));
     }
 
     /** What ends a storey above: its roof, or what lies open of it. */
@@ -440,12 +440,9 @@ final class StoreySections {
     static void require(double expected, double found, double length, String what) {
         // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
         if (!(Math.abs(expected - found) <= StoreyEnd.MOVED * (length + 1))) {
-            throw new IllegalStateException(String.format(
-                    Locale.ROOT,
+            throw new IllegalStateException(Format.of(
                     "the shell does not agree with its footprints: %s: %.6f by facets, %.6f by footprints",
-                    what,
-                    found,
-                    expected));
+                    what, found, expected));
         }
     }
 }

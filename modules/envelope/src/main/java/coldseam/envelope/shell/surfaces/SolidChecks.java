@@ -10,7 +10,7 @@ import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.OnGround;
-import java.util.Locale;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -104,8 +104,7 @@ final class SolidChecks {
             if (facet.traits().mark() == Facet.Mark.PARAPET && facet.normal().z() < LEVEL) {
                 fault(
                         facet,
-                        String.format(
-                                Locale.ROOT,
+                        Format.of(
                                 "it slopes by %.1f° and has a parapet-height; only a flat roof, up to 2.5°, has one. Remove the key.",
                                 Math.toDegrees(Math.acos(facet.normal().z()))));
             }
@@ -123,10 +122,8 @@ final class SolidChecks {
 
     private void facing(Facet facet) {
         double up = facet.normal().z();
-        String found = String.format(
-                Locale.ROOT,
-                "its outward side is inclined %.0f° to the upward vertical",
-                Math.toDegrees(Math.acos(up)));
+        String found =
+                Format.of("its outward side is inclined %.0f° to the upward vertical", Math.toDegrees(Math.acos(up)));
         boolean fits = switch (facet.use()) {
             case FLOOR, OVERHANG -> up <= -LYING;
             case TERRACE -> up >= DECK;
@@ -174,18 +171,15 @@ final class SolidChecks {
             boolean level = terrain.line().isEmpty();
             fault(
                     wall,
-                    String.format(
-                            Locale.ROOT,
+                    Format.of(
                             "it faces the ground, but %s %.3f m and the ground %slies at %.3f m. %s, or correct %s.",
                             begins ? "begins at" : "rises to",
                             at.point().z(),
                             level
                                     ? ""
-                                    : String.format(
-                                            Locale.ROOT,
+                                    : Format.of(
                                             "beside [%.3f m, %.3f m] ",
-                                            at.point().x(),
-                                            at.point().y()),
+                                            at.point().x(), at.point().y()),
                             terrain.at(at),
                             begins ? "Let it face outdoors" : "Part it there and let what stands free face outdoors",
                             level ? "ground-level" : "the points of ground"));
@@ -219,13 +213,9 @@ final class SolidChecks {
         Optional<Point3> at = one.piercedBy(other.facet()).or(() -> other.piercedBy(one.facet()));
         at.ifPresent(point -> fault(
                 other.facet(),
-                String.format(
-                        Locale.ROOT,
+                Format.of(
                         "it passes through \"%s\" at [%.3f m, %.3f m, %.3f m]. Let them end where they meet.",
-                        one.facet().name(),
-                        point.x(),
-                        point.y(),
-                        point.z())));
+                        one.facet().name(), point.x(), point.y(), point.z())));
     }
 
     /** Two in one plane that lie over one another are one surface twice, or what lies between two heated rooms. */
@@ -234,8 +224,7 @@ final class SolidChecks {
                 .ifPresent(
                         at -> fault(
                                 other.facet(),
-                                String.format(
-                                        Locale.ROOT,
+                                Format.of(
                                         "it lies on \"%s\" at [%.3f m, %.3f m, %.3f m]. %s",
                                         one.facet().name(),
                                         at.x(),
@@ -258,8 +247,7 @@ final class SolidChecks {
                     .detectOptional(other -> Math.abs(turns(other, corner.point())) > 0.5)
                     .ifPresent(other -> fault(
                             part.getFirst(),
-                            String.format(
-                                    Locale.ROOT,
+                            Format.of(
                                     "it and what it meets stand inside the room that \"%s\" bounds. Leave them out, or move them.",
                                     other.getFirst().name())));
         }
