@@ -16,7 +16,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param id such as "J3" or "P1", in the order of the report
  * @param result computed; for edges with an own psi too, where a detail is chosen
  * @param best the best option of the catalogue for the same setup, at an opening of those whose frame stands in one plane with the
- *     best of its other sides; empty where it is this one, or where none fits
+ *     best of its other sides, with more of the lengths in it that insulate where it misses a limit without; empty where it is
+ *     this one, or where none fits
  * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them; those that are
  *     neither the result nor the best are solved to a wider interval
  * @param withheld those of the kind that ask for parts taken down which the house keeps, and take these layers, from worst

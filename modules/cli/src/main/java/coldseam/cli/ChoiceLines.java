@@ -6,7 +6,10 @@ import coldseam.audit.JunctionRow;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.language.DetailParameter;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -41,7 +44,7 @@ final class ChoiceLines {
     /** One line where one detail is the best throughout; else those of fewer metres first, each edge by its surfaces. */
     private static void ofKind(MutableList<String> lines, ImmutableList<JunctionRow> rows) {
         String kind = rows.getFirst().kindLabel();
-        String most = best(Groups.by(rows, ChoiceLines::best)
+        ImmutableList<String> most = best(Groups.by(rows, ChoiceLines::best)
                 .maxBy(alike -> alike.sumOfDouble(JunctionRow::length))
                 .getFirst());
         // Both jambs of an opening have the same names.
@@ -70,19 +73,33 @@ final class ChoiceLines {
                 .newWithAll(row.edge().opening().map(Opening::name).stream().toList());
     }
 
-    /** Its detail's id; behind it, to whoever reads the file, where even the best is no way through for insulation. */
-    private static String best(JunctionRow row) {
+    /**
+     * Its detail, and its lengths that are not its file's own; behind them, to whoever reads the file, where even the best is no way
+     * through for insulation.
+     */
+    private static ImmutableList<String> best(JunctionRow row) {
         BridgeSheet<JunctionResult> sheet = row.sheet().orElseThrow();
         JunctionResult best = sheet.best().orElse(sheet.result());
-        return best.detail().id() + (best.penLine().unbroken() ? "" : "  # nothing unbroken fits");
+        ImmutableList<DetailParameter> given = best.detail().parameters().select(DetailParameter::given);
+        ImmutableList<String> keys =
+                Lists.immutable.of("detail: " + best.detail().id());
+        if (given.notEmpty()) {
+            keys = keys.newWith(
+                    given.collect(each -> each.name() + ": " + UnitSystem.SI.format(each.value(), Dimension.THICKNESS))
+                            .makeString("parameters: {", ", ", "}"));
+        }
+        return best.penLine().unbroken()
+                ? keys
+                : keys.take(keys.size() - 1).newWith(keys.getLast() + "  # nothing unbroken fits");
     }
 
-    private static void choose(MutableList<String> lines, String kind, ImmutableList<String> surfaces, String detail) {
+    private static void choose(
+            MutableList<String> lines, String kind, ImmutableList<String> surfaces, ImmutableList<String> detail) {
         MutableList<String> keys = Lists.mutable.of("kinds: [" + kind + "]");
         if (surfaces.notEmpty()) {
             keys.add("surfaces: [" + surfaces.collect(ChoiceLines::quoted).makeString(", ") + "]");
         }
-        keys.add("detail: " + detail);
+        keys.addAllIterable(detail);
         String line = keys.makeString("- {", ", ", "}");
         if (line.length() <= Terminal.WIDTH && !line.contains("#")) {
             lines.add(line);

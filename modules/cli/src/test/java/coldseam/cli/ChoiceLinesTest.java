@@ -66,6 +66,33 @@ class ChoiceLinesTest {
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
 
+    /** Boards thin beside what lies under the slab: only a slab that stands back leaves room for an edge board as good. */
+    @Test
+    void aLengthThatMendsWhatTheBestMissesIsPrinted() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        String thin = text.substring(0, text.indexOf("junctions:"))
+                .replaceFirst("mineral wool board, thickness: 160 mm", "mineral wool board, thickness: 80 mm")
+                .replaceFirst(
+                        "lightweight clay block, thickness: 240 mm, role: structure",
+                        "mineral wool batt, thickness: 240 mm, role: structure,"
+                                + " framing: {material: softwood, share: 12 %}")
+                .replaceFirst("polystyrene board, thickness: 160 mm", "polystyrene board, thickness: 200 mm");
+        Path file = Files.writeString(folder.resolve("house.yaml"), thin);
+        String open = Run.with(Bench.SHARED, "check", file.toString()).out();
+        String lines = open.substring(open.indexOf("\njunctions:\n") + 1);
+        String raised = "- {kinds: [slab edge], detail: slab-edge-raft, parameters: {set back: 70 mm}}\n";
+        assertTrue(lines.contains(raised), open);
+        Files.writeString(file, thin + lines);
+        assertFalse(check(file).contains("A short way out at the slab edge"), check(file));
+        Files.writeString(file, thin + lines.replace(raised, "- {kinds: [slab edge], detail: slab-edge-raft}\n"));
+        assertTrue(check(file).contains("A short way out at the slab edge"), check(file));
+        assertTrue(check(file).contains("(slab-edge-raft) with set back 70 mm, psi "), check(file));
+    }
+
+    private static String check(Path file) {
+        return Run.with(Bench.SHARED, "check", file.toString()).out().replaceAll("\\s+", " ");
+    }
+
     /** A deck that bears on a wall insulated inside is there in an old house. */
     @Test
     void whereNothingUnbrokenFitsItIsTold() throws IOException {
@@ -101,7 +128,7 @@ class ChoiceLinesTest {
                             - {material: thin-coat render, thickness: 10 mm, role: cladding, controls: [water]}
                           slab:
                         """));
-        return Run.with(Bench.SHARED, "check", file.toString()).out().replaceAll("\\s+", " ");
+        return check(file);
     }
 
     /** Where nothing of the catalogue fits, what hinders it is told, once for all the edges of a kind. */

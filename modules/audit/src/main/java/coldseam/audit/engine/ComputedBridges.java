@@ -67,8 +67,14 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                         .add(each)));
         ImmutableList<ImmutableList<PlannedBridge<S>>> places =
                 Lists.immutable.ofAll(groups.values()).collect(MutableList::toImmutable);
-        ImmutableList<Optional<Question<S>>> asked = places.zip(FramePlanes.best(places.collect(this::choice), merit))
-                .collect(pair -> best(pair.getOne().getFirst(), pair.getTwo()));
+        ImmutableList<PlannedBridge<S>> firsts = places.collect(ImmutableList::getFirst);
+        ImmutableList<R> best = new GreaterLengths<S, R>(
+                        merit,
+                        greater -> Answers.compute(
+                                what + ", lengths", greater, question -> first(question, comparing), progress))
+                .of(firsts, FramePlanes.best(places.collect(this::choice), merit));
+        ImmutableList<Optional<Question<S>>> asked =
+                firsts.zip(best).collect(pair -> best(pair.getOne(), pair.getTwo()));
         this.bests = Answers.compute(
                 what + ", the best",
                 asked.flatCollect(each -> each.stream().toList()),

@@ -34,11 +34,12 @@ final class Merit {
 
         static final Score NOTHING = new Score(0, 0, 0, 0, 0);
 
-        private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::cut)
+        private static final Comparator<Score> FLAWS = Comparator.comparingInt(Score::cut)
                 .thenComparingInt(Score::broken)
                 .thenComparingInt(Score::unsaid)
-                .thenComparingInt(Score::missed)
-                .thenComparingDouble(Score::loss);
+                .thenComparingInt(Score::missed);
+
+        private static final Comparator<Score> ORDER = FLAWS.thenComparingDouble(Score::loss);
 
         /** Of both together. */
         Score plus(Score other) {
@@ -53,6 +54,16 @@ final class Merit {
         /** With as many more limits missed. */
         Score missing(int more) {
             return new Score(cut, broken, unsaid, missed + more, loss);
+        }
+
+        /** Whether something is cut, broken or missed that more insulation might mend. */
+        boolean flawed() {
+            return cut + broken + missed > 0;
+        }
+
+        /** How it compares with another by its flaws, whatever both lose. */
+        int flaws(Score other) {
+            return FLAWS.compare(this, other);
         }
 
         @Override

@@ -65,12 +65,14 @@ record FileText(
      * @param from least that makes sense
      * @param to most that makes sense
      * @param says what it is
+     * @param insulates whether a greater value lets less heat through
      */
     record FileParameter(
             @Unit(Dimension.LENGTH) double value,
             @Unit(Dimension.LENGTH) double from,
             @Unit(Dimension.LENGTH) double to,
-            String says) {}
+            String says,
+            @Default("false") boolean insulates) {}
 
     /**
      * A material of the detail's own.

@@ -101,7 +101,7 @@ abstract class TermsReader {
     private Optional<DetailParameter> parameter(Named<FileText.FileParameter> each) {
         FileText.FileParameter own = each.value();
         DetailParameter parameter =
-                new DetailParameter(each.name(), own.value(), own.from(), own.to(), own.says(), false);
+                new DetailParameter(each.name(), own.value(), own.from(), own.to(), own.says(), own.insulates(), false);
         if (!parameter.allows(own.value())) {
             faults.add(
                     each.place(),

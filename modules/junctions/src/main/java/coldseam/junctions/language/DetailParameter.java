@@ -8,9 +8,11 @@ package coldseam.junctions.language;
  * @param least m, that makes sense
  * @param most m, that makes sense
  * @param says what it is
+ * @param insulates whether a greater value may let less heat through, so that advice tries some
  * @param given whether a house file set the value; otherwise it is the detail's own
  */
-public record DetailParameter(String name, double value, double least, double most, String says, boolean given) {
+public record DetailParameter(
+        String name, double value, double least, double most, String says, boolean insulates, boolean given) {
 
     /** m; what is written as the range's own end lies in it. */
     private static final double SLACK = 1e-9;
@@ -25,6 +27,6 @@ public record DetailParameter(String name, double value, double least, double mo
             throw new IllegalArgumentException(
                     "parameter " + name + ": got " + metres + " m; allowed is " + least + " m to " + most + " m");
         }
-        return new DetailParameter(name, metres, least, most, says, true);
+        return new DetailParameter(name, metres, least, most, says, insulates, true);
     }
 }

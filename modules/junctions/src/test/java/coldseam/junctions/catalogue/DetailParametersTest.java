@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Prices;
 import coldseam.files.quantity.Phrase;
@@ -14,6 +15,7 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
@@ -21,8 +23,10 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Lengths of a detail's own that a house sets, the depth of a cellar, and prices. */
@@ -65,6 +69,47 @@ class DetailParametersTest {
         assertTrue(COMPUTER.compute(thick, setup).psiExternal().upper() < thin, "a thicker strip loses less");
         assertThrows(IllegalArgumentException.class, () -> strip.with(Maps.immutable.of("strip", 0.11)));
         assertThrows(IllegalArgumentException.class, () -> strip.with(Maps.immutable.of("stripe", 0.1)));
+    }
+
+    /** What advice raises helps in one of the usual build-ups at least; in others it may not, and is not taken there. */
+    @Test
+    @Tag("slow")
+    void lengthsThatInsulateDo() {
+        MutableList<String> faults = Lists.mutable.empty();
+        int tried = 0;
+        for (Detail detail : CatalogueFile.builtIn().junctions()) {
+            for (DetailParameter length : detail.parameters().select(DetailParameter::insulates)) {
+                Detail greater = detail.with(Maps.immutable.of(length.name(), length.most()));
+                tried++;
+                if (Lists.immutable
+                        .of(TypicalBuild.values())
+                        .collect(build -> build.setup(detail))
+                        .noneSatisfy(setup ->
+                                losesLess(greater, detail, setup, 1e-2) || losesLess(greater, detail, setup, 1e-3))) {
+                    faults.add(detail.id() + ": " + length.name());
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+        assertTrue(tried > 200, tried + " tried");
+    }
+
+    /** Whether one provably loses less than the other, both solved to a width; not where one does not fit. */
+    private static boolean losesLess(Detail one, Detail other, JunctionSetup setup, double width) {
+        BridgeComputer computer = Samples.ofHeat(new Accuracy(width, 60_000));
+        Optional<Interval> ofOther = psi(computer, other, setup);
+        return psi(computer, one, setup)
+                .filter(psi ->
+                        ofOther.isPresent() && psi.upper() < ofOther.get().lower())
+                .isPresent();
+    }
+
+    private static Optional<Interval> psi(BridgeComputer computer, Detail detail, JunctionSetup setup) {
+        try {
+            return Optional.of(computer.compute(detail, setup).psiExternal());
+        } catch (DetailDoesNotFit misfit) {
+            return Optional.empty();
+        }
     }
 
     @Test

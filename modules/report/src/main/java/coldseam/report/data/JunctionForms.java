@@ -112,7 +112,9 @@ final class JunctionForms {
             .with("detailName", TEXT, result -> result.detail().name())
             .with("psiExternal_W_per_mK", BOUNDS, JunctionResult::psiExternal)
             .with("psiInternal_W_per_mK", BOUNDS, JunctionResult::psiInternal)
-            .with("temperatureFactor", NUMBER, JunctionResult::temperatureFactor);
+            .with("temperatureFactor", NUMBER, JunctionResult::temperatureFactor)
+            .with("parameters", NUMBER.byName(), result -> parameters(result.detail()))
+            .says("that are not its file's own, m by name");
 
     private static final JsonForm<JunctionResult> CONTINUITY = JsonForm.<JunctionResult>of("")
             .with("unbroken", FLAG, result -> result.penLine().unbroken())

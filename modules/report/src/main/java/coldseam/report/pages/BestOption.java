@@ -11,6 +11,7 @@ import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -54,7 +55,8 @@ final class BestOption {
                 best,
                 "Best option of the catalogue for "
                         + (best instanceof PointResult ? "this surface: " : "these layers: ")
-                        + best.detail().name(),
+                        + best.detail().name()
+                        + new Phrases(page.print().units()).given(best.detail()),
                 words());
     }
 

@@ -119,7 +119,8 @@ public final class BridgeSheets {
                 .ifPresent(best -> out.add(Blocks.text(
                         Rich.marked("The best option of the catalogue for " + (point ? "this surface" : "these layers")
                                 + " is “"
-                                + best.detail().name() + "”: it would save "
+                                + best.detail().name() + "”" + new Phrases(print.units()).given(best.detail())
+                                + ": it would save "
                                 + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT)
                                 + " over " + (point ? extent() + ", with χ " : print.length(sheet.size()) + ", with ψ ")
                                 + print.of(best.psiOrChi(page.audit().heatLoss().system()), best.dimension())

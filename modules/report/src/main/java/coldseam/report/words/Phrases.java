@@ -7,6 +7,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -82,9 +83,10 @@ public record Phrases(UnitSystem units) {
     String better(BridgeSheet<?> sheet) {
         return sheet.best()
                         .map(best -> Format.of(
-                                "the catalogue's best here is \"%s\" (%s), %s%s",
+                                "the catalogue's best here is \"%s\" (%s)%s, %s%s",
                                 best.detail().name(),
                                 best.detail().id(),
+                                given(best.detail()),
                                 transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
                                 best.detail()
                                         .cost()
@@ -103,6 +105,14 @@ public record Phrases(UnitSystem units) {
                                 .toReversed()
                                 .collect(each -> "\"" + each.name() + "\" (" + each.id() + ": "
                                         + each.suits().takesDown().makeString(", ") + ")"));
+    }
+
+    /** The lengths that are not its file's own: " with wrap 120 mm and lap 40 mm"; nothing where all are. */
+    public String given(Detail detail) {
+        ImmutableList<DetailParameter> given = detail.parameters().select(DetailParameter::given);
+        return given.isEmpty()
+                ? ""
+                : " with " + listed(given.collect(each -> each.name() + " " + say(each.value(), Dimension.THICKNESS)));
     }
 
     /** What the detail that was chosen lets a house change, from where to where. */

@@ -1,0 +1,113 @@
+package coldseam.audit.engine;
+
+import coldseam.audit.engine.Merit.Score;
+import coldseam.audit.engine.PlannedBridge.Question;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.BridgeSetup;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
+import java.util.Comparator;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.list.Interval;
+
+/**
+ * The best options with more of the lengths in them that insulate, where they miss a limit as their files have them: one length
+ * after the other, then all at once, in steps of what their ranges leave. The least that mends most is taken.
+ */
+final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
+
+    /** In which a length goes to the end of its range. */
+    private static final int STEPS = 3;
+
+    /** m, to which lengths are set out on site; the latter where less than the third is left of a range. */
+    private static final double LATTICE = 0.01;
+
+    private static final double FINE_LATTICE = 0.005;
+
+    private static final double LITTLE = 0.06;
+
+    private final Merit merit;
+    private final Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers;
+
+    /** @param answers computes details for setups */
+    GreaterLengths(Merit merit, Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers) {
+        this.merit = merit;
+        this.answers = answers;
+    }
+
+    /**
+     * What is tried.
+     *
+     * @param steps of all its lengths together
+     */
+    private record Try(Detail detail, int steps) {}
+
+    /** What came of it. */
+    private record Tried<R>(R result, int steps, Score score) {}
+
+    /** Some places of one sheet by their first, and what is best there. */
+    private record Place<S extends BridgeSetup, R extends BridgeResult>(PlannedBridge<S> first, R best) {
+
+        ImmutableList<DetailParameter> lengths() {
+            return best.detail().parameters().select(each -> each.insulates() && each.value() < each.most());
+        }
+
+        Question<S> question(Try greater) {
+            return first.about(greater.detail(), true);
+        }
+
+        /** Whether anything can be had at all shows where all is at its most. */
+        Try most() {
+            return greater(lengths(), STEPS);
+        }
+
+        ImmutableList<Try> tries() {
+            return Interval.oneTo(STEPS)
+                    .toImmutableList()
+                    .flatCollect(steps -> lengths()
+                            .collect(each -> greater(Lists.immutable.of(each), steps))
+                            .newWith(greater(lengths(), steps)));
+        }
+
+        private Try greater(ImmutableList<DetailParameter> lengths, int steps) {
+            return new Try(
+                    best.detail()
+                            .with(lengths.toImmutableMap(DetailParameter::name, each -> greaterLength(each, steps))),
+                    steps * lengths.size());
+        }
+    }
+
+    private static double greaterLength(DetailParameter length, int steps) {
+        double left = length.most() - length.value();
+        double lattice = left < LITTLE ? FINE_LATTICE : LATTICE;
+        return Math.min(length.most(), Math.rint((length.value() + left * steps / STEPS) / lattice) * lattice);
+    }
+
+    /** The best of each place, with more in it where that mends what it misses. */
+    ImmutableList<R> of(ImmutableList<PlannedBridge<S>> places, ImmutableList<R> bests) {
+        ImmutableList<Place<S, R>> all = places.zip(bests).collect(pair -> new Place<>(pair.getOne(), pair.getTwo()));
+        ImmutableList<Place<S, R>> flawed = all.select(place ->
+                merit.score(place.best(), 1).flawed() && place.lengths().notEmpty());
+        Answers<Question<S>, R> most = answers.apply(flawed.collect(place -> place.question(place.most())));
+        ImmutableList<Place<S, R>> mended = flawed.select(place -> most.result(place.question(place.most()))
+                .filter(result -> merit.score(result, 1).flaws(merit.score(place.best(), 1)) < 0)
+                .isPresent());
+        Answers<Question<S>, R> tried =
+                answers.apply(mended.flatCollect(place -> place.tries().collect(place::question)));
+        return all.collect(place -> mended.contains(place) ? least(place, tried) : place.best());
+    }
+
+    /** The least of what mends most; the most of all is among it. */
+    private R least(Place<S, R> place, Answers<Question<S>, R> tried) {
+        return place.tries()
+                .flatCollect(each -> tried.result(place.question(each)).stream()
+                        .map(result -> new Tried<>(result, each.steps(), merit.score(result, 1)))
+                        .toList())
+                .min(Comparator.<Tried<R>, Score>comparing(Tried::score, Score::flaws)
+                        .thenComparingInt(Tried::steps)
+                        .thenComparingDouble(each -> each.score().loss()))
+                .result();
+    }
+}
