@@ -95,7 +95,7 @@ public final class AssemblyFaults {
         positive("fasteners: diameter", fasteners.diameter(), "m");
         atLeastZero("fasteners: number", fasteners.perSquareMetre(), "1/m²");
         atLeastZero("fasteners: recess", fasteners.recess(), "m");
-        double insulation = Insulation.pierced(assembly).sumOfDouble(Layer::thickness);
+        double insulation = assembly.pierced().sumOfDouble(Layer::thickness);
         if (fasteners.recess() > insulation) {
             say(
                     "fasteners: recess",

@@ -3,7 +3,6 @@ package coldseam.assemblies;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
-import coldseam.envelope.Role;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Which layers of an assembly the corrections of ISO 6946 annex F are about. */
@@ -11,21 +10,11 @@ final class Insulation {
 
     private Insulation() {}
 
-    /**
-     * The layers whose gaps and fasteners count: the continuous insulation by its role; where no layer has that role, whatever
-     * insulates. Only what lies inside a well-ventilated air layer.
-     */
-    static ImmutableList<Layer> pierced(Assembly assembly) {
-        ImmutableList<Layer> counted = assembly.insideVentilation();
-        ImmutableList<Layer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
-        return byRole.notEmpty() ? byRole : counted.select(Layer::insulates);
-    }
-
     /** The insulation over the water control layer, or all of it where no layer controls water. */
     static ImmutableList<Layer> overMembrane(Assembly assembly) {
         ImmutableList<Layer> layers = assembly.layers();
         int membrane = layers.detectLastIndex(layer -> layer.controls().contains(Control.WATER));
-        ImmutableList<Layer> pierced = pierced(assembly);
+        ImmutableList<Layer> pierced = assembly.pierced();
         if (membrane < 0) {
             return pierced;
         }

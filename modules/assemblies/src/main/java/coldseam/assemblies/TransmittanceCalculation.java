@@ -115,7 +115,7 @@ final class TransmittanceCalculation {
             case BRIDGING -> 0.01;
             case CIRCULATING -> 0.04;
         };
-        double share = Insulation.resistance(Insulation.pierced(assembly)) / unbridged;
+        double share = Insulation.resistance(assembly.pierced()) / unbridged;
         return level * share * share;
     }
 
@@ -127,7 +127,7 @@ final class TransmittanceCalculation {
         if (fasteners.material().conductivity() < 1) {
             return 0;
         }
-        ImmutableList<Layer> insulation = Insulation.pierced(assembly);
+        ImmutableList<Layer> insulation = assembly.pierced();
         double d0 = insulation.sumOfDouble(Insulation::meanThickness);
         double d1 = d0 - fasteners.recess();
         if (!(d1 > 0)) {
@@ -170,7 +170,7 @@ final class TransmittanceCalculation {
         boolean corrected = assembly.fasteners().isPresent()
                 || assembly.rain().isPresent()
                 || assembly.gaps() != Assembly.AirGaps.NONE;
-        if (corrected && Insulation.pierced(assembly).isEmpty()) {
+        if (corrected && assembly.pierced().isEmpty()) {
             warnings.add(new Warning(
                     Warning.Kind.NOTHING_INSULATES,
                     "air gaps, fasteners or rain are given, yet no layer insulates; they count for nothing. Give the"

@@ -55,11 +55,20 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                                         .with(Duty.values())
                                         .select(material::canBear)
                                         .collect(Words::word)),
-                        material.timber() ? "timber that carries" : "")
+                        carries(material))
                 .reject(String::isEmpty);
         if (said.notEmpty()) {
             terminal.out().println("      " + said.makeString("; "));
         }
+    }
+
+    private static String carries(Material material) {
+        return switch (material.carries()) {
+            case NOTHING -> "carries nothing by itself";
+            case STANDS -> "stands, and spans nothing by itself";
+            case SPANS -> "";
+            case TIMBER -> "timber that carries";
+        };
     }
 
     private static String factor(double factor) {

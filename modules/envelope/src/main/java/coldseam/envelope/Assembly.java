@@ -84,6 +84,30 @@ public record Assembly(
         return layers.takeWhile(layer -> !layer.isWellVentilated());
     }
 
+    /**
+     * What fasteners hold and gaps bridge, as ISO 6946 annex F counts it: the continuous insulation by its role; where no layer has
+     * that role, whatever insulates. Only what lies inside a well-ventilated air layer.
+     */
+    public ImmutableList<Layer> pierced() {
+        ImmutableList<Layer> counted =
+                insideVentilation().reject(layer -> layer.air().isPresent());
+        ImmutableList<Layer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
+        return byRole.notEmpty() ? byRole : counted.select(Layer::insulates);
+    }
+
+    /** A layer that holds a vacuum in the way of fasteners; not where they may hold insulation beyond what carries instead. */
+    public Optional<Layer> vacuumPierced() {
+        ImmutableList<Layer> pierced = pierced();
+        return pierced.detectOptional(panel -> panel.material().holdsVacuum()
+                && pierced.allSatisfy(each -> each.material().holdsVacuum() || !partedByStructure(panel, each)));
+    }
+
+    private boolean partedByStructure(Layer one, Layer other) {
+        int a = layers.indexOf(one);
+        int b = layers.indexOf(other);
+        return layers.subList(Math.min(a, b), Math.max(a, b)).anySatisfy(layer -> layer.role() == Role.STRUCTURE);
+    }
+
     /** Whether a layer that is named for heat can hold it: its material insulates, and no outdoor air gets behind it. */
     public boolean holdsHeat() {
         return insideVentilation().anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());

@@ -18,8 +18,7 @@ import org.eclipse.collections.impl.factory.Maps;
  *     empty where the conductivity decides
  * @param controls what a layer of it can control if it is joined up, each with the source that says so; never heat
  * @param bears what places it bears as insulation, each with the source that says so
- * @param timber whether it is wood that carries: joists bear on it, and wood spans its openings; what says nothing is none,
- *     since concrete in its place loses more
+ * @param carries what a layer of it carries by itself
  * @param isAir whether it is air, whose resistance follows from the layer it fills (ISO 6946) and not from a conductivity: a layer
  *     of it is an air layer, whatever its role
  * @param within share of the conductivity by which it may be off to either side; empty where nothing is said
@@ -35,7 +34,7 @@ public record Material(
         Optional<String> insulatesSource,
         ImmutableMap<Control, String> controls,
         ImmutableMap<Duty, String> bears,
-        boolean timber,
+        Carries carries,
         boolean isAir,
         OptionalDouble within,
         Provenance provenance) {
@@ -59,10 +58,22 @@ public record Material(
                 Optional.empty(),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
-                false,
+                Carries.SPANS,
                 false,
                 OptionalDouble.empty(),
                 provenance);
+    }
+
+    /** What a layer of a material carries by itself, by its kind; how thick it must be for that nobody asks here. */
+    public enum Carries {
+        /** Linings, plasters, screeds, sheets and tiles: something else carries them. */
+        NOTHING,
+        /** Masonry: it stands, and spans rooms only as a vault or with steel in it. */
+        STANDS,
+        /** Concrete and metal, and what says nothing. */
+        SPANS,
+        /** Wood that carries: joists bear on it, and wood spans its openings; concrete in its place loses more. */
+        TIMBER
     }
 
     /** W/(m·K); nothing that air gets into conducts as little, aerogels included (common practice, no source). */
@@ -85,6 +96,11 @@ public record Material(
     /** Whether a source says that it bears this as insulation. */
     public boolean canBear(Duty duty) {
         return bears.containsKey(duty);
+    }
+
+    /** Whether it is wood that carries. */
+    public boolean timber() {
+        return carries == Carries.TIMBER;
     }
 
     /** Whether it holds a vacuum, which a screw ends. */

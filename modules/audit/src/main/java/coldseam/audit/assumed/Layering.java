@@ -11,6 +11,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
@@ -36,6 +37,17 @@ public final class Layering {
 
     /** Cosine of ten degrees: boards stay where they are put (judgement). */
     private static final double LEVEL = 0.985;
+
+    /** m, 1 1/2 in: the width of a slender stud, and its spacing where they stand far apart, 24 in (common practice, no source). */
+    private static final double STUD = 0.038;
+
+    private static final double SPACING = 0.61;
+
+    /** m, between the two plates that a wall has at least (common practice, no source). */
+    private static final double STUD_LENGTH = 2.7;
+
+    /** Of what is painted or covered with dust more is sent out (common practice, no source). */
+    private static final double BRIGHT_FROM = 0.5;
 
     private static final PointKind ANGLE = PointKind.of("angle");
 
@@ -89,7 +101,33 @@ public final class Layering {
                             .collect(air -> new Cavity(assembly, air)))
                     .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
 
+    /** Framed walls whose members are said to take less of them than studs and plates do, and what stands round the openings. */
+    public static final Assumption<Few> FEW_STUDS = audit ->
+            OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL).flatCollect(wall -> few(audit, wall));
+
+    /** What counts for a bright face: air beside it resists the more. */
+    public static final Assumption<Cavity> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
+            .flatCollect(assembly -> assembly.insideVentilation()
+                    .select(layer -> layer.air()
+                            .filter(air -> air.lowEmissivity() < BRIGHT_FROM)
+                            .isPresent())
+                    .collect(air -> new Cavity(assembly, air)));
+
+    /** Those that span rooms and are carried by masonry alone. */
+    public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Layering::spans)
+            .select(Layering::isOfMasonry)
+            .toSortedListBy(Assembly::name)
+            .toImmutable();
+
     private Layering() {}
+
+    /**
+     * Members of a framed wall.
+     *
+     * @param share of the wall, as said
+     * @param least of its own area that studs, plates and what stands round its openings take
+     */
+    public record Few(Assembly assembly, double share, double least) {}
 
     /** Air in a build-up. */
     public record Cavity(Assembly assembly, Layer air) {}
@@ -180,6 +218,40 @@ public final class Layering {
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
                 && structure.sumOfDouble(Layer::thickness) < CARRIES;
+    }
+
+    private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
+        double share = assembly.layers()
+                .select(layer -> layer.role() == Role.STRUCTURE)
+                .flatCollect(layer -> layer.framing().stream().toList())
+                .select(framing -> framing.material().conductivity() < METAL)
+                .collectDouble(Layer.Framing::share)
+                .maxIfEmpty(1);
+        ImmutableList<Surface> walls = OfHouse.surfaces(
+                audit,
+                surface -> surface.use() == Body.Use.WALL
+                        && surface.assembly().filter(assembly::equals).isPresent());
+        double round = audit.house()
+                .openings()
+                .select(opening -> walls.anySatisfy(wall -> wall.holds(opening)))
+                .sumOfDouble(opening -> 2 * (opening.width() + opening.height()));
+        double net = walls.sumOfDouble(wall -> wall.externalArea() - wall.openingArea());
+        double least = STUD / SPACING + 2 * STUD / STUD_LENGTH + STUD * round / net;
+        return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
+    }
+
+    private static boolean spans(Surface surface) {
+        return surface.use() != Body.Use.WALL && surface.exposure().kind() != Exposure.Kind.GROUND;
+    }
+
+    private static boolean isOfMasonry(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        return structure.anySatisfy(layer -> layer.material().carries() == Material.Carries.STANDS)
+                && structure.noneSatisfy(layer -> layer.framing().isPresent()
+                        || layer.thickness() > CARRIES
+                                && layer.material().conductivity() > Layer.CARRIES_NOTHING
+                                && layer.material().carries() != Material.Carries.STANDS
+                                && layer.material().carries() != Material.Carries.NOTHING);
     }
 
     private static boolean isNaked(Assembly assembly) {

@@ -20,22 +20,12 @@ public final class Neighbours {
     /** Beyond this temperature factor a space is hardly closed; one with a roof and doors is warmer (judgement). */
     private static final double OPEN = 0.95;
 
-    /** m², of surfaces said to face heated neighbours. */
-    public static final Assumption<Double> BESIDE_HEATED =
-            areas(surface -> surface.exposure().kind() == Exposure.Kind.PARTY);
+    /** Surfaces said to face heated neighbours. */
+    public static final Assumption<Beside> BESIDE_HEATED =
+            beside(surface -> surface.exposure().kind() == Exposure.Kind.PARTY);
 
-    /** Spaces said to be unheated and yet warmer than such spaces are. */
-    public static final Assumption<Warm> BESIDE_WARM = audit -> {
-        ImmutableList<Surface> warm = OfHouse.surfaces(audit, Neighbours::isWarm);
-        return warm.isEmpty()
-                ? Lists.immutable.empty()
-                : Lists.immutable.of(new Warm(
-                        OfHouse.area(audit, Neighbours::isWarm),
-                        warm.collect(Surface::exposure)
-                                .distinct()
-                                .toSortedListBy(Exposure::neighbour)
-                                .toImmutable()));
-    };
+    /** Those beside spaces said to be unheated and yet warmer than such spaces are. */
+    public static final Assumption<Beside> BESIDE_WARM = beside(Neighbours::isWarm);
 
     /** m², of walls beside unheated spaces, where those are more than half of all; nobody asks them to keep out rain. */
     public static final Assumption<Double> SHELTERED = audit -> {
@@ -65,12 +55,26 @@ public final class Neighbours {
     private Neighbours() {}
 
     /**
-     * Spaces warmer than usual.
+     * Spaces beside the house.
      *
      * @param area m², of all surfaces beside them
      * @param spaces by name
      */
-    public record Warm(double area, ImmutableList<Exposure> spaces) {}
+    public record Beside(double area, ImmutableList<Exposure> spaces) {}
+
+    private static Assumption<Beside> beside(Predicate<Surface> which) {
+        return audit -> {
+            ImmutableList<Surface> surfaces = OfHouse.surfaces(audit, which);
+            return surfaces.isEmpty()
+                    ? Lists.immutable.empty()
+                    : Lists.immutable.of(new Beside(
+                            OfHouse.area(audit, which),
+                            surfaces.collect(Surface::exposure)
+                                    .distinct()
+                                    .toSortedListBy(Exposure::neighbour)
+                                    .toImmutable()));
+        };
+    }
 
     private static Assumption<Double> areas(Predicate<Surface> which) {
         return audit -> OfHouse.over(0, OfHouse.area(audit, which));

@@ -15,7 +15,10 @@ import coldseam.envelope.shell.Surface;
 import java.util.Collections;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /** What most houses have and the house file does not list: who leaves it out has less to lose and fewer seams. */
 public final class Unlisted {
@@ -33,6 +36,15 @@ public final class Unlisted {
 
     /** m; parapets lower than this stop nobody (common practice, no source). */
     private static final double GUARD = 0.8;
+
+    /** m, 72 in and 24 in: windows higher over the ground and lower over the floor have guards (IRC 2018, R312.2, from memory). */
+    private static final double FALL_FROM_WINDOW = 1.8288;
+
+    private static final double LOW_SILL = 0.6096;
+
+    /** What one steps out on. */
+    private static final ImmutableSet<JunctionKind> STEPPED_ON = Sets.immutable.of(
+            JunctionKind.of("balcony"), JunctionKind.of("ledger"), JunctionKind.of("outside stair against the wall"));
 
     private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
 
@@ -86,6 +98,19 @@ public final class Unlisted {
                             > FALL
                     && !isGuarded(audit, deck)
                     && audit.points().noneSatisfy(row -> row.kind().carries() && isBeside(audit, row.surface(), deck)));
+
+    /** Doors high over the ground, and windows down to the floor, before which no deck, stair, balcony or guard is. */
+    public static final Assumption<Opening> FALLS = audit -> OfHouse.surfaces(
+                    audit,
+                    surface ->
+                            surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+            .reject(wall ->
+                    audit.house().seams().anySatisfy(seam -> STEPPED_ON.contains(seam.kind()) && isOn(seam, wall))
+                            || audit.points()
+                                    .anySatisfy(row -> row.kind().carries()
+                                            && row.surface().equals(wall)))
+            .flatCollect(wall ->
+                    audit.house().openings().select(opening -> wall.holds(opening) && isHigh(audit, wall, opening)));
 
     /**
      * Services for which no point is listed, or none is left: each is one pipe, duct or box of its own. One that may be several is
@@ -147,6 +172,28 @@ public final class Unlisted {
                         .edges()
                         .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD
                                 && edge.opening().filter(opening::equals).isPresent());
+    }
+
+    private static boolean isHigh(Audit audit, Surface wall, Opening opening) {
+        ImmutableList<Edge> deck = audit.shell()
+                .edges()
+                .select(edge -> edge.kind() == JunctionKind.WALL_TO_TERRACE && isBetween(edge, wall)
+                        || edge.kind() == JunctionKind.TERRACE_THRESHOLD
+                                && edge.opening().filter(opening::equals).isPresent());
+        double foot = audit.shell()
+                .edges()
+                .select(edge -> edge.opening().filter(opening::equals).isPresent())
+                .collectDouble(edge -> Math.min(edge.from().z(), edge.to().z()))
+                .minIfEmpty(Double.NEGATIVE_INFINITY);
+        double fall = foot - HouseShape.ground(audit.house().body(), wall);
+        return deck.isEmpty()
+                && (opening.kind() == Opening.Kind.DOOR
+                        ? fall > FALL
+                        : fall > FALL_FROM_WINDOW && opening.sill() < LOW_SILL);
+    }
+
+    private static boolean isBetween(Edge edge, Surface one) {
+        return edge.first().equals(one) || edge.second().filter(one::equals).isPresent();
     }
 
     private static boolean isGuarded(Audit audit, Surface deck) {

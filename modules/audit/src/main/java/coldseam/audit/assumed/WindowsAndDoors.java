@@ -2,11 +2,15 @@ package coldseam.audit.assumed;
 
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.Edge;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** What is said of windows and doors. */
 public final class WindowsAndDoors {
@@ -89,12 +93,27 @@ public final class WindowsAndDoors {
     /** m², 5.7 ft², of what opens (the same); frames are counted in here, so that nobody is asked in vain. */
     private static final double CLIMBED_THROUGH = 0.5295;
 
+    /** Windows in walls beside spaces said to be unheated, which are counted as if it were warmer before them than outdoors. */
+    public static final Assumption<Opening> INTO_UNHEATED = audit -> OfHouse.surfaces(
+                    audit,
+                    surface ->
+                            surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.UNHEATED)
+            .flatCollect(wall -> audit.house()
+                    .openings()
+                    .select(opening -> opening.kind() == Opening.Kind.WINDOW && wall.holds(opening)));
+
     /** Those with a light well by which hardly anybody gets out. */
     public static final Assumption<Opening> NO_WAY_OUT = those(opening -> opening.lightWell()
             .filter(well -> Limits.under(well.projection(), WAY_OUT)
                     || Limits.under(well.projection() * well.width(), WAY_OUT_AREA)
                     || opening.width() * opening.height() < CLIMBED_THROUGH)
             .isPresent());
+
+    /** m, of a sill over the floor of its light well; leaves and snow lie as high (common practice, no source). */
+    public static final double OVER_WELL = 0.1;
+
+    /** m. */
+    private static final double HAIR = 1e-3;
 
     /** Those with a light well, and nothing that carries listed on their wall: what holds it then goes through no boards. */
     public static final Assumption<Opening> HELD_BY_NOTHING = audit -> audit.house()
@@ -104,6 +123,16 @@ public final class WindowsAndDoors {
                     .anySatisfy(row -> row.kind().carries()
                             && (row.surface().holds(opening)
                                     || row.points().surface().equals(opening.surface()))));
+
+    /** Windows whose sill lies low over the floor of the light well that they stand in, their own or another's. */
+    public static final Assumption<Opening> LOW_IN_WELL = audit -> {
+        ImmutableList<Edge> floors =
+                audit.shell().edges().select(edge -> edge.kind() == JunctionKind.LIGHT_WELL && isLevel(edge));
+        return audit.shell()
+                .edges()
+                .select(edge -> edge.kind() == JunctionKind.SILL && floors.anySatisfy(floor -> isLowOver(floor, edge)))
+                .flatCollect(edge -> edge.opening().stream().toList());
+    };
 
     private WindowsAndDoors() {}
 
@@ -118,6 +147,19 @@ public final class WindowsAndDoors {
     /** W/(m²·K), of the whole or of its frame. */
     public static double least(Opening opening) {
         return Math.min(WindowTransmittance.transmittance(opening), opening.frameTransmittance());
+    }
+
+    private static boolean isLevel(Edge edge) {
+        return Math.abs(edge.from().z() - edge.to().z()) < HAIR;
+    }
+
+    private static boolean isLowOver(Edge floor, Edge sill) {
+        double over = sill.from().z() - floor.from().z();
+        double x = (sill.from().x() + sill.to().x()) / 2;
+        double y = (sill.from().y() + sill.to().y()) / 2;
+        double round = Math.hypot(x - floor.from().x(), y - floor.from().y())
+                + Math.hypot(x - floor.to().x(), y - floor.to().y());
+        return over > -HAIR && Limits.under(over, OVER_WELL) && round < floor.externalLength() + HAIR;
     }
 
     private static Assumption<Opening> those(Predicate<Opening> which) {

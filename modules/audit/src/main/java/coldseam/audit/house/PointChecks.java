@@ -53,6 +53,7 @@ final class PointChecks {
         surface.ifPresent(each -> along(places, each));
         Optional<PointKind> kind = points.kind().or(() -> detail.map(Detail::point));
         surface.ifPresent(each -> countedTwice(places, each, kind));
+        surface.ifPresent(each -> throughVacuum(places, each, kind));
         surface.ifPresent(each -> kind.ifPresent(thing -> looks(places, each, thing)));
         places.parameters().forEach(each -> parameter(each, detail));
     }
@@ -127,6 +128,20 @@ final class PointChecks {
                             .and(inU.get().perSquareMetre(), Dimension.PER_AREA)
                             .and(" in its U by ISO 6946 already"),
                     "remove these points, or the key fasteners of the assembly");
+        }
+    }
+
+    private void throughVacuum(PlacedPoints places, Surface surface, Optional<PointKind> kind) {
+        if (kind.filter(PointKind::countedInU).isPresent()) {
+            surface.assembly()
+                    .flatMap(Assembly::vacuumPierced)
+                    .ifPresent(panel -> faults.add(
+                            places.name(),
+                            "no fastener goes through what holds a vacuum",
+                            "\"" + places.points().name() + "\" on \"" + surface.name() + "\", through \""
+                                    + panel.material().name() + "\"",
+                            "remove these points, and say what holds the panels beside them as framing of their layer; or take boards"
+                                    + " that may be screwed through"));
         }
     }
 

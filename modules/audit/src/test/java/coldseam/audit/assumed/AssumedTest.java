@@ -138,7 +138,7 @@ class AssumedTest {
     @Test
     void wallsBesideWarmSpacesAreTold() {
         Audit warm = audit(facing("  garage: {temperature-factor: 0.79}\n  other: {temperature-factor: 0.8}\n"));
-        Neighbours.Warm beside = Neighbours.BESIDE_WARM.in(warm).getOnly();
+        Neighbours.Beside beside = Neighbours.BESIDE_WARM.in(warm).getOnly();
         assertEquals(8 * HEIGHT, beside.area(), 1e-3);
         assertEquals(Lists.immutable.of(new Exposure(Exposure.Kind.UNHEATED, "garage", 0.79)), beside.spaces());
         assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_HEATED.in(warm));
@@ -147,7 +147,7 @@ class AssumedTest {
     @Test
     void wallsBesideHeatedNeighboursAreTold() {
         Audit party = audit(facing("  garage: {temperature-factor: 0.8}\n  other: {heated: true}\n"));
-        assertEquals(6 * HEIGHT, Neighbours.BESIDE_HEATED.in(party).getOnly(), 1e-3);
+        assertEquals(6 * HEIGHT, Neighbours.BESIDE_HEATED.in(party).getOnly().area(), 1e-3);
         assertEquals(Lists.immutable.empty(), Neighbours.BESIDE_WARM.in(party));
     }
 
@@ -161,7 +161,7 @@ class AssumedTest {
                         .surfaces()
                         .detect(surface -> surface.exposure().kind() == Exposure.Kind.PARTY)
                         .internalArea(),
-                Neighbours.BESIDE_HEATED.in(audit).getOnly(),
+                Neighbours.BESIDE_HEATED.in(audit).getOnly().area(),
                 1e-9);
     }
 

@@ -120,6 +120,9 @@ public enum Dimension {
     AIR_LAYER_OPENING(
             "an air layer's opening per length", "mm2/m", si("mm²/m", 1, 0), us("in²/ft", "in2/ft", 2), "800 mm²/m");
 
+    /** m. */
+    private static final double MILLIMETRE = 1e-3;
+
     private final String noun;
     private final Measure inside;
     private final Display siDisplay;
@@ -146,6 +149,15 @@ public enum Dimension {
 
     Display display(UnitSystem system) {
         return system == UnitSystem.SI ? siDisplay : usDisplay;
+    }
+
+    /** Whether a number with this unit is a whole one in files, or has a digit or two after its point: thousandths of it are nothing. */
+    boolean isWhole(Measure unit) {
+        return switch (this) {
+            case LENGTH, THICKNESS -> !(unit.factor() > MILLIMETRE);
+            case POWER, ENERGY, DENSITY, DEGREE_DAYS, AIR_LAYER_OPENING -> true;
+            default -> false;
+        };
     }
 
     /** Whether this needs no unit: a share or a plain number. */

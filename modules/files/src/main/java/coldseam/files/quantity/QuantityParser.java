@@ -26,6 +26,9 @@ public final class QuantityParser {
     private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
     private static final Pattern PRICE_EACH = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s+each");
     private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:[, ']\\d{3})+(?!\\d|[ -]*\\d*/).*");
+    /** Read by half of the world as thousands, such as 1.200. */
+    private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
+
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
@@ -97,6 +100,9 @@ public final class QuantityParser {
         String allowed = "an amount, a currency and the word each, such as 85 EUR each";
         refuseLong(written, noun, allowed);
         Matcher match = PRICE_EACH.matcher(plain(written));
+        if (match.matches()) {
+            refusePointed(match.group(1), written, noun, allowed);
+        }
         if (match.matches() && Double.isFinite(Double.parseDouble(match.group(1)))) {
             return new PriceOf(Double.parseDouble(match.group(1)), match.group(2));
         }
@@ -107,6 +113,9 @@ public final class QuantityParser {
             String written, Dimension per, String noun, String allowed, BiFunction<Double, String, T> form) {
         refuseLong(written, noun, allowed);
         Matcher match = PRICE.matcher(plain(written));
+        if (match.matches() && per != Dimension.ENERGY) {
+            refusePointed(match.group(1), written, noun, allowed);
+        }
         Optional<Measure> unit = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
         if (unit.isPresent() && unit.get().sameKindAs(per.inside())) {
             double each = Double.parseDouble(match.group(1))
@@ -117,6 +126,26 @@ public final class QuantityParser {
             }
         }
         throw new UnreadableException(noun + " is needed", written, allowed, "write it so");
+    }
+
+    /**
+     * Refuses three digits after a point where nobody means thousandths: a metre was meant, and a millimetre would be read.
+     *
+     * @param number without its unit
+     */
+    private static void refusePointed(String number, String written, String noun, String allowed) {
+        Matcher match = POINTED.matcher(number);
+        if (match.matches()) {
+            String digits = match.group(2).replaceAll("0+$", "");
+            throw new UnreadableException(
+                    noun + " is needed",
+                    written,
+                    allowed,
+                    "three digits after a point are thousands to some: write " + match.group(1) + match.group(2)
+                            + " or "
+                            + match.group(1)
+                            + (digits.isEmpty() ? "" : "." + digits.substring(0, Math.min(2, digits.length()))));
+        }
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
@@ -281,6 +310,9 @@ public final class QuantityParser {
                     dimension,
                     written,
                     kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
+        }
+        if (dimension.isWhole(unit)) {
+            refusePointed(match.group(1), written, dimension.noun(), dimension.allowed());
         }
         return inside.factor() == unit.factor()
                 ? number(match.group(1))

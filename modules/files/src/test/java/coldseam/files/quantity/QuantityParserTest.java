@@ -2,12 +2,15 @@ package coldseam.files.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -196,6 +199,9 @@ class QuantityParserTest {
                 "0,035 W/mK   | CONDUCTIVITY  | a thermal conductivity is needed; got 0,035 W/mK; allowed: a number with its unit, such as 0.035 W/(m·K) or 0.24 Btu·in/(h·ft²·°F) or R-4 per in; write the decimals after a point, not after a comma",
                 "200 MM       | LENGTH        | a length is needed; got 200 MM; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; \"MM\" is no unit known here: write mm",
                 "1,200 mm     | LENGTH        | a length is needed; got 1,200 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write thousands without a mark or space, and decimals after a point",
+                "1.200 mm     | THICKNESS     | a thickness is needed; got 1.200 mm; allowed: a number with its unit, such as 200 mm or 8 in or 5/8 in; three digits after a point are thousands to some: write 1200 or 1.2",
+                "12.705 mm    | LENGTH        | a length is needed; got 12.705 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; three digits after a point are thousands to some: write 12705 or 12.70",
+                "3.000 K·d    | DEGREE_DAYS   | a number of degree days is needed; got 3.000 K·d; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; three digits after a point are thousands to some: write 3000 or 3",
                 "1 200 mm     | LENGTH        | a length is needed; got 1 200 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write thousands without a mark or space, and decimals after a point",
                 "8 inchs      | LENGTH        | a length is needed; got 8 inchs; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; \"inchs\" is no unit known here",
                 "12 mm ft     | LENGTH        | a length is needed; got 12 mm ft; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; this is an area",
@@ -245,6 +251,37 @@ class QuantityParserTest {
                 "a price of length is needed; got 35 EUR/kWh; allowed: an amount, a currency and a length, such as 35 EUR/m"
                         + " or 11 USD/ft; write it so",
                 refused.getMessage());
+    }
+
+    /** Nobody pays thousandths: 1.150 is more than a thousand, or 1.15. Of a kWh and a therm they are written. */
+    @Test
+    void refusesPricesWithThreeDigitsAfterAPoint() {
+        assertEquals(
+                new QuantityParser.Price(1.129 / 29.30710701722222, "USD"),
+                QuantityParser.parsePrice("1.129 USD/therm"));
+        String next = "; three digits after a point are thousands to some: write 1150 or 1.15";
+        for (Executable read : List.<Executable>of(
+                () -> QuantityParser.parsePriceOfLength("1.150 EUR/m"),
+                () -> QuantityParser.parsePriceOfArea("1.150 EUR/m²"),
+                () -> QuantityParser.parsePriceEach("1.150 EUR each"))) {
+            var refused = assertThrows(UnreadableException.class, read);
+            assertTrue(refused.getMessage().endsWith(next), refused.getMessage());
+        }
+    }
+
+    /** In units whose thousandths are written, and where the whole part is none, the point is a point. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3.005 m | LENGTH | 3.005",
+                "0.125 mm | THICKNESS | 0.000125",
+                "1.125 in | THICKNESS | 0.028575",
+                "1.200 W/(m²·K) | TRANSMITTANCE | 1.2",
+                "12.7000 mm | THICKNESS | 0.0127"
+            })
+    void readsThousandthsThatAreMeant(String written, Dimension dimension, double expected) {
+        assertEquals(expected, QuantityParser.parse(written, dimension), 1e-13);
     }
 
     /** What reports print is read back, to the sixteenth of an inch they are rounded to. */

@@ -114,7 +114,7 @@ record FileText(
                     insulatesSource,
                     Maps.immutable.empty(),
                     bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
-                    false,
+                    Material.Carries.SPANS,
                     false,
                     OptionalDouble.empty(),
                     new Provenance(source, sureness));

@@ -26,6 +26,7 @@ import coldseam.audit.assumed.Unlisted;
 import coldseam.audit.assumed.WindowsAndDoors;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
@@ -48,7 +49,10 @@ import org.eclipse.collections.api.list.MutableList;
 record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, ImmutableList<String>> parts) {
 
     private static final ImmutableList<AssumedWords<?>> ALL = Lists.immutable.of(
-            each(Neighbours.BESIDE_HEATED, (area, say) -> say.say(area, AREA) + " beside heated neighbours"),
+            each(
+                    Neighbours.BESIDE_HEATED,
+                    (heated, say) -> say.say(heated.area(), AREA) + " beside heated neighbours ("
+                            + heated.spaces().collect(Exposure::neighbour).makeString(", ") + ")"),
             each(
                     Neighbours.BESIDE_WARM,
                     (warm, say) -> say.say(warm.area(), AREA) + " beside unheated spaces said to be warmer than usual ("
@@ -64,6 +68,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Neighbours.OUT_OF_RAIN,
                     (area, say) -> "that " + say.say(area, AREA)
                             + " with nothing against rain, beside spaces said to be as cold as outdoors, stand out of it"),
+            all(
+                    WindowsAndDoors.INTO_UNHEATED,
+                    (openings, say) -> "that " + quoted(openings, Opening::name)
+                            + (openings.size() == 1 ? " looks" : " look") + " into an unheated space, not outdoors"),
             all(
                     Neighbours.SHUT,
                     (spaces, say) -> "that nobody goes from the rooms to " + quoted(spaces, space -> space)
@@ -149,6 +157,16 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     .makeString(", ")
                             + " without studs, rafters or joists"),
             each(
+                    Layering.FEW_STUDS,
+                    (few, say) -> "that studs, plates and what stands round openings take no more than "
+                            + say.say(few.share(), SHARE) + " of \""
+                            + few.assembly().name() + "\" ("
+                            + "at least " + say.say(few.least(), SHARE) + " are usual)"),
+            all(
+                    Layering.VAULT,
+                    (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
+                            + " (as a vault, or with steel in it)"),
+            each(
                     HouseShape.RAISED,
                     (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
                             + say.say(raised.height(), LENGTH) + " over the ground beside it"),
@@ -193,6 +211,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (openings, say) -> "that what holds the light "
                             + (openings.size() == 1 ? "well" : "wells") + " of " + quoted(openings, Opening::name)
                             + " does not go through the boards (no point is listed there)"),
+            all(
+                    WindowsAndDoors.LOW_IN_WELL,
+                    (openings, say) -> "that no leaves or snow in a light well reach the "
+                            + (openings.size() == 1 ? "sill" : "sills") + " of " + quoted(openings, Opening::name)
+                            + ", less than " + say.say(WindowsAndDoors.OVER_WELL, THICKNESS) + " over its floor"),
             all(
                     WindowsAndDoors.NO_WAY_OUT,
                     (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
@@ -301,6 +324,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (decks, say) -> "that nobody falls off " + quoted(decks, Surface::name)
                             + " (no posts, brackets or parapet are listed there)"),
             all(
+                    Unlisted.FALLS,
+                    (openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
+                            + " (no deck, stair, balcony or guard is listed there)"),
+            all(
                     Layering.UNFASTENED,
                     (assemblies, say) -> "that no fastener goes through what insulates "
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
@@ -308,6 +335,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Layering.CLOSED,
                     (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
                             + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
+            each(
+                    Layering.BRIGHT,
+                    (bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""
+                            + bright.assembly().name() + "\" stays bright (an emissivity of "
+                            + say.say(bright.air().air().orElseThrow().lowEmissivity(), SHARE) + ")"),
             all(
                     AirAndGround.LEFT_OUT,
                     (left, say) -> "that "

@@ -272,7 +272,7 @@ class HonestWordsTest {
         String walls = "{all: wall, south: {assembly: wall, faces: next door}, north: {assembly: wall, faces: garage},"
                 + " east: {assembly: wall, faces: shed}, west: {assembly: wall, faces: barn}}";
         assertEquals(
-                "Of it assumed: 27.8 m² beside heated neighbours; 48.7 m² beside unheated spaces said to be warmer than"
+                "Of it assumed: 27.8 m² beside heated neighbours (next door); 48.7 m² beside unheated spaces said to be warmer than"
                         + " usual (garage 0.31, shed 0.00); that 69.6 m² of walls, more than half of all, stand beside unheated"
                         + " spaces and out of the rain; that nobody goes from the rooms to \"shed\", \"garage\" and \"barn\" (no"
                         + " door or hatch is listed there); " + LAST,

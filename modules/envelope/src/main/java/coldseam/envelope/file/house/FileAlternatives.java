@@ -407,10 +407,10 @@ record FileAlternatives(
                 .select(each -> each.cost().isPresent());
     }
 
-    /** Of the costs; empty where there is none. */
+    /** Of the costs; empty where there is none that can be read. */
     String currency() {
-        return costs().getFirstOptional()
-                .flatMap(FileCost::currency)
+        return costs().flatCollect(each -> each.currency().stream().toList())
+                .getFirstOptional()
                 .map(Located::value)
                 .orElse("");
     }

@@ -64,6 +64,15 @@ record FileAssembly(
             @Bounds(atLeast = "0.005 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)", usual = "0.02 to 0.04 W·d/(m²·K·mm)")
             double factor) {}
 
+    /** Names of all that it is made of. */
+    ImmutableList<String> materials() {
+        return layers.collect(FileLayer::material)
+                .newWithAll(layers.flatCollect(each -> each.framing().stream()
+                        .map(FileLayer.FileFraming::material)
+                        .toList()))
+                .newWithAll(fasteners.stream().map(FileFasteners::material).toList());
+    }
+
     Assembly assembly(String name, Function<String, Material> materials) {
         return new Assembly(
                 name,

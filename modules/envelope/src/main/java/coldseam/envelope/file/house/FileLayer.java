@@ -166,7 +166,7 @@ record FileLayer(
                 filling.insulatesSource(),
                 filling.controls(),
                 filling.bears(),
-                filling.timber(),
+                filling.carries(),
                 filling.isAir(),
                 filling.within(),
                 new Provenance(

@@ -64,6 +64,11 @@ record FileMaterial(
         Optional<Boolean> timber,
 
         @Doc(
+                "What a layer of it carries by itself: nothing (linings, plasters, screeds, sheets), or itself and what stands on it,"
+                        + " but no room's span (masonry). A built-in material's own where left out, else it spans.")
+        Optional<Material.Carries> carries,
+
+        @Doc(
                 "Share of the conductivity by which it may be off to either side, such as its declaration's class; 10 % where"
                         + " left out (common practice, no source).")
         @Unit(Dimension.SHARE)
@@ -166,7 +171,9 @@ record FileMaterial(
                 bears.or(() -> known.flatMap(FileMaterial::bears))
                         .map(FileBears::sources)
                         .orElse(Maps.immutable.empty()),
-                timber.or(() -> known.flatMap(FileMaterial::timber)).orElse(false),
+                timber.or(() -> known.flatMap(FileMaterial::timber)).orElse(false)
+                        ? Material.Carries.TIMBER
+                        : carries.or(() -> known.flatMap(FileMaterial::carries)).orElse(Material.Carries.SPANS),
                 MaterialLibrary.isAir(name),
                 within,
                 new Provenance(source, sureness));

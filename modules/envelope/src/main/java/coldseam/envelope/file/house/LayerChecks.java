@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
@@ -48,6 +49,9 @@ final class LayerChecks {
     /** m of still air that resists vapour as much: the thinnest plaster that is said to slow it has 80 mm (judgement). */
     private static final double SLOWS_VAPOUR = 0.05;
 
+    /** m; vacuum panels begin here (common practice, no source). */
+    private static final double THINNEST_PANEL = 0.005;
+
     /** m that a fastener's head holds on to (judgement). */
     private static final double UNDER_THE_HEAD = 0.015;
 
@@ -68,6 +72,7 @@ final class LayerChecks {
         house.assemblies().forEach(assembly -> {
             checks.layers(assembly.value().layers());
             checks.carries(assembly.value().layers());
+            checks.carriedByLinings(assembly.value().layers());
             checks.whole(assembly);
             assembly.value().fasteners().ifPresent(fasteners -> checks.fasteners(assembly, fasteners));
         });
@@ -90,7 +95,7 @@ final class LayerChecks {
         }
     }
 
-    /** m²·K/W; an air layer's is nothing beside what is looked for. */
+    /** m²·K/W where it is thickest; an air layer's is nothing beside what is looked for. */
     private double resistance(FileLayer layer) {
         if (layer.resistance().isPresent()) {
             return layer.resistance().getAsDouble();
@@ -98,7 +103,9 @@ final class LayerChecks {
         return isAir(layer)
                 ? 0
                 : material(layer.material())
-                        .map(filling -> layer.thickness() / filling.conductivity())
+                        .map(filling ->
+                                layer.taper().map(FileLayer.FileTaper::thickest).orElse(layer.thickness())
+                                        / filling.conductivity())
                         .orElse(0.0);
     }
 
@@ -109,6 +116,7 @@ final class LayerChecks {
                 air(layer, filling);
             } else {
                 materials.thickness(layer.material(), layer.role(), layer.thickness(), layer.place());
+                vacuum(layer, filling);
                 layer.resistance().ifPresent(declared -> resistance(layer, filling, declared));
                 cavity(layers, i, filling);
                 vapour(layer, filling);
@@ -132,6 +140,29 @@ final class LayerChecks {
                         "write them as one layer, as thick as both; nothing parts them");
             }
         }));
+    }
+
+    /** Panels of one size, which nobody saws: a coat or a film holds no vacuum, and none is cut to falls. */
+    private void vacuum(FileLayer layer, Material filling) {
+        if (!filling.holdsVacuum()) {
+            return;
+        }
+        if (layer.thickness() < THINNEST_PANEL) {
+            faults.add(
+                    layer.place(),
+                    "what conducts so little holds a vacuum, and is a panel",
+                    Phrase.of(layer.thickness(), Dimension.THICKNESS)
+                            .and(" of \"" + layer.material() + "\" at ")
+                            .and(filling.conductivity(), Dimension.CONDUCTIVITY),
+                    Phrase.of("at least ").and(THINNEST_PANEL, Dimension.THICKNESS),
+                    "correct thickness or conductivity; what a coat or a film adds is no layer's resistance");
+        }
+        layer.taper()
+                .ifPresent(taper -> faults.add(
+                        layer.place(),
+                        "what holds a vacuum is not cut",
+                        "a taper of \"" + layer.material() + "\"",
+                        "remove taper, and cut another layer to falls"));
     }
 
     /** The house's own materials first; empty for one that is unknown, which is another fault. */
@@ -261,6 +292,23 @@ final class LayerChecks {
                                 + " carries instead the role structure"));
     }
 
+    /** Sheathing is of the structure beside its members, and carries nothing without them. */
+    private void carriedByLinings(ImmutableList<FileLayer> layers) {
+        ImmutableList<FileLayer> structure = layers.select(layer -> layer.role() == Role.STRUCTURE && !isAir(layer));
+        if (structure.allSatisfy(layer -> layer.framing().isEmpty()
+                && material(layer.material())
+                        .filter(each -> each.carries() == Material.Carries.NOTHING)
+                        .isPresent())) {
+            structure
+                    .take(1)
+                    .forEach(layer -> faults.add(
+                            layer.place(),
+                            "a structure carries; linings, plasters, screeds and sheets alone do not",
+                            "structure of " + layer.material(),
+                            "write what stands in it as framing, or what carries it as a layer of its own"));
+        }
+    }
+
     private void framing(FileLayer layer, Material members, double share) {
         if (members.isAir() || members.insulates()) {
             faults.add(
@@ -299,14 +347,16 @@ final class LayerChecks {
                         "a fastener's shaft is solid",
                         "fasteners of " + shaft.name(),
                         "write what the shaft is of, such as stainless steel"));
-        vacuumPierced(assembly.value())
+        Optional<Assembly> built = built(assembly);
+        built.flatMap(Assembly::vacuumPierced)
                 .ifPresent(panel -> faults.add(
                         assembly.place(),
                         "no fastener goes through what holds a vacuum",
-                        "fasteners through \"" + panel.material() + "\"",
+                        "fasteners through \"" + panel.material().name() + "\"",
                         "remove fasteners, and say what holds the panels beside them as framing of their layer; or take boards that"
                                 + " may be screwed through"));
-        double insulation = pierced(assembly.value()).sumOfDouble(FileLayer::thickness);
+        double insulation =
+                built.map(each -> each.pierced().sumOfDouble(Layer::thickness)).orElse(Double.POSITIVE_INFINITY);
         if (fasteners.recess() > 0 && insulation - fasteners.recess() < UNDER_THE_HEAD) {
             faults.add(
                     assembly.place(),
@@ -320,34 +370,12 @@ final class LayerChecks {
         }
     }
 
-    /** A layer that holds a vacuum in the way of fasteners; not where they may hold insulation beyond what carries instead. */
-    private Optional<FileLayer> vacuumPierced(FileAssembly assembly) {
-        ImmutableList<FileLayer> pierced = pierced(assembly);
-        return pierced.detectOptional(panel -> holdsVacuum(panel)
-                && pierced.allSatisfy(each -> holdsVacuum(each) || !partedByStructure(assembly, panel, each)));
-    }
-
-    private boolean holdsVacuum(FileLayer layer) {
-        return material(layer.material()).filter(Material::holdsVacuum).isPresent();
-    }
-
-    private static boolean partedByStructure(FileAssembly assembly, FileLayer one, FileLayer other) {
-        int a = assembly.layers().indexOf(one);
-        int b = assembly.layers().indexOf(other);
-        return assembly.layers()
-                .subList(Math.min(a, b), Math.max(a, b))
-                .anySatisfy(layer -> layer.role() == Role.STRUCTURE);
-    }
-
-    /** What fasteners hold, as ISO 6946 counts it: insulation by its role, or whatever insulates, inside any well-ventilated air. */
-    private ImmutableList<FileLayer> pierced(FileAssembly assembly) {
-        ImmutableList<FileLayer> counted =
-                assembly.layers().takeWhile(layer -> !isWellVentilated(layer)).reject(this::isAir);
-        ImmutableList<FileLayer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
-        return byRole.notEmpty()
-                ? byRole
-                : counted.select(layer ->
-                        material(layer.material()).filter(Material::insulates).isPresent());
+    /** Empty where a material is unknown, which is another fault. */
+    private Optional<Assembly> built(Named<FileAssembly> assembly) {
+        return assembly.value().materials().allSatisfy(name -> material(name).isPresent())
+                ? Optional.of(assembly.value()
+                        .assembly(assembly.name(), name -> material(name).orElseThrow()))
+                : Optional.empty();
     }
 
     private static boolean isWellVentilated(FileLayer layer) {
