@@ -36,7 +36,7 @@ public sealed interface Subject {
     record Surfaces(ImmutableList<Surface> all) implements Subject {
 
         private ImmutableList<Surface> largestFirst() {
-            return all.toSortedListBy(surface -> -surface.externalArea()).toImmutable();
+            return all.toImmutableSortedListBy(surface -> -surface.externalArea());
         }
     }
 

@@ -83,7 +83,7 @@ record Layers(
      */
     static Layers of(Optional<HouseAudit> house, Optional<String> first, Optional<String> second, TypicalBuild build) {
         ImmutableList<Assembly> known = house.map(
-                        each -> each.house().assemblies().toList().toImmutable())
+                        each -> each.house().assemblies().toImmutableList())
                 .orElseGet(() -> Lists.immutable
                         .of(TypicalBuild.values())
                         .flatCollect(TypicalBuild::assemblies)

@@ -47,8 +47,7 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                                 material.controls()
                                         .keysView()
                                         .collect(Words::word)
-                                        .toSortedList()
-                                        .toImmutable()),
+                                        .toImmutableSortedList()),
                         named(
                                 "bears",
                                 Lists.immutable

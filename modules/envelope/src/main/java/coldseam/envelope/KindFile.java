@@ -30,8 +30,8 @@ sealed interface KindFile {
     static <T extends Record & KindFile> ImmutableList<T> all(String folder, Class<T> type) {
         return new ResourceFolder("/kinds/" + folder + "/")
                 .read((tree, content, faults) -> Binder.bind(tree, type, faults))
-                .toSortedList(Comparator.<T>comparingInt(KindFile::place).thenComparing(KindFile::label))
-                .toImmutable();
+                .toImmutableSortedList(
+                        Comparator.<T>comparingInt(KindFile::place).thenComparing(KindFile::label));
     }
 
     /** A kind of junction. */

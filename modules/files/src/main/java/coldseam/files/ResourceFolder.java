@@ -124,8 +124,7 @@ public record ResourceFolder(String path) {
     private static ImmutableList<String> names(ImmutableList<String> files, String folder) {
         return files.select(each -> each.startsWith(folder) && each.indexOf('/', folder.length()) < 0)
                 .collect(each -> each.substring(folder.length()))
-                .toSortedList()
-                .toImmutable();
+                .toImmutableSortedList();
     }
 
     private static ImmutableList<String> names(Path folder) throws IOException {

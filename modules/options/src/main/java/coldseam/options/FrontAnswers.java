@@ -240,6 +240,6 @@ final class FrontAnswers {
                 }
             }
         }
-        return worth.toSortedListBy(each -> -each.less().middle()).toImmutable();
+        return worth.toImmutableSortedListBy(each -> -each.less().middle());
     }
 }

@@ -140,7 +140,7 @@ public final class Stages {
                 asked.select(measures::contains).newWithAll(measures).distinct();
         MutableList<HouseAudit> houses = Lists.mutable.of(before.changed(first, Sets.immutable.empty()));
         for (int k = 1; k < order.size(); k++) {
-            houses.add(stage(order.take(k).toSet().toImmutable()));
+            houses.add(stage(order.take(k).toImmutableSet()));
         }
         houses.add(after.changed(second, Sets.immutable.empty()));
         HouseAudit start = houses.getFirst();
@@ -162,7 +162,7 @@ public final class Stages {
                 parts(was, becomes),
                 cold(was, was),
                 order.collectWithIndex(
-                        (measure, k) -> stage(measure, order.take(k + 1).toSet().toImmutable(), audits, k + 1, whole)));
+                        (measure, k) -> stage(measure, order.take(k + 1).toImmutableSet(), audits, k + 1, whole)));
     }
 
     private Stage stage(
@@ -245,8 +245,7 @@ public final class Stages {
                         factor(row).getAsDouble(),
                         need))
                 .select(cold -> cold.mould() || cold.colder())
-                .toSortedListBy(Cold::now)
-                .toImmutable();
+                .toImmutableSortedListBy(Cold::now);
     }
 
     private static OptionalDouble factor(JunctionRow row) {

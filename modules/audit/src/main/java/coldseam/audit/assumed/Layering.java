@@ -63,17 +63,14 @@ public final class Layering {
                     .flatCollect(assembly -> leaves(assembly).collect(layer -> leaf(audit, assembly, layer)));
 
     /** Those that boards alone carry: studs, rafters or joists are left out. */
-    public static final Assumption<Assembly> BARE = audit -> OfHouse.assemblies(audit, surface -> true)
-            .select(Layering::isBare)
-            .toSortedListBy(Assembly::name)
-            .toImmutable();
+    public static final Assumption<Assembly> BARE = audit ->
+            OfHouse.assemblies(audit, surface -> true).select(Layering::isBare).toImmutableSortedListBy(Assembly::name);
 
     /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
     public static final Assumption<Assembly> NAKED =
             audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
                     .select(Layering::isNaked)
-                    .toSortedListBy(Assembly::name)
-                    .toImmutable();
+                    .toImmutableSortedListBy(Assembly::name);
 
     /** Flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole. */
     public static final Assumption<Thin> THIN_FALLS =
@@ -87,8 +84,7 @@ public final class Layering {
                                     .noneSatisfy(row -> row.kind().countedInU()
                                             && row.surface().name().equals(surface.name())))
             .select(assembly -> assembly.fasteners().isEmpty() && isBoardedOutside(assembly))
-            .toSortedListBy(Assembly::name)
-            .toImmutable();
+            .toImmutableSortedListBy(Assembly::name);
 
     /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U. */
     public static final Assumption<Cavity> CLOSED =
@@ -181,8 +177,7 @@ public final class Layering {
                         wall -> wall.use() == Body.Use.WALL
                                 && wall.assembly().filter(assembly::equals).isPresent())
                 .collect(Surface::name)
-                .toSet()
-                .toImmutable();
+                .toImmutableSet();
         return new Leaf(
                 assembly,
                 layer,

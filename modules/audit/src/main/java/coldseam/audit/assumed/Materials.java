@@ -53,8 +53,7 @@ public final class Materials {
                 .flatCollect(assembly -> assembly.layers().flatCollect(Materials::of))
                 .reject(Material::isAir)
                 .toSet()
-                .toSortedListBy(Material::name)
-                .toImmutable();
+                .toImmutableSortedListBy(Material::name);
     }
 
     private static ImmutableList<Material> of(Layer layer) {

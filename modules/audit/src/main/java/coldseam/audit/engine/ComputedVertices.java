@@ -232,8 +232,8 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             edges.add(edge.get());
             ends.add(planned.get());
         }
-        ImmutableList<EdgeEnd> sorted = ends.toSortedListBy(each -> 2 * each.along() + (each.growing() ? 1 : 0))
-                .toImmutable();
+        ImmutableList<EdgeEnd> sorted =
+                ends.toImmutableSortedListBy(each -> 2 * each.along() + (each.growing() ? 1 : 0));
         if (sorted.distinctBy(each -> 2 * each.along() + (each.growing() ? 1 : 0))
                         .size()
                 < sorted.size()) {

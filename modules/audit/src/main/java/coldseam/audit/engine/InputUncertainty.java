@@ -85,6 +85,6 @@ public record InputUncertainty(ImmutableList<Input> inputs) {
 
     /** Those with the largest shares first; of equal ones in their order. */
     public ImmutableList<Input> largestFirst() {
-        return inputs.toSortedListBy(each -> -Math.abs(each.effect())).toImmutable();
+        return inputs.toImmutableSortedListBy(each -> -Math.abs(each.effect()));
     }
 }

@@ -92,9 +92,8 @@ final class JunctionPlan {
     private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all) {
         return all.select(detail ->
                         detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
-                .toSortedList(Comparator.comparing(Detail::rank)
-                        .thenComparing(detail -> !detail.drawing().forAnyBuild()))
-                .toImmutable();
+                .toImmutableSortedList(Comparator.comparing(Detail::rank)
+                        .thenComparing(detail -> !detail.drawing().forAnyBuild()));
     }
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */

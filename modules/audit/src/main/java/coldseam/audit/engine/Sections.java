@@ -43,7 +43,7 @@ public record Sections(ImmutableSet<Section> all) {
     public void solve(BridgeComputer computer, Progress progress) {
         Answers.compute(
                 "sections",
-                all.toList().toImmutable(),
+                all.toImmutableList(),
                 section -> computer.compute(section.detail(), section.setup()),
                 progress);
     }

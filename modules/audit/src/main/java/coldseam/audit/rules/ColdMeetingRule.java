@@ -45,8 +45,7 @@ abstract class ColdMeetingRule<R, S extends Sheet> implements Rule {
                                 sheet(row).temperatureFactor(), facts.mould().need())
                         && !follows(facts, sheet(row)));
         return Groups.by(under, row -> cause(sheet(row)))
-                .collect(rows -> rows.toSortedListBy(row -> sheet(row).temperatureFactor())
-                        .toImmutable())
+                .collect(rows -> rows.toImmutableSortedListBy(row -> sheet(row).temperatureFactor()))
                 .collect(rows -> {
                     S worst = sheet(rows.getFirst());
                     return new Draft(this, cause(worst), Severity.WEAK, evidence(facts, worst), subject(rows));

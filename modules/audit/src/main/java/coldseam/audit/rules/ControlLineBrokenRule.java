@@ -58,8 +58,7 @@ public final class ControlLineBrokenRule extends SheetRule {
                 worstFirst
                         .flatCollect(sheet -> stopped(facts, sheet).collect(ControlLine::control))
                         .distinct()
-                        .toSortedList()
-                        .toImmutable());
+                        .toImmutableSortedList());
     }
 
     private static ImmutableList<ControlLine> stopped(Facts facts, BridgeSheet<?> sheet) {

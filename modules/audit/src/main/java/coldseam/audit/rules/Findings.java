@@ -27,12 +27,11 @@ public final class Findings {
         ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
         ImmutableList<Finding> found = Groups.by(drafts, Draft::cause)
                 .collect(alike -> joined(facts, alike))
-                .toSortedList(Comparator.comparing(Finding::severity)
+                .toImmutableSortedList(Comparator.comparing(Finding::severity)
                         .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
                         .thenComparing(finding -> -finding.subject().length())
-                        .thenComparing(Finding::rule))
-                .toImmutable();
+                        .thenComparing(Finding::rule));
         return found.collectWithIndex((finding, index) -> numbered(finding, index + 1));
     }
 
@@ -42,7 +41,7 @@ public final class Findings {
 
     private static Finding joined(Facts facts, ImmutableList<Draft> drafts) {
         ImmutableList<Draft> byGravity =
-                drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
+                drafts.toImmutableSortedListBy(draft -> draft.rule().gravity());
         Draft lead = byGravity.getFirst();
         ImmutableList<BridgeSheet<?>> sheets =
                 byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);

@@ -43,11 +43,7 @@ public final class LayerBrokenRule extends SheetRule {
     Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         return new Found(
                 worstFirst.getFirst(),
-                worstFirst
-                        .flatCollect(sheet -> broken(facts, sheet))
-                        .distinct()
-                        .toSortedList()
-                        .toImmutable());
+                worstFirst.flatCollect(sheet -> broken(facts, sheet)).distinct().toImmutableSortedList());
     }
 
     private static ImmutableList<Control> broken(Facts facts, BridgeSheet<?> sheet) {

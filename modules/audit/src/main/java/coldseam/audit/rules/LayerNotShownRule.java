@@ -41,10 +41,7 @@ public final class LayerNotShownRule extends SheetRule {
     Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> sheets) {
         return new Found(
                 sheets.getFirst(),
-                sheets.flatCollect(sheet -> hidden(facts, sheet))
-                        .distinct()
-                        .toSortedList()
-                        .toImmutable());
+                sheets.flatCollect(sheet -> hidden(facts, sheet)).distinct().toImmutableSortedList());
     }
 
     private static ImmutableList<Control> hidden(Facts facts, BridgeSheet<?> sheet) {

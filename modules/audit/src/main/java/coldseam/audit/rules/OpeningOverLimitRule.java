@@ -46,8 +46,7 @@ public final class OpeningOverLimitRule implements Rule {
         ImmutableList<Opening> over = facts.house()
                 .openings()
                 .select(opening -> Limits.over(transmittance(opening), limit(facts, opening)))
-                .toSortedListBy(opening -> limit(facts, opening) - transmittance(opening))
-                .toImmutable();
+                .toImmutableSortedListBy(opening -> limit(facts, opening) - transmittance(opening));
         ImmutableList<Surface> walls = over.flatCollect(
                         opening -> facts.shell().surfaces().select(surface -> surface.holds(opening)))
                 .distinct();

@@ -17,8 +17,7 @@ abstract class SheetRule implements Rule {
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
         return Facts.byDetail(breaking(facts)).collect(sheets -> {
-            ImmutableList<BridgeSheet<?>> worstFirst =
-                    sheets.toSortedListBy(sheet -> -badness(facts, sheet)).toImmutable();
+            ImmutableList<BridgeSheet<?>> worstFirst = sheets.toImmutableSortedListBy(sheet -> -badness(facts, sheet));
             return facts.about(worstFirst, this, severity, evidence(facts, worstFirst));
         });
     }

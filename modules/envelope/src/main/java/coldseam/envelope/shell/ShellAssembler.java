@@ -54,8 +54,7 @@ final class ShellAssembler {
         this.wells = wells;
         this.body = wells.body();
         this.faults = faults;
-        ImmutableList<Facet> sorted =
-                body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
+        ImmutableList<Facet> sorted = body.facets().toImmutableSortedListBy(ShellAssembler::rank);
         this.mesh = FacetMesh.of(sorted, body.reach());
         this.planes = new InnerPlanes(mesh, body.storeys());
         this.corners = sorted.collectWithIndex((facet, f) -> planes.corners(f));

@@ -95,10 +95,7 @@ public final class Catalogue {
 
     /** The parts of an old house that must come down for one or other of them, in alphabetical order. */
     public ImmutableList<String> partsTakenDown() {
-        return entries.flatCollect(CatalogueEntry::takesDown)
-                .distinct()
-                .toSortedList()
-                .toImmutable();
+        return entries.flatCollect(CatalogueEntry::takesDown).distinct().toImmutableSortedList();
     }
 
     /** The option with this id, for the first of its kinds in the catalogue's order. */

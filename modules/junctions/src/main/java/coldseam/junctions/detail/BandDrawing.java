@@ -55,7 +55,7 @@ public record BandDrawing(
                 kind,
                 terms.without(Role.INSULATION),
                 Only.ANYTHING,
-                kind.bands().toSet().toImmutable(),
+                kind.bands().toImmutableSet(),
                 angles,
                 statements);
     }

@@ -123,7 +123,7 @@ final class BandDrawingReader extends TermsReader {
                         '"' + each.value() + '"',
                         bands.isEmpty() ? "none: only one surface meets here" : bands.makeString(", "),
                         "correct or remove it"));
-        return file.insulatedInside().collect(Located::value).toSet().toImmutable();
+        return file.insulatedInside().collect(Located::value).toImmutableSet();
     }
 
     @Override
@@ -297,8 +297,7 @@ final class BandDrawingReader extends TermsReader {
         return texts.collect(each -> role(each.text(), each.place()))
                 .select(Optional::isPresent)
                 .collect(Optional::get)
-                .toSet()
-                .toImmutable();
+                .toImmutableSet();
     }
 
     /** {@code insulation}, {@code outermost insulation}, {@code innermost insulation} or {@code insulation 2}. */

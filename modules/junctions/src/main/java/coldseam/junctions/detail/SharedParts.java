@@ -24,7 +24,7 @@ final class SharedParts {
 
     /** Sorted. */
     static ImmutableList<String> names() {
-        return PARTS.keysView().toSortedList().toImmutable();
+        return PARTS.keysView().toImmutableSortedList();
     }
 
     /** The statements of a part that there is. */

@@ -159,8 +159,7 @@ public sealed interface DrawnChi {
         private ImmutableList<BoxSide> cuts(SolidBody body) {
             return body.cutPlanes()
                     .select(side -> length(body, side) > SolidBody.SNAP)
-                    .toSortedList()
-                    .toImmutable();
+                    .toImmutableSortedList();
         }
 
         private double length(SolidBody body, BoxSide side) {

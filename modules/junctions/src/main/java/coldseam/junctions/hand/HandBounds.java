@@ -84,8 +84,7 @@ final class HandBounds {
                         section.boundaries().select(each -> lines(each).anySatisfy(line -> line.distance(cut) <= NEAR)))
                 .collect(Boundary::environment)
                 .reject(Surroundings.INDOOR::equals)
-                .toSet()
-                .toImmutable();
+                .toImmutableSet();
     }
 
     /** Adds whatever makes the drawing lose less than what it stands for. */

@@ -193,7 +193,7 @@ public final class ExpressionParser {
 
     /** The names that begin with the same word; all where none does. */
     private ImmutableList<String> likely(String wrong) {
-        ImmutableList<String> all = names.keysView().toSortedList().toImmutable();
+        ImmutableList<String> all = names.keysView().toImmutableSortedList();
         int dot = wrong.indexOf('.');
         ImmutableList<String> alike = all.select(name -> dot > 0 && name.startsWith(wrong.substring(0, dot + 1)));
         return alike.isEmpty() ? all : alike;

@@ -195,8 +195,7 @@ public record PointSection(
         ImmutableList<Double> steps = bodies.flatCollect(each -> Lists.immutable.of(each.inner(), each.outer()))
                 .select(each -> each >= body.inner() - SAME && each <= body.outer() + SAME)
                 .toSortedSet()
-                .toList()
-                .toImmutable();
+                .toImmutableList();
         for (int i = 0; i + 1 < steps.size(); i++) {
             double middle = (steps.get(i) + steps.get(i + 1)) / 2;
             double reached = 0;

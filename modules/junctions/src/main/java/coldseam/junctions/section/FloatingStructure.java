@@ -184,8 +184,7 @@ public final class FloatingStructure {
     private static ImmutableList<Integer> carrying(SectionPlan plan, boolean first) {
         ImmutableList<Piece> layers = plan.pieces()
                 .select(piece -> piece.origin() instanceof Origin.OfLayer of && of.first() == first)
-                .toSortedListBy(FloatingStructure::index)
-                .toImmutable();
+                .toImmutableSortedListBy(FloatingStructure::index);
         ImmutableList<Piece> structure = layers.select(piece -> piece.role() == Role.STRUCTURE);
         double most = structure.collectDouble(FloatingStructure::thickness).maxIfEmpty(0);
         ImmutableList<Piece> thickest = structure.select(piece -> thickness(piece) == most);

@@ -288,7 +288,7 @@ final class Painter {
         }
         Material material = found.get();
         ImmutableList<Control> cannot =
-                strip.carries().reject(material::canControl).toSortedList().toImmutable();
+                strip.carries().reject(material::canControl).toImmutableSortedList();
         if (cannot.notEmpty()) {
             reasons.add(Phrase.of(who + "no source says to control "
                     + cannot.collect(DrawingNames::word).makeString(" or ") + ". Name another material."));

@@ -279,8 +279,7 @@ final class RecordBytes {
                 tag(Tag.MAP);
                 map(map.keyValuesView()
                         .collect(pair -> Lists.immutable.of(pair.getOne(), pair.getTwo()))
-                        .toList()
-                        .toImmutable());
+                        .toImmutableList());
             } else if (value instanceof SectionPlan plan) {
                 tag(Tag.PLAN);
                 bytes(write(plan.drawn(), known));

@@ -44,7 +44,6 @@ public record Listing<R>(ImmutableList<Shown<R>> columns) {
                 rows.<Table.Row>collect(row -> new Table.Row(
                                 Table.Kind.PLAIN,
                                 columns.collect(shown -> shown.cell().apply(row))))
-                        .toList()
-                        .toImmutable());
+                        .toImmutableList());
     }
 }

@@ -115,8 +115,7 @@ final class PaintedParts {
     ImmutableList<Run> along(Point origin, double dx, double dy) {
         ImmutableList<Crossing> crossings = seen.collect(edge -> crossing(edge, origin, dx, dy))
                 .reject(crossing -> crossing == null)
-                .toSortedListBy(Crossing::at)
-                .toImmutable();
+                .toImmutableSortedListBy(Crossing::at);
         return crossings
                 .collectWithIndex((crossing, i) -> {
                     Crossing next = crossings.get(Math.min(i + 1, crossings.size() - 1));

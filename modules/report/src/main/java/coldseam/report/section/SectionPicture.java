@@ -124,8 +124,7 @@ public record SectionPicture(
         ImmutableList<SectionPlan.Piece> pieces = result.plan().pieces();
         return Interval.zeroTo(pieces.size() - 1)
                 .select(i -> pieces.get(i).origin() instanceof SectionPlan.Origin.OfDetail)
-                .toList()
-                .toImmutable();
+                .toImmutableList();
     }
 
     /** The picture of a section drawn by hand. */

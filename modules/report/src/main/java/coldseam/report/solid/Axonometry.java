@@ -103,10 +103,9 @@ final class Axonometry {
     /** Draws it as large as a box allows. */
     void draw(Canvas canvas, Box box, Warmth warmth, Palettes palettes) {
         ImmutableList<BodyField.Face> seen = faces.select(face -> sees(face.side()))
-                .toSortedList(Comparator.comparingDouble((BodyField.Face face) -> nearness(face, 2))
+                .toImmutableSortedList(Comparator.comparingDouble((BodyField.Face face) -> nearness(face, 2))
                         .thenComparingDouble(face -> nearness(face, 1))
-                        .thenComparingDouble(face -> nearness(face, 0)))
-                .toImmutable();
+                        .thenComparingDouble(face -> nearness(face, 0)));
         Box whole = Box.around(seen.flatCollect(this::corners).collect(this::at));
         double scale = Math.min(box.width() / whole.width(), box.height() / whole.height());
         double dx = box.middleX() - scale * whole.middleX();

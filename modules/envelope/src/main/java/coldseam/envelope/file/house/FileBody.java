@@ -189,7 +189,7 @@ sealed interface FileBody {
 
         /** A mapping has no order: levels are sorted by their heights. */
         public FileSurfaces {
-            levels = levels.toSortedListBy(each -> each.value().height()).toImmutable();
+            levels = levels.toImmutableSortedListBy(each -> each.value().height());
         }
 
         @Override

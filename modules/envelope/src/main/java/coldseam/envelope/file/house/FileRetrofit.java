@@ -65,9 +65,9 @@ record FileRetrofit(
 
     Retrofit retrofit(ImmutableMap<String, Assembly> assemblies, ImmutableList<Named<FileOpening>> openings) {
         return new Retrofit(
-                builtNew.collect(Located::value).toSet().toImmutable(),
+                builtNew.collect(Located::value).toImmutableSet(),
                 balloonFrame.filter(Located::value).isPresent(),
-                takenDown.collect(Located::value).toSet().toImmutable(),
+                takenDown.collect(Located::value).toImmutableSet(),
                 found.map(each -> each.found(assemblies, openings)),
                 order.collect(Located::value));
     }

@@ -42,7 +42,7 @@ public final class FacetMesh {
         }
 
         public ImmutableList<Integer> facets() {
-            return forward.newWithAll(backward).toSortedList().toImmutable();
+            return forward.newWithAll(backward).toImmutableSortedList();
         }
     }
 

@@ -208,7 +208,7 @@ public final class PlanRegions {
                 }
             }
         }
-        return region.toSortedList().toImmutable();
+        return region.toImmutableSortedList();
     }
 
     private int part(int k, boolean open, int cell) {

@@ -59,10 +59,9 @@ public final class RoofField {
             planes.add(here);
         }
         ImmutableList<Long> eaves =
-                all.collect(RoofForm::eaves).toSortedList().toImmutable().newWithAll(levels);
-        ImmutableList<Vertex> corners = all.flatCollect(RoofForm::nodes, Lists.mutable.<Vertex>empty())
-                .toSortedList()
-                .toImmutable();
+                all.collect(RoofForm::eaves).toImmutableSortedList().newWithAll(levels);
+        ImmutableList<Vertex> corners =
+                all.flatCollect(RoofForm::nodes, Lists.mutable.<Vertex>empty()).toImmutableSortedList();
         for (int c = 0; c < planes.size(); c++) {
             for (Placed placed : planes.get(c).values()) {
                 for (Plan.Bound bound : plan.beside(c)) {

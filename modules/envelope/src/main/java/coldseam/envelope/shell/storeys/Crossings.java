@@ -52,8 +52,7 @@ final class Crossings {
                                 .boxed())
                         .flatCollect(this::flats)
                         .toSortedSet()
-                        .toList()
-                        .toImmutable();
+                        .toImmutableList();
     }
 
     private ImmutableList<Long> flats(int k) {

@@ -145,7 +145,7 @@ final class StoreyRoof {
                     }
                 }
             }
-            parts.add(part.toSortedList().toImmutable());
+            parts.add(part.toImmutableSortedList());
         }
         return parts.sortThisBy(
                         part -> field.plane(part.getFirst(), top).orElseThrow().side())

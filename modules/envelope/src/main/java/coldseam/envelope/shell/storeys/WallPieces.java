@@ -275,8 +275,7 @@ final class WallPieces {
         return here.collect(k -> stacks.owners().get(k))
                 .distinct()
                 .collect(s -> here.select(k -> stacks.owners().get(k).equals(s)))
-                .toSortedListBy(list -> -own(own, list.getFirst()).size())
-                .toImmutable();
+                .toImmutableSortedListBy(list -> -own(own, list.getFirst()).size());
     }
 
     private static Owner owner(Plan.Bound bound, boolean onLeft, int storey) {
