@@ -34,11 +34,6 @@ abstract class ColdMeetingRule<R, S extends Sheet> implements Rule {
     abstract Subject subject(ImmutableList<R> rows);
 
     @Override
-    public final int gravity() {
-        return 24;
-    }
-
-    @Override
     public final ImmutableList<Draft> find(Facts facts) {
         ImmutableList<R> under = judged(facts)
                 .select(row -> Limits.under(

@@ -33,11 +33,6 @@ public final class CondensationInsideRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 15;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return facts.assemblies()
                 .select(row -> row.moisture()

@@ -56,11 +56,6 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
     public record Found(String assembly, ImmutableList<Misplaced> layers) implements Evidence {}
 
     @Override
-    public int gravity() {
-        return 14;
-    }
-
-    @Override
     Optional<Misplaced> fault(Facts facts, Surface surface, Control control) {
         ImmutableList<ControlLayer> able = ControlLayer.of(surface, control).select(ControlLayer::able);
         if (able.isEmpty()) {

@@ -38,11 +38,6 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
     public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {}
 
     @Override
-    public int gravity() {
-        return 13;
-    }
-
-    @Override
     Optional<Unable> fault(Facts facts, Surface surface, Control control) {
         ImmutableList<ControlLayer> named = ControlLayer.of(surface, control);
         if (named.isEmpty() || named.anySatisfy(ControlLayer::able)) {

@@ -35,11 +35,6 @@ public final class ControlLineBrokenRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 11;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && stopped(facts, sheet).notEmpty());

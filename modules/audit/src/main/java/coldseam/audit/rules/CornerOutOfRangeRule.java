@@ -30,11 +30,6 @@ public final class CornerOutOfRangeRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 4;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<VertexRow> misfits = facts.corners()
                 .select(row -> row.obstacle().filter(Obstacle.MISFIT::equals).isPresent());

@@ -30,11 +30,6 @@ public final class DetailNotChosenRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 2;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return Groups.by(facts.rows().select(DetailNotChosenRule::undecided), BridgeRow::kindLabel)
                 .collect(rows -> draft(facts, rows));

@@ -27,11 +27,6 @@ public final class DetailOutOfRangeRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 3;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<BridgeRow> misfits =
                 facts.rows().select(row -> row.misfits().notEmpty() && !row.noneFits());

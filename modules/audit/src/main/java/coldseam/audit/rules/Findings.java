@@ -40,18 +40,17 @@ public final class Findings {
     }
 
     private static Finding joined(Facts facts, ImmutableList<Draft> drafts) {
-        ImmutableList<Draft> byGravity =
-                drafts.toImmutableSortedListBy(draft -> draft.rule().gravity());
-        Draft lead = byGravity.getFirst();
+        ImmutableList<Draft> byWeight = drafts.toImmutableSortedListBy(draft -> Rules.place(draft.rule()));
+        Draft lead = byWeight.getFirst();
         ImmutableList<BridgeSheet<?>> sheets =
-                byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
+                byWeight.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
         // Rules may find fault with different sheets of one detail: the finding is about all of them.
         boolean more = sheets.size() > lead.sheets().size();
         Draft whole = more ? facts.about(sheets, lead.rule(), lead.severity(), lead.evidence()) : lead;
         return new Finding(
                 0,
-                byGravity.collect(Draft::severity).min(),
-                byGravity.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
+                byWeight.collect(Draft::severity).min(),
+                byWeight.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
                 whole.subject(),
                 sheet(whole.subject(), sheets),
                 whole.loss(),

@@ -39,11 +39,6 @@ public final class FramesApartRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 39;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<JunctionRow> beside = facts.rows()
                 .selectInstancesOf(JunctionRow.class)

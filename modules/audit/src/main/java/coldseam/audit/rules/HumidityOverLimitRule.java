@@ -27,11 +27,6 @@ public final class HumidityOverLimitRule extends ColdSurfaceRule {
     }
 
     @Override
-    public int gravity() {
-        return 23;
-    }
-
-    @Override
     OptionalDouble needed(Facts facts) {
         return facts.mould().humid().stream()
                 .mapToDouble(Mould.Humid::temperatureFactor)

@@ -45,11 +45,6 @@ public final class InsulationUnfitRule implements Rule {
     public record Found(String where, boolean seam, ImmutableList<Unfit> unfit) implements Evidence {}
 
     @Override
-    public int gravity() {
-        return 12;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> surfaces =
                 facts.shell().surfaces().select(surface -> unfit(surface).notEmpty());

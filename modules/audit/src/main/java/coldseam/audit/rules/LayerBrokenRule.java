@@ -24,11 +24,6 @@ public final class LayerBrokenRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 10;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && broken(facts, sheet).notEmpty());

@@ -22,11 +22,6 @@ public final class LayerNotShownRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 15;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && hidden(facts, sheet).notEmpty());

@@ -26,11 +26,6 @@ public final class LightWellFloodsRule implements Rule {
     public record Found(ImmutableList<Opening> undrained, ImmutableList<Opening> shallow) implements Evidence {}
 
     @Override
-    public int gravity() {
-        return 17;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Opening> wells =
                 facts.house().openings().select(opening -> opening.lightWell().isPresent());

@@ -27,11 +27,6 @@ public final class MouldByMonthRule extends ColdSurfaceRule {
     }
 
     @Override
-    public int gravity() {
-        return 23;
-    }
-
-    @Override
     OptionalDouble needed(Facts facts) {
         return facts.mould().monthly().stream()
                 .mapToDouble(monthly -> monthly.critical().temperatureFactor())

@@ -35,11 +35,6 @@ public final class NeckPinchedRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 20;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged().select(sheet -> pinches(facts, sheet));
     }

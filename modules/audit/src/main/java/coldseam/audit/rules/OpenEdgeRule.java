@@ -27,11 +27,6 @@ public final class OpenEdgeRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 0;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return Hole.of(facts.shell())
                 .collect(Hole::edges)

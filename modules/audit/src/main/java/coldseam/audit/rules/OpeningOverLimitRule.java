@@ -37,11 +37,6 @@ public final class OpeningOverLimitRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 31;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Opening> over = facts.house()
                 .openings()

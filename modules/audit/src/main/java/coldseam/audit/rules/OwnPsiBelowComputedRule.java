@@ -42,11 +42,6 @@ public final class OwnPsiBelowComputedRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 29;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets().select(sheet -> sheet.chosen() && badness(facts, sheet) > HALF_A_DIGIT);
     }

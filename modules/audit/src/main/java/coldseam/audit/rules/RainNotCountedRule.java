@@ -20,11 +20,6 @@ public final class RainNotCountedRule implements Rule {
     public record Found(String assembly) implements Evidence {}
 
     @Override
-    public int gravity() {
-        return 42;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return Groups.by(facts.shell().surfaces().select(RainNotCountedRule::isInverted), Facts::assembly)
                 .collect(alike -> Draft.ofAssembly(

@@ -20,13 +20,6 @@ public interface Rule {
                 .toLowerCase(Locale.ROOT);
     }
 
-    /**
-     * How much it weighs among the rules that find fault with one subject: the lowest leads the finding.
-     *
-     * @return 0 to 99
-     */
-    int gravity();
-
     /** What breaks it; empty where nothing does. */
     ImmutableList<Draft> find(Facts facts);
 }

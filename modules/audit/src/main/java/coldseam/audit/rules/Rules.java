@@ -6,44 +6,53 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Every rule, once, by its id. */
 public final class Rules {
 
-    private static final ImmutableList<Rule> ALL = Lists.immutable.of(
-            new CondensationInsideRule(),
-            new ControlLayerMisplacedRule(),
-            new ControlLayerUnableRule(),
-            new ControlLineBrokenRule(),
-            new CornerOutOfRangeRule(),
-            new CornerUnderLimitRule(),
+    /** By how much each weighs among those that find fault with one subject: the first leads the finding. */
+    private static final ImmutableList<Rule> BY_WEIGHT = Lists.immutable.of(
+            new OpenEdgeRule(),
             new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),
-            new FramesApartRule(),
-            new HumidityOverLimitRule(),
-            new InsulationUnfitRule(),
-            new LayerBrokenRule(),
-            new LayerNotShownRule(),
-            new LightWellFloodsRule(),
-            new MouldByMonthRule(),
-            new NeckPinchedRule(),
-            new OpenEdgeRule(),
-            new OpeningOverLimitRule(),
-            new OwnPsiBelowComputedRule(),
-            new PairUnderLimitRule(),
-            new RainNotCountedRule(),
-            new SeamsTouchRule(),
-            new SurfacePiercedRule(),
+            new CornerOutOfRangeRule(),
             new SurfacePoorlyInsulatedRule(),
-            new SurfaceWithoutAirLayerRule(),
+            new LayerBrokenRule(),
+            new ControlLineBrokenRule(),
             new SurfaceWithoutHeatLayerRule(),
-            new SurfaceWithoutVapourLayerRule(),
+            new InsulationUnfitRule(),
+            new SurfaceWithoutAirLayerRule(),
+            new ControlLayerUnableRule(),
             new SurfaceWithoutWaterLayerRule(),
-            new TemperatureFactorUnderLimitRule(),
+            new ControlLayerMisplacedRule(),
+            new SurfaceWithoutVapourLayerRule(),
+            new CondensationInsideRule(),
+            new LayerNotShownRule(),
             new TerraceBelowDewPointRule(),
+            new LightWellFloodsRule(),
+            new NeckPinchedRule(),
+            new WeakestPathRule(),
+            new TemperatureFactorUnderLimitRule(),
+            new HumidityOverLimitRule(),
+            new MouldByMonthRule(),
+            new CornerUnderLimitRule(),
+            new PairUnderLimitRule(),
+            new SurfacePiercedRule(),
+            new OwnPsiBelowComputedRule(),
             new TransmittanceOverLimitRule(),
-            new WeakestPathRule());
+            new OpeningOverLimitRule(),
+            new FramesApartRule(),
+            new SeamsTouchRule(),
+            new RainNotCountedRule());
+
+    private static final ImmutableList<Rule> ALL =
+            BY_WEIGHT.toImmutableSortedListBy(each -> each.getClass().getSimpleName());
 
     private Rules() {}
 
     /** All rules, alphabetically. */
     public static ImmutableList<Rule> all() {
         return ALL;
+    }
+
+    /** The place of a rule among all, the weightiest first. */
+    static int place(Rule rule) {
+        return BY_WEIGHT.detectIndex(each -> each.getClass() == rule.getClass());
     }
 }

@@ -49,11 +49,6 @@ public final class SeamsTouchRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 40;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return Touching.unknown(facts.pairs()).collect(touching -> draft(touching, facts));
     }

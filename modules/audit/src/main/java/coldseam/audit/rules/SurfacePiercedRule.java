@@ -50,11 +50,6 @@ public final class SurfacePiercedRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 25;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return facts.shell()
                 .surfaces()

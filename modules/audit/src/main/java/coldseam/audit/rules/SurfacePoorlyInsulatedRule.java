@@ -79,11 +79,6 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 9;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> held = facts.shell().surfaces().select(SurfacePoorlyInsulatedRule::isHeld);
         return Groups.by(held, Facts::assembly).flatCollect(alike -> {

@@ -6,6 +6,6 @@ import coldseam.envelope.Control;
 public final class SurfaceWithoutAirLayerRule extends SurfaceWithoutLayer {
 
     SurfaceWithoutAirLayerRule() {
-        super(Control.AIR, 12);
+        super(Control.AIR);
     }
 }

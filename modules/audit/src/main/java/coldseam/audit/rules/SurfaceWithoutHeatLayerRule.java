@@ -10,7 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class SurfaceWithoutHeatLayerRule extends SurfaceWithoutLayer {
 
     SurfaceWithoutHeatLayerRule() {
-        super(Control.HEAT, 11);
+        super(Control.HEAT);
     }
 
     /** Against the house's own best insulated surface of the same use. */

@@ -31,16 +31,9 @@ public abstract class SurfaceWithoutLayer implements Rule {
     }
 
     private final Control control;
-    private final int gravity;
 
-    SurfaceWithoutLayer(Control control, int gravity) {
+    SurfaceWithoutLayer(Control control) {
         this.control = control;
-        this.gravity = gravity;
-    }
-
-    @Override
-    public final int gravity() {
-        return gravity;
     }
 
     @Override

@@ -6,6 +6,6 @@ import coldseam.envelope.Control;
 public final class SurfaceWithoutVapourLayerRule extends SurfaceWithoutLayer {
 
     SurfaceWithoutVapourLayerRule() {
-        super(Control.VAPOUR, 14);
+        super(Control.VAPOUR);
     }
 }

@@ -6,6 +6,6 @@ import coldseam.envelope.Control;
 public final class SurfaceWithoutWaterLayerRule extends SurfaceWithoutLayer {
 
     SurfaceWithoutWaterLayerRule() {
-        super(Control.WATER, 13);
+        super(Control.WATER);
     }
 }

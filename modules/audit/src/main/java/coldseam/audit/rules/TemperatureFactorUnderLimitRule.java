@@ -18,11 +18,6 @@ public final class TemperatureFactorUnderLimitRule extends ColdSurfaceRule {
     }
 
     @Override
-    public int gravity() {
-        return 22;
-    }
-
-    @Override
     OptionalDouble needed(Facts facts) {
         return OptionalDouble.of(facts.house().limits().temperatureFactor());
     }

@@ -23,11 +23,6 @@ public final class TerraceBelowDewPointRule implements Rule {
     }
 
     @Override
-    public int gravity() {
-        return 16;
-    }
-
-    @Override
     public ImmutableList<Draft> find(Facts facts) {
         return facts.terraces()
                 .reject(TerraceLine::safe)

@@ -44,11 +44,6 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 30;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged().select(sheet -> {
             Interval held = held(facts, sheet);

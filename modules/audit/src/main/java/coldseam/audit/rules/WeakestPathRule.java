@@ -37,11 +37,6 @@ public final class WeakestPathRule extends SheetRule {
     }
 
     @Override
-    public int gravity() {
-        return 21;
-    }
-
-    @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged()
                 .select(sheet -> sheet.junction().isPresent()

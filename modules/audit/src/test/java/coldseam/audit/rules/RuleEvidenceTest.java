@@ -302,40 +302,41 @@ class RuleEvidenceTest {
     @Test
     void whatIsGraverLeads() {
         String order = """
-                [open-edge]
-                [detail-not-chosen]
-                [detail-out-of-range]
-                [corner-out-of-range]
-                [surface-poorly-insulated]
-                [layer-broken]
-                [control-line-broken, surface-without-heat-layer]
-                [insulation-unfit, surface-without-air-layer]
-                [control-layer-unable, surface-without-water-layer]
-                [control-layer-misplaced, surface-without-vapour-layer]
-                [condensation-inside, layer-not-shown]
-                [terrace-below-dew-point]
-                [light-well-floods]
-                [neck-pinched]
-                [weakest-path]
-                [temperature-factor-under-limit]
-                [humidity-over-limit, mould-by-month]
-                [corner-under-limit, pair-under-limit]
-                [surface-pierced]
-                [own-psi-below-computed]
-                [transmittance-over-limit]
-                [opening-over-limit]
-                [frames-apart]
-                [seams-touch]
-                [rain-not-counted]""";
-        ImmutableList<Integer> gravities =
-                Rules.all().collect(Rule::gravity).distinct().toSortedList().toImmutable();
+                open-edge
+                detail-not-chosen
+                detail-out-of-range
+                corner-out-of-range
+                surface-poorly-insulated
+                layer-broken
+                control-line-broken
+                surface-without-heat-layer
+                insulation-unfit
+                surface-without-air-layer
+                control-layer-unable
+                surface-without-water-layer
+                control-layer-misplaced
+                surface-without-vapour-layer
+                condensation-inside
+                layer-not-shown
+                terrace-below-dew-point
+                light-well-floods
+                neck-pinched
+                weakest-path
+                temperature-factor-under-limit
+                humidity-over-limit
+                mould-by-month
+                corner-under-limit
+                pair-under-limit
+                surface-pierced
+                own-psi-below-computed
+                transmittance-over-limit
+                opening-over-limit
+                frames-apart
+                seams-touch
+                rain-not-counted""";
         assertEquals(
                 order,
-                gravities
-                        .collect(gravity -> Rules.all()
-                                .select(rule -> rule.gravity() == gravity)
-                                .collect(Rule::id))
-                        .makeString("\n"));
+                Rules.all().toSortedListBy(Rules::place).collect(Rule::id).makeString("\n"));
     }
 
     private static Expected expected(Severity severity, Value... values) {
