@@ -75,15 +75,14 @@ final class AtlasPages {
                         + " chart is no good sign.",
                 "What carries loads through the insulation, or must resist fire, needs an engineer's word before it is"
                         + " built.")) {
-            flow.add(Blocks.text(Rich.marked(text), Style.BODY));
+            flow.body(Rich.marked(text));
             flow.space(5);
         }
         flow.space(6);
-        flow.add(Blocks.text(
+        flow.body(
                 kinds.size() == 1
                         ? "One kind of junction: " + kinds.getFirst().label() + "."
-                        : kinds.size() + " kinds of junction, one to a page; the bookmarks list them.",
-                Style.BODY));
+                        : kinds.size() + " kinds of junction, one to a page; the bookmarks list them.");
     }
 
     /** One kind's page. */
@@ -96,7 +95,7 @@ final class AtlasPages {
             Sweep sweep = own.getFirst().sweep();
             flow.need(CHART + 95);
             flow.space(8);
-            flow.add(Blocks.text(words(sweep), Style.BODY));
+            flow.body(words(sweep));
             flow.space(3);
             flow.add(Blocks.beside(
                     14,
@@ -254,10 +253,8 @@ final class AtlasPages {
         for (Misfit misfit : order) {
             flow.space(2);
             ImmutableList<String> named = letters.get(misfit).toImmutable();
-            flow.add(Blocks.text(
-                    named.makeString(", ") + (named.size() == 1 ? " does" : " do") + " not fit at "
-                            + misfit.thicknesses() + ": " + misfit.reason(),
-                    Style.SMALL));
+            flow.small(named.makeString(", ") + (named.size() == 1 ? " does" : " do") + " not fit at "
+                    + misfit.thicknesses() + ": " + misfit.reason());
         }
     }
 }

@@ -76,11 +76,11 @@ public final class ComparePdf {
         flow.add(Blocks.text(described.house().name() + ": options before framing", Style.TITLE.sized(22, 26)));
         flow.space(6);
         flow.add(Blocks.text(Rich.trade(front.described()), Style.LEAD));
-        front.rests().forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.SMALL)));
-        front.found().ifPresent(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
+        front.rests().forEach(text -> flow.small(Rich.trade(text)));
+        front.found().ifPresent(text -> flow.body(Rich.trade(text)));
         flow.space(6);
         if (comparison.alternatives().isEmpty()) {
-            flow.add(Blocks.text(FrontWords.noAlternatives(), Style.BODY));
+            flow.body(FrontWords.noAlternatives());
             return;
         }
         chosen();
@@ -92,7 +92,7 @@ public final class ComparePdf {
         flow.space(4);
         answers();
         flow.space(4);
-        front.worth().newWith(front.corners()).forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
+        front.worth().newWith(front.corners()).forEach(text -> flow.body(Rich.trade(text)));
     }
 
     private void chosen() {
@@ -147,10 +147,9 @@ public final class ComparePdf {
 
     private void alone() {
         flow.sectionHere("Each option alone", 160);
-        flow.add(Blocks.text(
+        flow.body(
                 "Against the house as described, all else left as it is. Where the intervals cannot tell, an option is as good,"
-                        + " not better. ● on the front: some set that is worth knowing has it.",
-                Style.BODY));
+                        + " not better. ● on the front: some set that is worth knowing has it.");
         flow.space(4);
         Table table = Table.of(
                 Table.Column.share("option", 1.1),
@@ -233,10 +232,10 @@ public final class ComparePdf {
 
     private void method() {
         flow.section("How this was found");
-        flow.add(Blocks.text(front.counted(), Style.BODY));
+        flow.body(front.counted());
         flow.space(4);
         front.argument().forEach(text -> {
-            flow.add(Blocks.text(text, Style.BODY));
+            flow.body(text);
             flow.space(4);
         });
         flow.heading("Cautions");

@@ -19,7 +19,6 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
-import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import coldseam.report.words.Phrases;
@@ -40,14 +39,13 @@ public final class Assemblies {
         Flow flow = page.flow();
         Site site = page.audit().house().site();
         flow.section("Assemblies");
-        flow.add(Blocks.text(
+        flow.body(
                 "Layers from inside to outside. U by ISO 6946; a bridged layer shows the resistance of what lies between the"
                         + " members. θ is the temperature at the outer face of each row at "
                         + page.print().of(site.indoorTemperature(), Dimension.TEMPERATURE) + " indoors and "
                         + page.print().of(site.outdoorTemperature(), Dimension.TEMPERATURE)
                         + " outdoors: an estimate in one dimension, between the members, far from every junction, tapered"
-                        + " layers at their thinnest; given where the assembly meets outdoor air.",
-                Style.BODY));
+                        + " layers at their thinnest; given where the assembly meets outdoor air.");
         for (AssemblyRow row : page.audit().assemblies()) {
             write(page, row);
         }
@@ -78,32 +76,25 @@ public final class Assemblies {
             return;
         }
         Print print = page.print();
-        String u = ", " + print.units().label(Dimension.TRANSMITTANCE);
-        String area = "area, " + print.units().label(Dimension.AREA);
+        String u = print.head("", Dimension.TRANSMITTANCE);
+        String area = print.head("area", Dimension.AREA);
         Table table = Listing.<Window>empty()
-                .with(
-                        Table.Column.share("window or door", 1),
-                        window -> window.opening().name())
-                .with(
-                        Table.Column.number("U" + u, 74),
-                        window -> print.number(window.parts().transmittance(), Dimension.TRANSMITTANCE))
-                .with(
-                        Table.Column.number("glass" + u, 74),
-                        window -> print.number(window.pane().transmittance(), Dimension.TRANSMITTANCE))
-                .with(
-                        Table.Column.number(area, 44),
-                        window -> print.units().number(window.pane().area(), Dimension.AREA, 2))
-                .with(
-                        Table.Column.number("frame" + u, 74),
+                .share("window or door", 1, window -> window.opening().name())
+                .number("U" + u, 74, window -> print.number(window.parts().transmittance(), Dimension.TRANSMITTANCE))
+                .number("glass" + u, 74, window -> print.number(window.pane().transmittance(), Dimension.TRANSMITTANCE))
+                .number(area, 44, window -> print.units().number(window.pane().area(), Dimension.AREA, 2))
+                .number(
+                        "frame" + u,
+                        74,
                         window -> print.number(window.frame().transmittance(), Dimension.TRANSMITTANCE))
-                .with(
-                        Table.Column.number(area, 44),
-                        window -> print.units().number(window.frame().area(), Dimension.AREA, 2))
-                .with(
-                        Table.Column.number("psi of the edge", 74),
+                .number(area, 44, window -> print.units().number(window.frame().area(), Dimension.AREA, 2))
+                .number(
+                        "psi of the edge",
+                        74,
                         window -> print.number(window.pane().edge(), Dimension.LINEAR_TRANSMITTANCE))
-                .with(
-                        Table.Column.number("edge, " + print.units().label(Dimension.LENGTH), 44),
+                .number(
+                        print.head("edge", Dimension.LENGTH),
+                        44,
                         window -> print.number(window.pane().perimeter(), Dimension.LENGTH))
                 .of(described);
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
@@ -114,15 +105,13 @@ public final class Assemblies {
                 .rating()
                 .match(declared -> false, glazed -> glazed.spacer().isPresent()));
         page.flow()
-                .add(Blocks.text(
-                        "U is the sum of glass, frame and edge over the whole area (ISO 10077-1); psi of the edge in "
-                                + print.units().label(Dimension.LINEAR_TRANSMITTANCE)
-                                + (kinds
-                                        ? ". Where the house file names a kind of spacer, psi is that of ISO 10077-1 for"
-                                                + " coated glass in a frame of wood or plastic (from memory); use the"
-                                                + " declared value where there is one."
-                                        : "."),
-                        Style.SMALL));
+                .small("U is the sum of glass, frame and edge over the whole area (ISO 10077-1); psi of the edge in "
+                        + print.units().label(Dimension.LINEAR_TRANSMITTANCE)
+                        + (kinds
+                                ? ". Where the house file names a kind of spacer, psi is that of ISO 10077-1 for"
+                                        + " coated glass in a frame of wood or plastic (from memory); use the"
+                                        + " declared value where there is one."
+                                : "."));
     }
 
     private static void write(Page page, AssemblyRow row) {
@@ -133,10 +122,9 @@ public final class Assemblies {
                 Table.Column.share("layer", 1),
                 Table.Column.share("controls", 0.4),
                 Table.Column.number("thickness", 62),
-                Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
-                Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74),
-                Table.Column.number("θ, " + print.units().label(Dimension.TEMPERATURE), 44));
+                Table.Column.number(print.head("λ", Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
+                Table.Column.number(print.head("R", Dimension.RESISTANCE), 74),
+                Table.Column.number(print.head("θ", Dimension.TEMPERATURE), 44));
         ImmutableList<String> temperatures = temperatures(page, build);
         table = table.row(
                 Table.Kind.PLAIN,
@@ -160,7 +148,7 @@ public final class Assemblies {
         page.flow().heading(Phrases.capital(row.assembly().name()) + ", heat flow " + Words.word(build.direction()));
         page.flow().add(table);
         page.flow().space(3);
-        page.flow().add(Blocks.text(words(row, print), Style.SMALL));
+        page.flow().small(words(row, print));
     }
 
     /** At the outer face of the inner surface's film, of each layer, and outdoors; a dash where none can be said. */

@@ -13,7 +13,6 @@ import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
-import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.solid.BodyPicture;
 import coldseam.report.words.Print;
@@ -78,10 +77,9 @@ public final class CornerSheet {
         flow.add(Blocks.drawing(CUTS, "Three cuts through the corner's coldest place", picture::drawCuts));
         flow.space(GAP);
         sheet.words(flow);
-        flow.add(Blocks.text(
+        flow.small(
                 "χ with the proven interval of its computation, for the corner as drawn. What carries loads or must resist"
-                        + " fire needs an engineer's word before it is built.",
-                Style.SMALL));
+                        + " fire needs an engineer's word before it is built.");
     }
 
     /** The whole from outside beside a cut; two cuts where it stands on the ground. */

@@ -256,7 +256,7 @@ public final class Cover {
         Audit audit = page.audit();
         ImmutableList<Finding> worst = audit.findings().take(3);
         if (worst.isEmpty()) {
-            page.flow().add(Blocks.text("There are no findings.", Style.BODY));
+            page.flow().body("There are no findings.");
             return;
         }
         page.flow()

@@ -97,11 +97,9 @@ public final class DetailSheet {
     /** Its name, and what it is in which layers. */
     static void head(Flow flow, Detail detail, String layers) {
         flow.section(detail.name());
-        flow.add(Blocks.text(
-                Phrases.capital(detail.kind().label()) + ", "
-                        + Words.word(detail.rank()) + " option (" + detail.id() + "), " + layers
-                        + ".",
-                Style.BODY));
+        flow.body(Phrases.capital(detail.kind().label()) + ", "
+                + Words.word(detail.rank()) + " option (" + detail.id() + "), " + layers
+                + ".");
         flow.space(GAP);
     }
 

@@ -64,16 +64,15 @@ final class FoundSeamsBlock {
                         Optional.of(planned)));
         return Listing.<State>empty()
                 .rich(Table.Column.share("state", 1), State::name)
-                .with(Table.Column.number("length", 52), state -> print.length(state.length()))
-                .with(
-                        Table.Column.number("ψ, " + units.label(planned.dimension()), units == UnitSystem.SI ? 84 : 98),
+                .number("length", 52, state -> print.length(state.length()))
+                .number(
+                        "ψ, " + units.label(planned.dimension()),
+                        units == UnitSystem.SI ? 84 : 98,
                         of(sheet -> print.number(sheet.result().psi(system), planned.dimension())))
-                .with(Table.Column.number("f_{Rsi}", 34), of(sheet -> Print.factor(sheet.temperatureFactor())))
-                .with(Table.Column.number("mould from", 54), of(sheet -> humidity(sheet.mouldHumidity())))
-                .with(Table.Column.number("wet from", 46), of(sheet -> humidity(sheet.dewPointHumidity())))
-                .with(
-                        Table.Column.number("neck", 48),
-                        of(sheet -> print.neck(sheet.result().penLine())))
+                .number("f_{Rsi}", 34, of(sheet -> Print.factor(sheet.temperatureFactor())))
+                .number("mould from", 54, of(sheet -> humidity(sheet.mouldHumidity())))
+                .number("wet from", 46, of(sheet -> humidity(sheet.dewPointHumidity())))
+                .number("neck", 48, of(sheet -> print.neck(sheet.result().penLine())))
                 .of(states);
     }
 

@@ -5,11 +5,9 @@ import coldseam.audit.Finding;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
-import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
-import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.Print;
@@ -24,14 +22,13 @@ public final class Gaps {
         Audit audit = page.audit();
         if (audit.findings().isEmpty()) {
             flow.sectionHere("Gaps and weak spots by weight", 80);
-            flow.add(Blocks.text("Nothing was found: no layer is open, broken, pinched or unknown.", Style.BODY));
+            flow.body("Nothing was found: no layer is open, broken, pinched or unknown.");
             return;
         }
         flow.section("Gaps and weak spots by weight");
-        flow.add(Blocks.text(
+        flow.body(
                 "Losses are counted against the best option of the catalogue for the same junction. A full disc is a gap, a"
-                        + " full square is unknown, an open diamond is a weak spot; the numbers are those of the drawing.",
-                Style.BODY));
+                        + " full square is unknown, an open diamond is a weak spot; the numbers are those of the drawing.");
         flow.space(6);
         Print print = page.print();
         Listing<Finding> listing = Listing.<Finding>empty()
@@ -40,20 +37,23 @@ public final class Gaps {
                 .rich(
                         Table.Column.share("what to do", 0.9),
                         finding -> Rich.trade(page.words().toDo(finding)))
-                .with(
-                        Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 42),
+                .number(
+                        print.head("length", Dimension.LENGTH),
+                        42,
                         finding -> finding.subject().length() > 0
                                 ? print.number(finding.subject().length(), Dimension.LENGTH)
                                 : "–")
-                .with(
-                        Table.Column.number("lost, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                .number(
+                        print.head("lost", Dimension.HEAT_LOSS_COEFFICIENT),
+                        74,
                         finding -> finding.loss()
                                 .map(loss -> print.number(loss, Dimension.HEAT_LOSS_COEFFICIENT))
                                 .orElse("not known"));
         boolean money = audit.findings().anySatisfy(f -> f.moneyPerYear().isPresent());
         flow.add((money
-                        ? listing.with(
-                                Table.Column.number(audit.house().prices().currency() + " a year", 48),
+                        ? listing.number(
+                                audit.house().prices().currency() + " a year",
+                                48,
                                 finding -> finding.moneyPerYear().isPresent()
                                         ? Print.money(finding.moneyPerYear().getAsDouble())
                                         : "–")

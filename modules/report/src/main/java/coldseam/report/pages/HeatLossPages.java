@@ -59,12 +59,10 @@ public final class HeatLossPages {
         HeatLoss loss = page.audit().heatLoss();
         String unit = print.units().label(Dimension.HEAT_LOSS_COEFFICIENT);
         flow.section("Heat loss");
-        flow.add(Blocks.text(
-                Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
-                        + Words.word(loss.system())
-                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
-                        + " added, so that the table adds up as printed."),
-                Style.BODY));
+        flow.body(Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
+                + Words.word(loss.system())
+                + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
+                + " added, so that the table adds up as printed."));
         new HonestWords(page.audit(), print.units())
                 .unknown()
                 .ifPresent(why -> flow.add(Blocks.text(
@@ -113,7 +111,7 @@ public final class HeatLossPages {
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
         flow.space(8);
         flow.add(Blocks.text("What the inputs' uncertainty does", Style.SUBSECTION));
-        flow.add(Blocks.text(
+        flow.small(
                 Rich.marked(
                         "The bounds above say how well this model of the house is computed. How well its inputs are known"
                                 + " is another matter: each may be off by its share, by itself; H_{T} then lies within "
@@ -122,17 +120,15 @@ public final class HeatLossPages {
                                 + " to either side (root of the sum of squares), and within "
                                 + print.number(inputs.together(), d)
                                 + " if all were off at once to one side. To first order, by the fields' energies and the standards'"
-                                + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces count as they are given."),
-                Style.SMALL));
+                                + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces count as they are given."));
         flow.add(Listing.<InputUncertainty.Input>empty()
-                .with(
-                        Table.Column.share("input (conductivity of a material)", 1),
+                .share(
+                        "input (conductivity of a material)",
+                        1,
                         input -> UncertaintyWords.name(input, inputs, print.units()))
-                .with(Table.Column.number("off by", 70), input -> print.of(input.within(), Dimension.SHARE))
-                .with(
-                        Table.Column.number("H_{T} moves by, " + print.units().label(d), 110),
-                        input -> print.number(input.effect(), d))
-                .with(Table.Column.number("share", 60), input -> print.of(inputs.share(input), Dimension.SHARE))
+                .number("off by", 70, input -> print.of(input.within(), Dimension.SHARE))
+                .number("H_{T} moves by, " + print.units().label(d), 110, input -> print.number(input.effect(), d))
+                .number("share", 60, input -> print.of(inputs.share(input), Dimension.SHARE))
                 .of(inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)));
     }
 

@@ -33,10 +33,9 @@ public final class HoldPointPages {
         }
         Flow flow = page.flow();
         flow.section("Hold points");
-        flow.add(Blocks.text(
+        flow.body(
                 "Work stops here until somebody has looked, taken the photographs and signed, each item for itself. In order of"
-                        + " building. In brackets stand the sheets of the seams that are meant; file a photograph under its item's number.",
-                Style.BODY));
+                        + " building. In brackets stand the sheets of the seams that are meant; file a photograph under its item's number.");
         flow.space(8);
         page.audit().holdPoints().forEachWithIndex((point, i) -> {
             flow.add(point(page.print(), point, i + 1));

@@ -49,13 +49,10 @@ public final class HouseViews {
                 }));
         ImmutableList<Finding> hidden = drawing.hidden();
         if (hidden.notEmpty()) {
-            flow.add(Blocks.text(
-                    "Not seen from either side: "
-                            + hidden.collect(f ->
-                                            f.number() + " (" + page.words().place(f) + ")")
-                                    .makeString(", ")
-                            + ".",
-                    Style.SMALL));
+            flow.small("Not seen from either side: "
+                    + hidden.collect(f -> f.number() + " (" + page.words().place(f) + ")")
+                            .makeString(", ")
+                    + ".");
         }
     }
 }

@@ -2,7 +2,6 @@ package coldseam.report.pages;
 
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
-import coldseam.report.pdf.Table;
 import coldseam.report.words.InputRow;
 import coldseam.report.words.InputWords;
 
@@ -15,9 +14,9 @@ public final class InputPages {
         Flow flow = page.flow();
         flow.section("Inputs and their sources");
         flow.add(Listing.<InputRow>empty()
-                .with(Table.Column.share("what", 1), InputRow::what)
-                .with(Table.Column.share("value", 0.6), InputRow::value)
-                .with(Table.Column.share("source", 1.2), InputRow::source)
+                .share("what", 1, InputRow::what)
+                .share("value", 0.6, InputRow::value)
+                .share("source", 1.2, InputRow::source)
                 .of(InputWords.of(page.audit(), page.print().units())));
     }
 }

@@ -18,7 +18,7 @@ public final class Method {
         Audit audit = page.audit();
         flow.section("Method, limits and cautions");
         MethodWords.method(audit, page.print().units()).forEach(line -> {
-            flow.add(Blocks.text(Rich.trade(line), Style.BODY));
+            flow.body(Rich.trade(line));
             flow.space(4);
         });
         flow.heading("Cautions");
@@ -31,10 +31,9 @@ public final class Method {
         table = table.row("house file, SHA-256", audit.inputDigest());
         flow.add(table);
         flow.space(4);
-        flow.add(Blocks.text(
+        flow.small(
                 "The same house file and the same version give the same document, byte for byte; so a rerun can be shown to be"
-                        + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.",
-                Style.SMALL));
+                        + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.");
     }
 
     private static void words(Flow flow) {

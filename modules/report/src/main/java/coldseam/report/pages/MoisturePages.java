@@ -52,19 +52,17 @@ public final class MoisturePages {
     }
 
     private void mould(Mould mould) {
-        flow.add(Blocks.text(
-                Rich.marked(
-                        "The colder a surface, the more humid the air at it; from 80 % on, for days, mould may grow. The limit"
-                                + " for f_{Rsi} is " + Print.factor(mould.limit())
-                                + " whatever the climate. The house's own indoor"
-                                + " humidity of " + print.of(site.indoorHumidity(), Dimension.SHARE) + " at "
-                                + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " would ask for f_{Rsi} "
-                                + Print.factor(mould.designNeed())
-                                + " if the outdoor air stayed at the design temperature of "
-                                + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
-                                + ". ISO 13788 means monthly means, since mould takes days to grow and a design temperature is a cold"
-                                + " spell; what misses this alone is pointed out and not held against the house."),
-                Style.BODY));
+        flow.body(Rich.marked(
+                "The colder a surface, the more humid the air at it; from 80 % on, for days, mould may grow. The limit"
+                        + " for f_{Rsi} is " + Print.factor(mould.limit())
+                        + " whatever the climate. The house's own indoor"
+                        + " humidity of " + print.of(site.indoorHumidity(), Dimension.SHARE) + " at "
+                        + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " would ask for f_{Rsi} "
+                        + Print.factor(mould.designNeed())
+                        + " if the outdoor air stayed at the design temperature of "
+                        + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                        + ". ISO 13788 means monthly means, since mould takes days to grow and a design temperature is a cold"
+                        + " spell; what misses this alone is pointed out and not held against the house."));
         flow.space(5);
         flow.add(monthly(mould));
         flow.space(6);
@@ -73,20 +71,17 @@ public final class MoisturePages {
 
     private Table surfaces(Mould mould) {
         Listing<Mould.Surface> listing = Listing.<Mould.Surface>empty()
-                .with(
-                        Table.Column.fixed("sheet", 34),
-                        surface -> surface.sheet().id())
-                .with(
-                        Table.Column.share("junction or corner", 1),
-                        surface -> surface.sheet().kind())
-                .with(Table.Column.number("f_{Rsi}", 34), surface -> Print.factor(surface.temperatureFactor()))
-                .with(
-                        Table.Column.number(
-                                "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66),
+                .fixed("sheet", 34, surface -> surface.sheet().id())
+                .share("junction or corner", 1, surface -> surface.sheet().kind())
+                .number("f_{Rsi}", 34, surface -> Print.factor(surface.temperatureFactor()))
+                .number(
+                        "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE),
+                        66,
                         surface -> Print.percent(surface.humidityAtDesign()));
         if (mould.monthly().isPresent()) {
-            listing = listing.with(
-                    Table.Column.number("mould from, in " + critical(mould), 66),
+            listing = listing.number(
+                    "mould from, in " + critical(mould),
+                    66,
                     surface -> Print.percent(surface.humidityInCriticalMonth().orElse(1)));
         }
         return listing.rich(Table.Column.share("says", 0.62), surface -> says(mould, surface))
@@ -144,31 +139,30 @@ public final class MoisturePages {
                     Style.BODY.with(Palette.EMBER)));
             return;
         }
-        flow.add(Blocks.text(
+        flow.body(
                 "Month by month, what condenses between layers and what dries again (ISO 13788, Glaser's method), between"
-                        + " framing where there is some. " + Condensation.CAUTION,
-                Style.BODY));
+                        + " framing where there is some. " + Condensation.CAUTION);
         flow.space(5);
         flow.add(Listing.<AssemblyRow>empty()
-                .with(
-                        Table.Column.share("assembly", 0.8),
+                .share(
+                        "assembly",
+                        0.8,
                         row -> row.assembly().name() + ", "
                                 + Words.word(row.build().direction()))
                 .rich(
                         Table.Column.share("verdict", 0.8),
                         row -> row.moisture().year().map(MoisturePages::verdict).orElse(Rich.of("not checked")))
-                .with(
-                        Table.Column.number("most, " + print.units().label(Dimension.MASS_PER_AREA), 60),
-                        row -> mass(row, Condensation::most))
-                .with(
-                        Table.Column.share("when and where", 1),
+                .number(print.head("most", Dimension.MASS_PER_AREA), 60, row -> mass(row, Condensation::most))
+                .share(
+                        "when and where",
+                        1,
                         row -> row.moisture()
                                 .year()
                                 .map(MoisturePages::wettest)
                                 .orElse(row.moisture().unchecked()))
-                .with(
-                        Table.Column.number(
-                                "left after a year, " + print.units().label(Dimension.MASS_PER_AREA), 74),
+                .number(
+                        print.head("left after a year", Dimension.MASS_PER_AREA),
+                        74,
                         row -> mass(row, Condensation::left))
                 .of(audit.assemblies()));
     }

@@ -10,7 +10,6 @@ import coldseam.junctions.language.DetailParameter;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
-import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Print;
 import java.util.Optional;
@@ -35,19 +34,18 @@ final class OptionList {
         boolean junctions = sheet.junction().isPresent();
         Listing<BridgeResult> listing = Listing.<BridgeResult>empty()
                 .rich(Table.Column.share("option", 1), option -> name(option, option.equals(sheet.result())))
-                .with(
-                        Table.Column.number(
-                                (junctions ? "ψ, " : "χ, ") + units.label(sheet.dimension()),
-                                units == UnitSystem.SI ? 84 : 98),
+                .number(
+                        (junctions ? "ψ, " : "χ, ") + units.label(sheet.dimension()),
+                        units == UnitSystem.SI ? 84 : 98,
                         option -> print.number(option.psiOrChi(system), option.dimension()))
-                .with(Table.Column.number("f_{Rsi}", 34), option -> Print.factor(option.temperatureFactor()));
+                .number("f_{Rsi}", 34, option -> Print.factor(option.temperatureFactor()));
         if (junctions) {
-            listing = listing.with(
-                    Table.Column.number("neck", 52), option -> print.neck(((JunctionResult) option).penLine()));
+            listing = listing.number("neck", 52, option -> print.neck(((JunctionResult) option).penLine()));
         }
         if (options.anySatisfy(each -> each.detail().cost().isPresent())) {
-            listing = listing.with(
-                    Table.Column.number("cost", 74),
+            listing = listing.number(
+                    "cost",
+                    74,
                     option ->
                             option.detail().cost().map(cost -> cost.text(units)).orElse("not given"));
         }
@@ -59,7 +57,7 @@ final class OptionList {
                 .collect(Cost::source)
                 .distinct();
         if (sources.notEmpty()) {
-            page.flow().add(Blocks.text("Cost by: " + sources.makeString("; ") + ".", Style.SMALL));
+            page.flow().small("Cost by: " + sources.makeString("; ") + ".");
         }
     }
 

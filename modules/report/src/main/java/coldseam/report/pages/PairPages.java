@@ -34,21 +34,19 @@ final class PairPages {
         Flow flow = page.flow();
         DimensionSystem system = audit.heatLoss().system();
         flow.section("Seams beside each other");
-        flow.add(Blocks.text(
-                Rich.trade(PairWords.count(audit, print.units())
-                                .map(count -> Phrases.capital(count) + ". ")
-                                .orElse("")
-                        + "The two sections are cut where both show the same of their common surface, and put together there; what both"
-                        + " then lose more than the sum of their ψ, below zero for less, is a line"
-                        + " of H_T. Weakest paths and control layers are those of each by itself."),
-                Style.BODY));
+        flow.body(Rich.trade(PairWords.count(audit, print.units())
+                        .map(count -> Phrases.capital(count) + ". ")
+                        .orElse("")
+                + "The two sections are cut where both show the same of their common surface, and put together there; what both"
+                + " then lose more than the sum of their ψ, below zero for less, is a line"
+                + " of H_T. Weakest paths and control layers are those of each by itself."));
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("seams", 1),
                 Table.Column.fixed("sheet", 32),
                 Table.Column.number("apart", 50),
                 Table.Column.number("length", 50),
-                Table.Column.number("ψ of both, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 96),
+                Table.Column.number(print.head("ψ of both", Dimension.LINEAR_TRANSMITTANCE), 96),
                 Table.Column.number("fRsi", 34),
                 Table.Column.share("", 0.6));
         for (PairRow row : audit.pairs()) {

@@ -4,11 +4,8 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.files.quantity.Dimension;
-import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
-import coldseam.report.pdf.Style;
-import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import coldseam.report.words.SourceWords;
@@ -22,27 +19,26 @@ public final class Register {
         Flow flow = page.flow();
         Print print = page.print();
         flow.section("Edge register");
-        flow.add(Blocks.text(
-                Phrases.count(page.audit().junctions().size(), "edge", "edges")
-                        + " of the shell; each is listed, none is averaged away. A stand-in is the worst option of the"
-                        + " catalogue, where nobody chose a detail.",
-                Style.BODY));
+        flow.body(Phrases.count(page.audit().junctions().size(), "edge", "edges")
+                + " of the shell; each is listed, none is averaged away. A stand-in is the worst option of the"
+                + " catalogue, where nobody chose a detail.");
         flow.space(6);
         flow.add(Listing.<JunctionRow>empty()
-                .with(Table.Column.share("edge", 1), row -> row.edge().name())
-                .with(
-                        Table.Column.fixed("sheet", 30),
-                        row -> row.sheet().map(BridgeSheet::id).orElse("–"))
-                .with(
-                        Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 44),
+                .share("edge", 1, row -> row.edge().name())
+                .fixed("sheet", 30, row -> row.sheet().map(BridgeSheet::id).orElse("–"))
+                .number(
+                        print.head("length", Dimension.LENGTH),
+                        44,
                         row -> print.units().number(row.length(), Dimension.LENGTH, 2))
-                .with(
-                        Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 94),
+                .number(
+                        print.head("ψ", Dimension.LINEAR_TRANSMITTANCE),
+                        94,
                         row -> print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE))
-                .with(
-                        Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 98),
+                .number(
+                        print.head("loss", Dimension.HEAT_LOSS_COEFFICIENT),
+                        98,
                         row -> print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT))
-                .with(Table.Column.share("ψ comes from", 0.42), row -> SourceWords.brief(row.source()))
+                .share("ψ comes from", 0.42, row -> SourceWords.brief(row.source()))
                 .of(page.audit().junctions()));
     }
 
@@ -51,31 +47,31 @@ public final class Register {
         Flow flow = page.flow();
         Print print = page.print();
         flow.section("Points");
-        flow.add(Blocks.text(
+        flow.body(
                 "What goes through the insulation at a spot, as the house file lists it: posts, columns, brackets, pipes and"
                         + " ducts. χ is what one loses beyond the surface it goes through. What the file does not list is not"
-                        + " here: count it on site.",
-                Style.BODY));
+                        + " here: count it on site.");
         flow.space(6);
         flow.add(Listing.<PointRow>empty()
-                .with(
-                        Table.Column.share("points", 1),
+                .share(
+                        "points",
+                        1,
                         row -> Phrases.capital(row.points().name()) + ": "
                                 + row.kind().label() + ", " + row.surface().name())
-                .with(
-                        Table.Column.fixed("sheet", 32),
-                        row -> row.sheet().map(BridgeSheet::id).orElse("–"))
-                .with(Table.Column.number("number", 44), row -> Integer.toString(row.number()))
-                .with(
-                        Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 100),
+                .fixed("sheet", 32, row -> row.sheet().map(BridgeSheet::id).orElse("–"))
+                .number("number", 44, row -> Integer.toString(row.number()))
+                .number(
+                        print.head("χ", Dimension.POINT_TRANSMITTANCE),
+                        100,
                         row -> row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–")
-                .with(Table.Column.number("b", 28), row -> print.number(row.factor(), Dimension.RATIO))
-                .with(
-                        Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                .number("b", 28, row -> print.number(row.factor(), Dimension.RATIO))
+                .number(
+                        print.head("loss", Dimension.HEAT_LOSS_COEFFICIENT),
+                        74,
                         row -> row.sheet().isPresent()
                                 ? print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT)
                                 : "–")
-                .with(Table.Column.share("χ comes from", 0.5), row -> SourceWords.brief(row.source()))
+                .share("χ comes from", 0.5, row -> SourceWords.brief(row.source()))
                 .of(page.audit().points()));
     }
 }

@@ -94,7 +94,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
         return Listing.<SectionPicture.Key>empty()
                 .cell(Table.Column.fixed("", 19), key -> Swatch.number(key.number()))
                 .cell(Table.Column.fixed("", 31), key -> Swatch.look(key.look()))
-                .with(Table.Column.share("material", 1), SectionPicture.Key::material)
+                .share("material", 1, SectionPicture.Key::material)
                 .with(
                         new Table.Column(conductivityHead(print), 56, true, Align.RIGHT),
                         key -> key.solved()

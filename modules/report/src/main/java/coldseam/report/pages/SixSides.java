@@ -64,10 +64,9 @@ public final class SixSides {
         flow.space(8);
         flow.add(table(page));
         flow.space(4);
-        flow.add(Blocks.text(
+        flow.small(
                 "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted"
-                        + " in.",
-                Style.SMALL));
+                        + " in.");
         missing(page);
         openEdges(page);
     }
@@ -94,22 +93,17 @@ public final class SixSides {
 
     private static Table table(Page page) {
         Print print = page.print();
-        var units = print.units();
         return Listing.<SideSummary>empty()
-                .with(
-                        Table.Column.share("side", 1),
-                        side -> Phrases.capital(page.audit().shell().nameOf(side.side())))
-                .with(
-                        Table.Column.number("gross area, " + units.label(Dimension.AREA), 84),
-                        side -> print.number(side.area(), Dimension.AREA))
-                .with(
-                        Table.Column.number("openings, " + units.label(Dimension.AREA), 78),
+                .share("side", 1, side -> Phrases.capital(page.audit().shell().nameOf(side.side())))
+                .number(print.head("gross area", Dimension.AREA), 84, side -> print.number(side.area(), Dimension.AREA))
+                .number(
+                        print.head("openings", Dimension.AREA),
+                        78,
                         side -> print.number(side.openings(), Dimension.AREA))
-                .with(
-                        Table.Column.number("insulated", 66),
-                        side -> side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface")
-                .with(
-                        Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110),
+                .number("insulated", 66, side -> side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface")
+                .number(
+                        print.head("mean U", Dimension.TRANSMITTANCE),
+                        110,
                         side -> side.area() > 0 ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE) : "–")
                 .of(page.audit().sides());
     }
@@ -122,11 +116,9 @@ public final class SixSides {
         Flow flow = page.flow();
         flow.heading("Open edges");
         flow.add(Listing.<OpenEdge>empty()
-                .with(Table.Column.share("place", 1.4), OpenEdge::place)
-                .with(
-                        Table.Column.share("surfaces beside it", 1),
-                        edge -> edge.surfaces().makeString(", "))
-                .with(Table.Column.number("length", 70), edge -> page.print().length(edge.length()))
+                .share("place", 1.4, OpenEdge::place)
+                .share("surfaces beside it", 1, edge -> edge.surfaces().makeString(", "))
+                .number("length", 70, edge -> page.print().length(edge.length()))
                 .of(shell.openEdges()));
     }
 

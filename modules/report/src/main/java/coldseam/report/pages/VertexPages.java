@@ -5,12 +5,9 @@ import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
-import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
-import coldseam.report.pdf.Style;
-import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import coldseam.report.words.VertexWords;
@@ -27,11 +24,9 @@ final class VertexPages {
         }
         Flow flow = page.flow();
         flow.section("Corners");
-        flow.add(Blocks.text(
-                Phrases.capital(VertexWords.count(audit))
-                        + ". A corner is put together from its edges' own details and solved in three dimensions; χ is what"
-                        + " it adds to the heat that surfaces and edges lose without it.",
-                Style.BODY));
+        flow.body(Phrases.capital(VertexWords.count(audit))
+                + ". A corner is put together from its edges' own details and solved in three dimensions; χ is what"
+                + " it adds to the heat that surfaces and edges lose without it.");
         flow.space(6);
         register(page);
         audit.vertexSheets().forEach(sheet -> sheet(page, sheet));
@@ -42,25 +37,27 @@ final class VertexPages {
         DimensionSystem system = page.audit().heatLoss().system();
         page.flow()
                 .add(Listing.<VertexRow>empty()
-                        .with(
-                                Table.Column.share("corner", 1),
-                                row -> row.corner().name())
-                        .with(
-                                Table.Column.fixed("sheet", 32),
+                        .share("corner", 1, row -> row.corner().name())
+                        .fixed(
+                                "sheet",
+                                32,
                                 row -> row.sheet().map(VertexSheet::id).orElse("–"))
-                        .with(
-                                Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 104),
+                        .number(
+                                print.head("χ", Dimension.POINT_TRANSMITTANCE),
+                                104,
                                 row -> row.sheet()
                                         .flatMap(sheet -> sheet.result().heat())
                                         .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
                                         .orElse("–"))
-                        .with(
-                                Table.Column.number("fRsi", 40),
+                        .number(
+                                "fRsi",
+                                40,
                                 row -> row.sheet()
                                         .map(sheet -> Print.factor(sheet.temperatureFactor()))
                                         .orElse("–"))
-                        .with(
-                                Table.Column.share("", 0.7),
+                        .share(
+                                "",
+                                0.7,
                                 row -> VertexWords.status(
                                         row, page.audit().mould(), page.print().units()))
                         .of(page.audit().vertices()));
@@ -72,15 +69,13 @@ final class VertexPages {
         flow.need(CornerSheet.HEIGHT + 130);
         flow.space(10);
         flow.heading(heading);
-        flow.add(Blocks.text(
-                Phrases.count(sheet.places().size(), "corner", "corners") + " · details of "
-                        + sheet.edges().makeString(", ")
-                        + sheet.result()
-                                .corner()
-                                .map(own -> " · built as " + own.detail().who())
-                                .orElse("")
-                        + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
-                Style.BODY));
+        flow.body(Phrases.count(sheet.places().size(), "corner", "corners") + " · details of "
+                + sheet.edges().makeString(", ")
+                + sheet.result()
+                        .corner()
+                        .map(own -> " · built as " + own.detail().who())
+                        .orElse("")
+                + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"));
         flow.space(4);
         CornerSheet corner = new CornerSheet(page.print(), sheet.result());
         flow.add(corner.view());

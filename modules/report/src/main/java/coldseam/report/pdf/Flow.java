@@ -124,6 +124,26 @@ public final class Flow implements AutoCloseable {
         space(6);
     }
 
+    /** A paragraph of what is told. */
+    public void body(Rich text) {
+        add(Blocks.text(text, Style.BODY));
+    }
+
+    /** A paragraph of what is told. */
+    public void body(String text) {
+        body(Rich.of(text));
+    }
+
+    /** A paragraph of what is remarked below. */
+    public void small(Rich text) {
+        add(Blocks.text(text, Style.SMALL));
+    }
+
+    /** A paragraph of what is remarked below. */
+    public void small(String text) {
+        small(Rich.of(text));
+    }
+
     /** A heading within a section, kept with what follows. */
     public void heading(String text) {
         need(70);

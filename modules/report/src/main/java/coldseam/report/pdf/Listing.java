@@ -22,6 +22,21 @@ public record Listing<R>(ImmutableList<Shown<R>> columns) {
         return new Listing<>(Lists.immutable.empty());
     }
 
+    /** With a column of text whose width is a share of what fixed ones leave. */
+    public Listing<R> share(String head, double share, Function<R, String> text) {
+        return with(Table.Column.share(head, share), text);
+    }
+
+    /** With a column of text, points wide. */
+    public Listing<R> fixed(String head, double points, Function<R, String> text) {
+        return with(Table.Column.fixed(head, points), text);
+    }
+
+    /** With a column of numbers, points wide. */
+    public Listing<R> number(String head, double points, Function<R, String> text) {
+        return with(Table.Column.number(head, points), text);
+    }
+
     /** With a column of text as it stands at the right. */
     public Listing<R> with(Table.Column column, Function<R, String> text) {
         return cell(column, row -> Table.Cell.of(text.apply(row)));

@@ -25,6 +25,11 @@ public record Print(UnitSystem units) {
         return units.readable(interval.lower(), interval.upper(), dimension);
     }
 
+    /** The head of a column, with the unit that its numbers go without. */
+    public String head(String what, Dimension dimension) {
+        return what + ", " + units.label(dimension);
+    }
+
     /** An interval as people read it, in a column that names the unit. */
     public String readable(Interval interval, Dimension dimension) {
         return units.readableNumber(interval.lower(), interval.upper(), dimension);
