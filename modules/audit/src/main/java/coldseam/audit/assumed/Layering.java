@@ -112,8 +112,7 @@ public final class Layering {
     /** Those that span rooms and are carried by masonry alone. */
     public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Layering::spans)
             .select(Layering::isOfMasonry)
-            .toSortedListBy(Assembly::name)
-            .toImmutable();
+            .toImmutableSortedListBy(Assembly::name);
 
     private Layering() {}
 

@@ -71,8 +71,7 @@ public final class Neighbours {
                             OfHouse.area(audit, which),
                             surfaces.collect(Surface::exposure)
                                     .distinct()
-                                    .toSortedListBy(Exposure::neighbour)
-                                    .toImmutable()));
+                                    .toImmutableSortedListBy(Exposure::neighbour)));
         };
     }
 
