@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -20,6 +21,7 @@ public record AsFound(ImmutableList<Seam> seams, ImmutableList<JunctionRow> rows
      * @param sheet what was found; empty where nothing is known or computed
      * @param source where its psi comes from, or why there is none; empty where the house file does not say what was found
      *     there
+     * @param misfits why the detail that the house file says was found cannot be computed; empty where it can, or says none
      * @param builtNew whether something that meets there is built new
      * @param places names of the edges
      * @param length m, of all of them as planned, in the site's dimension system
@@ -28,6 +30,7 @@ public record AsFound(ImmutableList<Seam> seams, ImmutableList<JunctionRow> rows
             String planned,
             Optional<BridgeSheet<JunctionResult>> sheet,
             Optional<BridgeSource> source,
+            ImmutableList<Phrase> misfits,
             boolean builtNew,
             ImmutableList<String> places,
             double length) {}

@@ -312,12 +312,27 @@ class RetrofitTest {
         AsFound.Seam slab = seam(planned, "slab edge");
         assertEquals(Optional.empty(), slab.sheet());
         assertEquals(Optional.empty(), slab.source());
-        assertTrue(FoundWords.state(slab).startsWith("not known: it is built new"), FoundWords.state(slab));
+        assertTrue(
+                FoundWords.state(slab, UnitSystem.SI).startsWith("not known: it is built new"),
+                FoundWords.state(slab, UnitSystem.SI));
         AsFound.Seam parapet = seam(planned, "parapet");
         assertEquals(Rank.WORST, parapet.sheet().orElseThrow().result().detail().rank());
         assertFalse(parapet.sheet().orElseThrow().chosen());
-        assertTrue(FoundWords.state(parapet).contains("a stand-in"), FoundWords.state(parapet));
+        assertTrue(
+                FoundWords.state(parapet, UnitSystem.SI).contains("a stand-in"),
+                FoundWords.state(parapet, UnitSystem.SI));
         assertEquals(Optional.empty(), thickened("").compute().found());
+    }
+
+    @Test
+    void whyWhatWasFoundDoesNotFitIsTold() throws IOException {
+        AsFound.Seam corner = seam(
+                thickened(found("[{kinds: [outside corner], detail: outside-corner-pier-beside-blocks}]"))
+                        .compute(),
+                "outside corner");
+        assertEquals(Optional.empty(), corner.sheet());
+        String told = FoundWords.state(corner, UnitSystem.SI);
+        assertTrue(told.matches("not known: .*the detail does not fit these layers: .*nothing closes it.*"), told);
     }
 
     /** The cottage's walls are bare: there is no insulation for a detail to ask for, and mould grows at any usual humidity. */

@@ -159,9 +159,22 @@ public final class OldParts {
         MutableList<Layer> there = planned.layers().toList();
         return new Removed(
                 found,
-                found.layers()
-                        .reject(layer -> there.removeIf(each ->
-                                each.material().name().equals(layer.material().name())
-                                        && each.thickness() > layer.thickness() - LEVEL)));
+                found.layers().reject(layer -> there.removeIf(each -> staysIn(layer, each)) || isSpaceAlone(layer)));
+    }
+
+    /** Whether a layer is there still, its space filled or not. */
+    private static boolean staysIn(Layer layer, Layer planned) {
+        return planned.thickness() > layer.thickness() - LEVEL
+                && (planned.material().name().equals(layer.material().name())
+                        || layer.material().isAir()
+                                && layer.framing().isPresent()
+                                && planned.framing()
+                                        .map(Layer.Framing::material)
+                                        .equals(layer.framing().map(Layer.Framing::material)));
+    }
+
+    /** Air between other layers goes with them, or is filled. */
+    private static boolean isSpaceAlone(Layer layer) {
+        return layer.material().isAir() && layer.framing().isEmpty();
     }
 }

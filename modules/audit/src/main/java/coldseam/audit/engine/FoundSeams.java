@@ -11,6 +11,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.catalogue.Catalogue;
@@ -29,7 +30,11 @@ import org.eclipse.collections.api.map.ImmutableMap;
 final class FoundSeams {
 
     /** What was found at an edge: all that are alike and planned alike are told together. */
-    private record Key(Optional<BridgeSheet<JunctionResult>> sheet, Optional<BridgeSource> source, boolean builtNew) {}
+    private record Key(
+            Optional<BridgeSheet<JunctionResult>> sheet,
+            Optional<BridgeSource> source,
+            ImmutableList<Phrase> misfits,
+            boolean builtNew) {}
 
     private final Retrofit retrofit;
     private final House house;
@@ -107,6 +112,7 @@ final class FoundSeams {
                         sheet.id(),
                         key.sheet(),
                         key.source(),
+                        key.misfits(),
                         key.builtNew(),
                         alike.collect(JunctionRow::name),
                         alike.sumOfDouble(JunctionRow::length)));
@@ -117,7 +123,13 @@ final class FoundSeams {
 
     private Key key(JunctionRow row, ImmutableMap<String, JunctionRow> found) {
         Optional<JunctionRow> before = Optional.ofNullable(found.get(row.name()));
-        return new Key(before.flatMap(JunctionRow::sheet), before.map(JunctionRow::source), builtNew(row.edge()));
+        return new Key(
+                before.flatMap(JunctionRow::sheet),
+                before.map(JunctionRow::source),
+                before.filter(each -> !each.noneFits())
+                        .map(JunctionRow::misfits)
+                        .orElse(Lists.immutable.empty()),
+                builtNew(row.edge()));
     }
 
     private boolean builtNew(Edge edge) {

@@ -20,6 +20,7 @@ import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.eclipse.collections.api.DoubleIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -273,7 +274,20 @@ final class Painter {
     private void shape(Statement.PaintShape shape) {
         ImmutableList<Chart.Place> places =
                 shape.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
-        fill(shape.what(), places, shape.material(), shape.role(), shape.drawnOnly());
+        if (!flat(places)) {
+            fill(shape.what(), places, shape.material(), shape.role(), shape.drawnOnly());
+        }
+    }
+
+    /** Whether a shape lies in a layer that the build-up lacks, so that it vanishes as a block there does. */
+    private static boolean flat(ImmutableList<Chart.Place> places) {
+        return places.allSatisfy(each -> each.cut() == null)
+                && (extent(places.collectDouble(Chart.Place::s)) <= THINNEST
+                        || extent(places.collectDouble(Chart.Place::t)) <= THINNEST);
+    }
+
+    private static double extent(DoubleIterable values) {
+        return values.max() - values.min();
     }
 
     private void strip(Statement.PaintStrip strip) {

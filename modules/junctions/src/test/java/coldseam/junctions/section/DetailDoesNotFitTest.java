@@ -61,6 +61,17 @@ class DetailDoesNotFitTest {
                 refused.reasons().collect(Phrase::toString).getLast());
     }
 
+    /** A ceiling as it is found may have nothing on it that thins to a wedge: the wedge is not there, and the rest is. */
+    @Test
+    void aShapeInALayerThatIsNotThereVanishes() {
+        Detail pinched = CatalogueFile.builtIn().find("eaves-cold-loft-pinched").orElseThrow();
+        JunctionSetup bare =
+                Samples.setup(JunctionKind.of("eaves under a cold loft")).between(BARE, Optional.of(BARE));
+        Composition found = Composer.compose(pinched.asFound(), bare, BuiltIn.LIBRARY);
+        assertTrue(found.faces().notEmpty(), found::toString);
+        assertThrows(DetailDoesNotFit.class, () -> Composer.compose(pinched, bare, BuiltIn.LIBRARY));
+    }
+
     /** Of a double wall both rows of studs cannot carry: the message says what to write instead. */
     @Test
     void withStructureOnBothSidesOfTheInsulation() {

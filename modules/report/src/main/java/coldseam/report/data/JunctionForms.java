@@ -16,6 +16,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.JsonForm;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
@@ -154,7 +155,7 @@ final class JunctionForms {
             .with("edges", TEXTS, AsFound.Seam::places)
             .says("names of edges")
             .with("length_m", NUMBER, AsFound.Seam::length)
-            .with("state", TEXT, FoundWords::state)
+            .with("state", TEXT, seam -> FoundWords.state(seam, UnitSystem.SI))
             .says("in words: the detail that was found, or why it is not known")
             .maybe("result", FOUND_RESULT, AsFound.Seam::sheet);
 

@@ -56,8 +56,11 @@ final class FoundSeamsBlock {
         UnitSystem units = page.print().units();
         Print print = page.print();
         DimensionSystem system = page.audit().heatLoss().system();
-        ImmutableList<State> states = seams.collect(
-                        seam -> new State(Rich.of("As found: " + FoundWords.state(seam)), seam.length(), seam.sheet()))
+        ImmutableList<State> states = seams.collect(seam -> new State(
+                        Rich.of("As found: "
+                                + FoundWords.state(seam, page.print().units())),
+                        seam.length(),
+                        seam.sheet()))
                 .newWith(new State(
                         Rich.strong("As planned: " + planned.result().detail().name()),
                         planned.size(),

@@ -265,7 +265,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             each(
                     OldParts.REMOVED,
                     (removed, say) -> "that of \"" + removed.found().name() + "\" "
-                            + Phrases.listed(removed.layers().collect(layer -> layer(layer, say))) + " come off"),
+                            + Phrases.listed(removed.layers().collect(layer -> layer(layer, say)))
+                            + (removed.layers().size() == 1 ? " comes off" : " come off")),
             each(
                     AirAndGround.WARM_CRAWL_SPACE,
                     (space, say) -> "that the crawl space's walls have a U of "

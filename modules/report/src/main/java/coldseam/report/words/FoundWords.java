@@ -7,6 +7,7 @@ import coldseam.audit.BridgeSource;
 import coldseam.conduction.Point;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan.Origin;
@@ -34,8 +35,8 @@ public final class FoundWords {
         return planned.id() + " " + planned.kind() + ", " + units.format(seam.length(), Dimension.LENGTH)
                 + ": "
                 + seam.sheet()
-                        .map(was -> numbers(was) + " (" + state(seam) + "), coldest " + coldest(was.result()))
-                        .orElseGet(() -> "as found " + state(seam))
+                        .map(was -> numbers(was) + " (" + state(seam, units) + "), coldest " + coldest(was.result()))
+                        .orElseGet(() -> "as found " + state(seam, units))
                 + "; planned: " + numbers(planned);
     }
 
@@ -49,22 +50,27 @@ public final class FoundWords {
     }
 
     /** Which detail was found, or why that is not known. */
-    public static String state(AsFound.Seam seam) {
+    public static String state(AsFound.Seam seam, UnitSystem units) {
         return seam.sheet()
                 .map(was -> was.result().detail().name()
                         + (was.chosen()
                                 ? ""
                                 : ", a stand-in: the house file does not say which detail was found, so the worst of its"
                                         + " kind that fits"))
-                .or(() -> seam.source().map(FoundWords::without))
+                .or(() -> seam.source().map(source -> without(source, seam.misfits(), units)))
                 .orElse(
                         seam.builtNew()
                                 ? "not known: it is built new, and the house file does not say what stood there before, if anything"
                                 : "not known: the house file does not say what was found beside it");
     }
 
-    private static String without(BridgeSource source) {
-        return "not known: " + SourceWords.brief(source);
+    private static String without(BridgeSource source, ImmutableList<Phrase> misfits, UnitSystem units) {
+        return "not known: " + SourceWords.brief(source)
+                + (misfits.isEmpty()
+                        ? ""
+                        : ": "
+                                + misfits.collect(reason -> Phrases.bare(reason.in(units)))
+                                        .makeString("; "));
     }
 
     /** On what the coldest point of the inner surface lies. */
