@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.assumed.Layering;
+import coldseam.audit.assumed.Carrying;
 import coldseam.audit.assumed.Materials;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Material;
@@ -160,6 +160,6 @@ class BlocksPlasteredTest {
     void blocksThatDoNotInsulateAreTold() throws IOException {
         Audit aerated = audit(Files.readString(HOUSE).replace("filled clay block", "autoclaved aerated concrete"));
         assertTrue(titles(aerated).contains("Insulation of \"wall\" is a name only"), titles(aerated)::toString);
-        assertEquals(Lists.immutable.empty(), Layering.LEAF.in(aerated), "no leaf stands outside of no insulation");
+        assertEquals(Lists.immutable.empty(), Carrying.LEAF.in(aerated), "no leaf stands outside of no insulation");
     }
 }

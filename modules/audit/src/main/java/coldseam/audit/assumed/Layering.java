@@ -4,67 +4,27 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.Audit;
-import coldseam.audit.PointRow;
 import coldseam.envelope.Assembly;
-import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
-import coldseam.envelope.Material;
-import coldseam.envelope.PointKind;
 import coldseam.envelope.Role;
-import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
-/** What carries build-ups, what stands outside of their insulation, and what fills them. */
+/** What fills build-ups, and what lies outermost or thinnest in them. */
 public final class Layering {
-
-    /** m; thicker ones stand on something, thinner ones hang on what holds cladding (common practice, no source). */
-    private static final double STANDS = 0.05;
-
-    /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
-    private static final double CARRIES = 0.06;
-
-    /** W/(m·K); sheets of metal carry at any thickness. */
-    private static final double METAL = 10;
 
     /** m; sheets that stand in the sun for good are thicker, or of metal (common practice, no source). */
     private static final double SHEET = 0.001;
 
-    /** Cosine of ten degrees: boards stay where they are put (judgement). */
-    private static final double LEVEL = 0.985;
-
-    /** m, 1 1/2 in: the width of a slender stud, and its spacing where they stand far apart, 24 in (common practice, no source). */
-    private static final double STUD = 0.038;
-
-    private static final double SPACING = 0.61;
-
-    /** m, between the two plates that a wall has at least (common practice, no source). */
-    private static final double STUD_LENGTH = 2.7;
-
     /** Of what is painted or covered with dust more is sent out (common practice, no source). */
     private static final double BRIGHT_FROM = 0.5;
-
-    private static final PointKind ANGLE = PointKind.of("angle");
-
-    private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
 
     /** Air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by. */
     public static final Assumption<Cavity> CAVITY =
             audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
-
-    /** Masonry outside the insulation of walls, and what is listed that bears it. */
-    public static final Assumption<Leaf> LEAF =
-            audit -> OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL)
-                    .flatCollect(assembly -> leaves(assembly).collect(layer -> leaf(audit, assembly, layer)));
-
-    /** Those that boards alone carry: studs, rafters or joists are left out. */
-    public static final Assumption<Assembly> BARE = audit ->
-            OfHouse.assemblies(audit, surface -> true).select(Layering::isBare).toImmutableSortedListBy(Assembly::name);
 
     /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
     public static final Assumption<Assembly> NAKED =
@@ -75,16 +35,6 @@ public final class Layering {
     /** Flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole. */
     public static final Assumption<Thin> THIN_FALLS =
             audit -> audit.shell().surfaces().flatCollect(surface -> thin(audit, surface));
-
-    /** Those with insulation outside of what carries that hangs there, and nothing listed that holds it. */
-    public static final Assumption<Assembly> UNFASTENED = audit -> OfHouse.assemblies(
-                    audit,
-                    surface -> hangs(surface)
-                            && audit.points()
-                                    .noneSatisfy(row -> row.kind().countedInU()
-                                            && row.surface().name().equals(surface.name())))
-            .select(assembly -> assembly.fasteners().isEmpty() && isBoardedOutside(assembly))
-            .toImmutableSortedListBy(Assembly::name);
 
     /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U. */
     public static final Assumption<Cavity> CLOSED =
@@ -97,10 +47,6 @@ public final class Layering {
                             .collect(air -> new Cavity(assembly, air)))
                     .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
 
-    /** Framed walls whose members are said to take less of them than studs and plates do, and what stands round the openings. */
-    public static final Assumption<Few> FEW_STUDS = audit ->
-            OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL).flatCollect(wall -> few(audit, wall));
-
     /** What counts for a bright face: air beside it resists the more. */
     public static final Assumption<Cavity> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
             .flatCollect(assembly -> assembly.insideVentilation()
@@ -109,32 +55,10 @@ public final class Layering {
                             .isPresent())
                     .collect(air -> new Cavity(assembly, air)));
 
-    /** Those that span rooms and are carried by masonry alone. */
-    public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Layering::spans)
-            .select(Layering::isOfMasonry)
-            .toImmutableSortedListBy(Assembly::name);
-
     private Layering() {}
-
-    /**
-     * Members of a framed wall.
-     *
-     * @param share of the wall, as said
-     * @param least of its own area that studs, plates and what stands round its openings take
-     */
-    public record Few(Assembly assembly, double share, double least) {}
 
     /** Air in a build-up. */
     public record Cavity(Assembly assembly, Layer air) {}
-
-    /**
-     * A layer outside the insulation that stands for itself: what bears it goes through the insulation, as a ledge below it or as
-     * angles over openings, or it stands on the ground before it.
-     *
-     * @param ledge m, of ledges listed on its walls
-     * @param angles how many are listed there
-     */
-    public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
 
     /**
      * A surface cut to falls.
@@ -155,104 +79,11 @@ public final class Layering {
                         .collect(air -> new Cavity(assembly, air));
     }
 
-    private static ImmutableList<Layer> leaves(Assembly assembly) {
-        int outermost = assembly.insulatedInside()
-                ? assembly.layers().size()
-                : assembly.layers().detectLastIndex(Layer::insulates);
-        if (outermost < 0) {
-            return Lists.immutable.empty();
-        }
-        return assembly.layers()
-                .drop(outermost + 1)
-                .select(layer -> layer.thickness() > STANDS
-                        && (layer.role() == Role.CLADDING || layer.role() == Role.STRUCTURE)
-                        && layer.framing().isEmpty()
-                        && !layer.material().timber());
-    }
-
-    private static Leaf leaf(Audit audit, Assembly assembly, Layer layer) {
-        ImmutableSet<String> before = OfHouse.surfaces(
-                        audit,
-                        wall -> wall.use() == Body.Use.WALL
-                                && wall.assembly().filter(assembly::equals).isPresent())
-                .collect(Surface::name)
-                .toImmutableSet();
-        return new Leaf(
-                assembly,
-                layer,
-                audit.house()
-                        .seams()
-                        .select(seam -> seam.kind() == LEDGE && before.contains(seam.surface()))
-                        .sumOfDouble(Seam::length),
-                (int) audit.points()
-                        .select(row -> row.kind() == ANGLE
-                                && before.contains(row.points().surface()))
-                        .sumOfInt(PointRow::number));
-    }
-
-    /** Whether what lies outside would slide or fall off: not on the level, nor held by soil. */
-    private static boolean hangs(Surface surface) {
-        return surface.normal().z() < LEVEL
-                && surface.exposure().kind() != Exposure.Kind.GROUND
-                && surface.exposure().kind() != Exposure.Kind.PARTY;
-    }
-
-    private static boolean isBoardedOutside(Assembly assembly) {
-        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
-        return carries >= 0
-                && assembly.layers()
-                        .drop(carries + 1)
-                        .anySatisfy(
-                                layer -> layer.insulates() && layer.framing().isEmpty());
-    }
-
-    private static boolean isBare(Assembly assembly) {
-        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
-        return structure.notEmpty()
-                && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
-                && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
-                && structure.sumOfDouble(Layer::thickness) < CARRIES;
-    }
-
-    private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
-        double share = assembly.layers()
-                .select(layer -> layer.role() == Role.STRUCTURE)
-                .flatCollect(layer -> layer.framing().stream().toList())
-                .select(framing -> framing.material().conductivity() < METAL)
-                .collectDouble(Layer.Framing::share)
-                .maxIfEmpty(1);
-        ImmutableList<Surface> walls = OfHouse.surfaces(
-                audit,
-                surface -> surface.use() == Body.Use.WALL
-                        && surface.assembly().filter(assembly::equals).isPresent());
-        double round = audit.house()
-                .openings()
-                .select(opening -> walls.anySatisfy(wall -> wall.holds(opening)))
-                .sumOfDouble(opening -> 2 * (opening.width() + opening.height()));
-        double net = walls.sumOfDouble(wall -> wall.externalArea() - wall.openingArea());
-        double least = STUD / SPACING + 2 * STUD / STUD_LENGTH + STUD * round / net;
-        return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
-    }
-
-    private static boolean spans(Surface surface) {
-        return surface.use() != Body.Use.WALL && surface.exposure().kind() != Exposure.Kind.GROUND;
-    }
-
-    private static boolean isOfMasonry(Assembly assembly) {
-        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
-        return structure.anySatisfy(layer -> layer.material().carries() == Material.Carries.STANDS)
-                && structure.noneSatisfy(layer -> layer.framing().isPresent()
-                        || layer.thickness() > CARRIES
-                                && layer.material().conductivity() > Layer.CARRIES_NOTHING
-                                && layer.material().carries() != Material.Carries.STANDS
-                                && layer.material().carries() != Material.Carries.NOTHING);
-    }
-
     private static boolean isNaked(Assembly assembly) {
         Layer last = assembly.layers().getLast();
         return last.role() == Role.MEMBRANE
                 && last.thickness() < SHEET
-                && last.material().conductivity() < METAL;
+                && last.material().conductivity() < Carrying.METAL;
     }
 
     private static ImmutableList<Thin> thin(Audit audit, Surface surface) {

@@ -2,8 +2,10 @@ package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
 import java.util.function.Function;
 import org.eclipse.collections.api.block.predicate.Predicate;
@@ -40,5 +42,18 @@ final class OfHouse {
     /** A value that is above what is usual. */
     static ImmutableList<Double> over(double usual, double value) {
         return value > usual ? Lists.immutable.of(value) : Lists.immutable.empty();
+    }
+
+    /** Whether a seam that the house file lists lies on a surface. */
+    static boolean isOn(Seam seam, Surface surface) {
+        return seam.surface().equals(surface.name());
+    }
+
+    /** Walls of a build-up. */
+    static ImmutableList<Surface> walls(Audit audit, Assembly of) {
+        return surfaces(
+                audit,
+                surface -> surface.use() == Body.Use.WALL
+                        && surface.assembly().filter(of::equals).isPresent());
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.audit.assumed;
 
 import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.audit.Audit;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -14,6 +15,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 
 /** What is said of windows and doors. */
 public final class WindowsAndDoors {
+
+    /** m; the least of a door that one walks through (judgement). */
+    private static final double WALK_WIDE = 0.6;
+
+    private static final double WALK_HIGH = 1.6;
 
     /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
     private static final double BEST = 0.6;
@@ -36,6 +42,21 @@ public final class WindowsAndDoors {
 
     /** Of the floor; codes ask for an eighth to a tenth of each room that is lived in (common practice, no source). */
     private static final double LIT = 0.05;
+
+    /** m, of a sill over the floor of its light well; leaves and snow lie as high (common practice, no source). */
+    public static final double OVER_WELL = 0.1;
+
+    /** m. */
+    private static final double HAIR = 1e-3;
+
+    /** Kinds of opening of which the house has none, of doors those by which one comes in: hatches and doors to decks are others. */
+    public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
+            .with(Opening.Kind.values())
+            .collect(kind ->
+                    new NoOpening(kind, audit.house().openings().anySatisfy(opening -> opening.kind() == kind)))
+            .reject(none -> none.other()
+                    && (none.kind() == Opening.Kind.WINDOW
+                            || audit.house().openings().anySatisfy(opening -> isWayIn(audit, opening))));
 
     /** Those that, or whose frames, lose less than the best that are usual. */
     public static final Assumption<Opening> BETTER_THAN_BEST = those(opening -> least(opening) < BEST);
@@ -81,18 +102,6 @@ public final class WindowsAndDoors {
                             .toImmutableList())
                     .orElse(Lists.immutable.empty()));
 
-    /**
-     * m, 36 in, before the wall, of a light well by which people get out in a fire (International Residential Code 2018, R310, from
-     * memory).
-     */
-    public static final double WAY_OUT = 0.9144;
-
-    /** m², 9 ft² in plan (the same). */
-    public static final double WAY_OUT_AREA = 0.83612736;
-
-    /** m², 5.7 ft², of what opens (the same); frames are counted in here, so that nobody is asked in vain. */
-    private static final double CLIMBED_THROUGH = 0.5295;
-
     /** Windows in walls beside spaces said to be unheated, which are counted as if it were warmer before them than outdoors. */
     public static final Assumption<Opening> INTO_UNHEATED = audit -> OfHouse.surfaces(
                     audit,
@@ -101,19 +110,6 @@ public final class WindowsAndDoors {
             .flatCollect(wall -> audit.house()
                     .openings()
                     .select(opening -> opening.kind() == Opening.Kind.WINDOW && wall.holds(opening)));
-
-    /** Those with a light well by which hardly anybody gets out. */
-    public static final Assumption<Opening> NO_WAY_OUT = those(opening -> opening.lightWell()
-            .filter(well -> Limits.under(well.projection(), WAY_OUT)
-                    || Limits.under(well.projection() * well.width(), WAY_OUT_AREA)
-                    || opening.width() * opening.height() < CLIMBED_THROUGH)
-            .isPresent());
-
-    /** m, of a sill over the floor of its light well; leaves and snow lie as high (common practice, no source). */
-    public static final double OVER_WELL = 0.1;
-
-    /** m. */
-    private static final double HAIR = 1e-3;
 
     /** Those with a light well, and nothing that carries listed on their wall: what holds it then goes through no boards. */
     public static final Assumption<Opening> HELD_BY_NOTHING = audit -> audit.house()
@@ -137,12 +133,32 @@ public final class WindowsAndDoors {
     private WindowsAndDoors() {}
 
     /**
+     * A kind of opening that is missing.
+     *
+     * @param other whether there are some by which nobody comes in
+     */
+    public record NoOpening(Opening.Kind kind, boolean other) {}
+
+    /**
      * Windows for a floor.
      *
      * @param windows m², frames counted in
      * @param floor m²
      */
     public record Dark(double windows, double floor) {}
+
+    private static boolean isWayIn(Audit audit, Opening opening) {
+        return opening.kind() == Opening.Kind.DOOR
+                && opening.width() >= WALK_WIDE
+                && opening.height() >= WALK_HIGH
+                && audit.shell()
+                        .surfaces()
+                        .anySatisfy(surface -> surface.use() == Body.Use.WALL && surface.holds(opening))
+                && audit.shell()
+                        .edges()
+                        .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD
+                                && edge.opening().filter(opening::equals).isPresent());
+    }
 
     /** W/(m²·K), of the whole or of its frame. */
     public static double least(Opening opening) {

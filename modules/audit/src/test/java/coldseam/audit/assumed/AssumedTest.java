@@ -51,7 +51,7 @@ class AssumedTest {
         assertEquals(Lists.immutable.empty(), Unlisted.INNER_WALLS.in(box));
         assertEquals(
                 Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR),
-                Unlisted.OPENINGS.in(box).collect(Unlisted.NoOpening::kind));
+                WindowsAndDoors.OPENINGS.in(box).collect(WindowsAndDoors.NoOpening::kind));
         assertEquals(Lists.immutable.empty(), OwnWord.RELAXED.in(box));
         assertEquals(Lists.immutable.with(Service.values()), Unlisted.SERVICES.in(box));
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
@@ -70,16 +70,16 @@ class AssumedTest {
                 .findFirst()
                 .orElseThrow();
         String leaf = Sample.yaml().replace(wool + "\n", wool + "\n" + brick);
-        Layering.Leaf found = in(leaf, Layering.LEAF).getOnly();
+        Carrying.Leaf found = in(leaf, Carrying.LEAF).getOnly();
         assertEquals("wall", found.assembly().name());
         assertEquals("clay brick", found.layer().material().name());
         assertEquals(0, found.ledge());
         assertEquals(0, found.angles());
-        Layering.Leaf borne = in(
+        Carrying.Leaf borne = in(
                         leaf
                                 + "seams: {ledge: {kind: masonry veneer ledge, surface: ground floor south wall, length: 7 m}}\n"
                                 + "points: {over the door: {surface: ground floor north wall, detail: angle-steel, number: 3}}\n",
-                        Layering.LEAF)
+                        Carrying.LEAF)
                 .getOnly();
         assertEquals(7, borne.ledge());
         assertEquals(3, borne.angles());
@@ -87,12 +87,12 @@ class AssumedTest {
                 Lists.immutable.empty(),
                 in(
                         leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"),
-                        Layering.LEAF));
-        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Layering.LEAF));
+                        Carrying.LEAF));
+        assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Carrying.LEAF));
         // Nothing lies outside the insulation of a wall that has none.
         assertEquals(
                 Lists.immutable.empty(),
-                in(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"), Layering.LEAF));
+                in(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"), Carrying.LEAF));
     }
 
     /** Each limit a little laxer than its default; the defaults are those of 3000 K·d. */
@@ -231,7 +231,7 @@ class AssumedTest {
                 + " sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
         assertEquals(
                 Lists.immutable.of(Opening.Kind.WINDOW),
-                changed("junctions:\n", door, Unlisted.OPENINGS).collect(Unlisted.NoOpening::kind));
+                changed("junctions:\n", door, WindowsAndDoors.OPENINGS).collect(WindowsAndDoors.NoOpening::kind));
     }
 
     /** Nobody walks through a door of 599 mm, or of 1.59 m. */
@@ -240,7 +240,8 @@ class AssumedTest {
     void aDoorIsWalkedThrough(String width, String height, int missing) {
         String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: " + width
                 + ", height: " + height + ", sill: 0 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n";
-        assertEquals(missing, changed("junctions:\n", door, Unlisted.OPENINGS).size());
+        assertEquals(
+                missing, changed("junctions:\n", door, WindowsAndDoors.OPENINGS).size());
     }
 
     private static final String TERRACE = Sample.terrace("""
@@ -258,21 +259,21 @@ class AssumedTest {
         String deck = TERRACE.replace("junctions:\n", WAY_OUT);
         assertEquals(
                 Lists.immutable.of(
-                        new Unlisted.NoOpening(Opening.Kind.WINDOW, false),
-                        new Unlisted.NoOpening(Opening.Kind.DOOR, true)),
-                in(deck, Unlisted.OPENINGS));
+                        new WindowsAndDoors.NoOpening(Opening.Kind.WINDOW, false),
+                        new WindowsAndDoors.NoOpening(Opening.Kind.DOOR, true)),
+                in(deck, WindowsAndDoors.OPENINGS));
         assertEquals(
                 Lists.immutable.of("terrace over ground floor"),
-                in(deck, Unlisted.GUARDS).collect(Surface::name));
+                in(deck, Safety.GUARDS).collect(Surface::name));
         String bolts = "points:\n  posts: {kind: anchor bolt, surface: SURFACE, number: 8}\njunctions:\n";
         assertEquals(
                 Lists.immutable.empty(),
                 in(
                         TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "ground floor south wall")),
-                        Unlisted.GUARDS));
+                        Safety.GUARDS));
         assertEquals(
                 1,
-                in(TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "roof")), Unlisted.GUARDS)
+                in(TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "roof")), Safety.GUARDS)
                         .size());
     }
 
@@ -301,20 +302,18 @@ class AssumedTest {
     @ParameterizedTest
     @CsvSource({"36 in, 0", "0.9 m, 1"})
     void aLightWellIsAWayOutFromACodesLeastOn(String projection, int asked) {
-        assertEquals(
-                asked,
-                in(cellarWindow(projection, ""), WindowsAndDoors.NO_WAY_OUT).size());
+        assertEquals(asked, in(cellarWindow(projection, ""), Safety.NO_WAY_OUT).size());
     }
 
     @Test
     void boardsThatNothingHoldsAreNamed() {
         assertEquals(
                 Lists.immutable.of("wall"),
-                in(Sample.yaml(), Layering.UNFASTENED).collect(Assembly::name));
+                in(Sample.yaml(), Carrying.UNFASTENED).collect(Assembly::name));
         String wool = "thickness: 200 mm, role: insulation, controls: [heat]";
         assertEquals(
                 Lists.immutable.empty(),
-                changed(wool, wool + ", framing: {material: softwood, share: 5 %}", Layering.UNFASTENED));
+                changed(wool, wool + ", framing: {material: softwood, share: 5 %}", Carrying.UNFASTENED));
         assertEquals(
                 Lists.immutable.empty(),
                 changed(
@@ -327,7 +326,7 @@ class AssumedTest {
                                                         + side + " wall, number: 100}\n")
                                         .makeString("")
                                 + "junctions:\n",
-                        Layering.UNFASTENED));
+                        Carrying.UNFASTENED));
     }
 
     /** Air that is said to be ventilated, or lies among the insulation, is not asked after. */

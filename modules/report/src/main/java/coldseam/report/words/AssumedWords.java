@@ -15,6 +15,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.assumed.AirAndGround;
 import coldseam.audit.assumed.Assumption;
+import coldseam.audit.assumed.Carrying;
 import coldseam.audit.assumed.HouseShape;
 import coldseam.audit.assumed.Layering;
 import coldseam.audit.assumed.Materials;
@@ -22,6 +23,7 @@ import coldseam.audit.assumed.Neighbours;
 import coldseam.audit.assumed.OldParts;
 import coldseam.audit.assumed.OwnWord;
 import coldseam.audit.assumed.Rain;
+import coldseam.audit.assumed.Safety;
 import coldseam.audit.assumed.Unlisted;
 import coldseam.audit.assumed.WindowsAndDoors;
 import coldseam.envelope.Assembly;
@@ -95,7 +97,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
                             + cavity.assembly().name() + "\", which lie inside its insulation"),
             each(
-                    Layering.LEAF,
+                    Carrying.LEAF,
                     (leaf, say) -> "that the " + layer(leaf.layer(), say) + " outside the insulation of \""
                             + leaf.assembly().name() + "\" stand on the ground before it or on what is listed ("
                             + (leaf.ledge() > 0 ? say.say(leaf.ledge(), LENGTH) + " of" : "no")
@@ -149,7 +151,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (own, say) -> "that " + places(own, say)
                             + " are built, in the order given, and hold, as details of the house's own say"),
             each(
-                    Layering.BARE,
+                    Carrying.BARE,
                     (assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
                             + assembly.layers()
                                     .select(layer -> layer.role() == Role.STRUCTURE)
@@ -157,13 +159,13 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     .makeString(", ")
                             + " without studs, rafters or joists"),
             each(
-                    Layering.FEW_STUDS,
+                    Carrying.FEW_STUDS,
                     (few, say) -> "that studs, plates and what stands round openings take no more than "
                             + say.say(few.share(), SHARE) + " of \""
                             + few.assembly().name() + "\" ("
                             + "at least " + say.say(few.least(), SHARE) + " are usual)"),
             all(
-                    Layering.VAULT,
+                    Carrying.VAULT,
                     (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
                             + " (as a vault, or with steel in it)"),
             each(
@@ -217,11 +219,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + (openings.size() == 1 ? "sill" : "sills") + " of " + quoted(openings, Opening::name)
                             + ", less than " + say.say(WindowsAndDoors.OVER_WELL, THICKNESS) + " over its floor"),
             all(
-                    WindowsAndDoors.NO_WAY_OUT,
+                    Safety.NO_WAY_OUT,
                     (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
                             + " (a light well that is a way out takes some "
-                            + say.say(WindowsAndDoors.WAY_OUT, LENGTH) + " before the wall and "
-                            + say.say(WindowsAndDoors.WAY_OUT_AREA, AREA) + ", by the local code)"),
+                            + say.say(Safety.WAY_OUT, LENGTH) + " before the wall and "
+                            + say.say(Safety.WAY_OUT_AREA, AREA) + ", by the local code)"),
             each(
                     WindowsAndDoors.LARGE,
                     (opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)
@@ -315,21 +317,21 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (material, say) -> "that no panel of \"" + material.name()
                             + "\" is cut, drilled or screwed through, then or later"),
             all(
-                    Unlisted.OPENINGS,
+                    WindowsAndDoors.OPENINGS,
                     (missing, say) -> "that the house has "
                             + missing.collect(none -> "no " + Words.word(none.kind())
                                             + (none.other() ? " that one comes in by" : ""))
                                     .makeString(" and ")),
             all(
-                    Unlisted.GUARDS,
+                    Safety.GUARDS,
                     (decks, say) -> "that nobody falls off " + quoted(decks, Surface::name)
                             + " (no posts, brackets or parapet are listed there)"),
             all(
-                    Unlisted.FALLS,
+                    Safety.FALLS,
                     (openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
                             + " (no deck, stair, balcony or guard is listed there)"),
             all(
-                    Layering.UNFASTENED,
+                    Carrying.UNFASTENED,
                     (assemblies, say) -> "that no fastener goes through what insulates "
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
             each(

@@ -1,0 +1,178 @@
+package coldseam.audit.assumed;
+
+import coldseam.audit.Audit;
+import coldseam.audit.PointRow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.PointKind;
+import coldseam.envelope.Role;
+import coldseam.envelope.Seam;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/** What carries build-ups, and what holds or bears what stands outside of their insulation. */
+public final class Carrying {
+
+    /** m; thicker ones stand on something, thinner ones hang on what holds cladding (common practice, no source). */
+    private static final double STANDS = 0.05;
+
+    /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
+    private static final double CARRIES = 0.06;
+
+    /** W/(m·K); sheets of metal carry at any thickness. */
+    static final double METAL = 10;
+
+    /** Cosine of ten degrees: boards stay where they are put (judgement). */
+    private static final double LEVEL = 0.985;
+
+    /** m, 1 1/2 in: the width of a slender stud, and its spacing where they stand far apart, 24 in (common practice, no source). */
+    private static final double STUD = 0.038;
+
+    private static final double SPACING = 0.61;
+
+    /** m, between the two plates that a wall has at least (common practice, no source). */
+    private static final double STUD_LENGTH = 2.7;
+
+    private static final PointKind ANGLE = PointKind.of("angle");
+
+    private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
+
+    /** Masonry outside the insulation of walls, and what is listed that bears it. */
+    public static final Assumption<Leaf> LEAF =
+            audit -> OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL)
+                    .flatCollect(assembly -> leaves(assembly).collect(layer -> leaf(audit, assembly, layer)));
+
+    /** Those that boards alone carry: studs, rafters or joists are left out. */
+    public static final Assumption<Assembly> BARE = audit ->
+            OfHouse.assemblies(audit, surface -> true).select(Carrying::isBare).toImmutableSortedListBy(Assembly::name);
+
+    /** Those with insulation outside of what carries that hangs there, and nothing listed that holds it. */
+    public static final Assumption<Assembly> UNFASTENED = audit -> OfHouse.assemblies(
+                    audit,
+                    surface -> hangs(surface)
+                            && audit.points()
+                                    .noneSatisfy(row -> row.kind().countedInU()
+                                            && row.surface().name().equals(surface.name())))
+            .select(assembly -> assembly.fasteners().isEmpty() && isBoardedOutside(assembly))
+            .toImmutableSortedListBy(Assembly::name);
+
+    /** Framed walls whose members are said to take less of them than studs and plates do, and what stands round the openings. */
+    public static final Assumption<Few> FEW_STUDS = audit ->
+            OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL).flatCollect(wall -> few(audit, wall));
+
+    /** Those that span rooms and are carried by masonry alone. */
+    public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Carrying::spans)
+            .select(Carrying::isOfMasonry)
+            .toImmutableSortedListBy(Assembly::name);
+
+    private Carrying() {}
+
+    /**
+     * Members of a framed wall.
+     *
+     * @param share of the wall, as said
+     * @param least of its own area that studs, plates and what stands round its openings take
+     */
+    public record Few(Assembly assembly, double share, double least) {}
+
+    /**
+     * A layer outside the insulation that stands for itself: what bears it goes through the insulation, as a ledge below it or as
+     * angles over openings, or it stands on the ground before it.
+     *
+     * @param ledge m, of ledges listed on its walls
+     * @param angles how many are listed there
+     */
+    public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
+
+    private static ImmutableList<Layer> leaves(Assembly assembly) {
+        int outermost = assembly.insulatedInside()
+                ? assembly.layers().size()
+                : assembly.layers().detectLastIndex(Layer::insulates);
+        if (outermost < 0) {
+            return Lists.immutable.empty();
+        }
+        return assembly.layers()
+                .drop(outermost + 1)
+                .select(layer -> layer.thickness() > STANDS
+                        && (layer.role() == Role.CLADDING || layer.role() == Role.STRUCTURE)
+                        && layer.framing().isEmpty()
+                        && !layer.material().timber());
+    }
+
+    private static Leaf leaf(Audit audit, Assembly assembly, Layer layer) {
+        ImmutableSet<String> before =
+                OfHouse.walls(audit, assembly).collect(Surface::name).toImmutableSet();
+        return new Leaf(
+                assembly,
+                layer,
+                audit.house()
+                        .seams()
+                        .select(seam -> seam.kind() == LEDGE && before.contains(seam.surface()))
+                        .sumOfDouble(Seam::length),
+                (int) audit.points()
+                        .select(row -> row.kind() == ANGLE
+                                && before.contains(row.points().surface()))
+                        .sumOfInt(PointRow::number));
+    }
+
+    /** Whether what lies outside would slide or fall off: not on the level, nor held by soil. */
+    private static boolean hangs(Surface surface) {
+        return surface.normal().z() < LEVEL
+                && surface.exposure().kind() != Exposure.Kind.GROUND
+                && surface.exposure().kind() != Exposure.Kind.PARTY;
+    }
+
+    private static boolean isBoardedOutside(Assembly assembly) {
+        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return carries >= 0
+                && assembly.layers()
+                        .drop(carries + 1)
+                        .anySatisfy(
+                                layer -> layer.insulates() && layer.framing().isEmpty());
+    }
+
+    private static boolean isBare(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        return structure.notEmpty()
+                && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
+                && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
+                && structure.sumOfDouble(Layer::thickness) < CARRIES;
+    }
+
+    private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
+        double share = assembly.layers()
+                .select(layer -> layer.role() == Role.STRUCTURE)
+                .flatCollect(layer -> layer.framing().stream().toList())
+                .select(framing -> framing.material().conductivity() < METAL)
+                .collectDouble(Layer.Framing::share)
+                .maxIfEmpty(1);
+        ImmutableList<Surface> walls = OfHouse.walls(audit, assembly);
+        double round = audit.house()
+                .openings()
+                .select(opening -> walls.anySatisfy(wall -> wall.holds(opening)))
+                .sumOfDouble(opening -> 2 * (opening.width() + opening.height()));
+        double net = walls.sumOfDouble(wall -> wall.externalArea() - wall.openingArea());
+        double least = STUD / SPACING + 2 * STUD / STUD_LENGTH + STUD * round / net;
+        return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
+    }
+
+    private static boolean spans(Surface surface) {
+        return surface.use() != Body.Use.WALL && surface.exposure().kind() != Exposure.Kind.GROUND;
+    }
+
+    private static boolean isOfMasonry(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        return structure.anySatisfy(layer -> layer.material().carries() == Material.Carries.STANDS)
+                && structure.noneSatisfy(layer -> layer.framing().isPresent()
+                        || layer.thickness() > CARRIES
+                                && layer.material().conductivity() > Layer.CARRIES_NOTHING
+                                && layer.material().carries() != Material.Carries.STANDS
+                                && layer.material().carries() != Material.Carries.NOTHING);
+    }
+}
