@@ -15,7 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class DetailNotChosenRule implements Rule {
 
     /**
-     * Bridges of one kind for which nobody chose.
+     * Bridges of one kind for which nobody chose, with something that stands in or without.
      *
      * @param rows of them
      * @param standIn the worst option, which stands in; empty where none was computed
@@ -31,7 +31,9 @@ public final class DetailNotChosenRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return Groups.by(facts.rows().select(DetailNotChosenRule::undecided), BridgeRow::kindLabel)
+        ImmutableList<BridgeRow> undecided = facts.rows().select(DetailNotChosenRule::undecided);
+        return Groups.by(undecided, BridgeRow::kindLabel)
+                .flatCollect(rows -> Groups.by(rows, row -> row.sheet().isPresent()))
                 .collect(rows -> draft(facts, rows));
     }
 
@@ -49,7 +51,7 @@ public final class DetailNotChosenRule implements Rule {
                 .distinctBy(BridgeSheet::id);
         return new Draft(
                 this,
-                "kind " + rows.getFirst().kindLabel(),
+                "kind " + rows.getFirst().kindLabel() + (sheets.isEmpty() ? ", nothing stands in" : ""),
                 Severity.UNKNOWN,
                 new Found(rows, sheets.getFirstOptional()),
                 new Subject.Bridges(rows),

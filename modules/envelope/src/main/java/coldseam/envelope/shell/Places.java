@@ -23,6 +23,9 @@ final class Places {
         };
     }
 
+    /** From which a surface leans to a side: more than a flat roof's falls. */
+    private static final double SLOPES = 0.05;
+
     /** The compass side of a direction in plan; of a house at 45° each of its four sides has one. */
     private static Side side(Point3 direction) {
         double quarters = Math.atan2(direction.y(), direction.x()) / (Math.PI / 2) + 0.5;
@@ -52,9 +55,25 @@ final class Places {
                         : word(first) + " side, between the " + first.storey() + " and the " + second.storey();
             case BETWEEN -> kind.label() + " between " + first.name() + " and " + second.name();
             case MEETING ->
-                word(second.use() == Body.Use.WALL ? second : first) + " side, " + first.storey() + ", where "
-                        + noun(first) + " meets " + noun(second, first);
+                where(first, second) + " side, " + first.storey() + ", where " + noun(first) + " meets "
+                        + noun(second, first);
         };
+    }
+
+    /** The side on which two surfaces meet: that of the wall, or else of what slopes. */
+    private static String where(Surface first, Surface second) {
+        Surface upright = second.use() == Body.Use.WALL || first.use() != Body.Use.WALL && leans(first) < leans(second)
+                ? second
+                : first;
+        Point3 normal = upright.normal();
+        return leans(upright) < SLOPES
+                ? word(upright)
+                : Compass.of(normal.x(), normal.y()).word();
+    }
+
+    /** How far a surface leans: 0 level, 1 upright. */
+    private static double leans(Surface surface) {
+        return Math.hypot(surface.normal().x(), surface.normal().y());
     }
 
     public static String of(Opening opening, Surface wall, String part) {
