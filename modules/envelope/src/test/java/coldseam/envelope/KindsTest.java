@@ -27,6 +27,7 @@ class KindsTest {
                         .newWithAll(kind.typical().second().stream().toList()))
                 .newWithAll(PointKind.all().collect(PointKind::typical))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside))
+                .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::inItsFrame))
                 .newWith(BuildUps.monolithic());
         SameNames.check(
                 named,

@@ -75,7 +75,7 @@ public enum TypicalBuild {
 
     /**
      * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, for what
-     * carries to be all that insulates, or for a frame, that with such a surface.
+     * carries or a frame's bays to hold all that insulates, or for a frame, that with such a surface.
      */
     public JunctionSetup setup(Detail detail) {
         JunctionSetup usual = setup(detail.junction());
@@ -103,13 +103,16 @@ public enum TypicalBuild {
                 usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
     }
 
-    /** The build-up of a band that must be framed, solid or of blocks that insulate, as its kind usually has it otherwise. */
+    /** The build-up of a band that must be framed, solid, of blocks that insulate or insulated in its frame, as its kind usually has it otherwise. */
     private Assembly built(JunctionKind kind, int which, Assembly usual, ImmutableList<BandDrawing.Built> only) {
         String band = kind.bands().get(which);
         JunctionKind.Typical typical = kind.typical();
         String use = which == 0 ? typical.first() : typical.second().orElse(typical.first());
         if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.MONOLITHIC))) {
             return assembly(BuildUps.monolithic());
+        }
+        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.IN_ITS_FRAME))) {
+            return assembly(BuildUps.inItsFrame(kind.faces().get(which)));
         }
         if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.SOLID))
                 && usual.layers().anySatisfy(layer -> layer.framing().isPresent())) {

@@ -138,7 +138,9 @@ public sealed interface Statement {
         /** Water is kept out behind its boards, on what carries. */
         SEALED_BEHIND("sealed behind its boards"),
         /** What carries it is all that insulates it, as blocks or logs do. */
-        MONOLITHIC("monolithic");
+        MONOLITHIC("monolithic"),
+        /** Framed, and what lies between its studs, joists or rafters is all that insulates it. */
+        IN_ITS_FRAME("insulated in its frame alone");
 
         private final String words;
 

@@ -299,6 +299,8 @@ public record Band(
                         && structure
                                 .filter(each -> each.material().conductivity() <= MONOLITHIC_UP_TO)
                                 .isPresent();
+            case IN_ITS_FRAME ->
+                framed && band.filter(each -> !each.has(Role.INSULATION)).isPresent();
         };
     }
 

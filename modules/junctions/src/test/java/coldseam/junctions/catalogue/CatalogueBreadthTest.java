@@ -93,6 +93,7 @@ final class CatalogueBreadthTest {
      */
     private static final Set<String> OVERLAPS = Set.of(
             "outside-corner-return-inside",
+            "inside-corner-return-inside",
             "outside-corner-board-returned-on-blocks",
             "eaves-inner-boards-return-down-the-wall",
             "verge-inner-boards-return-down-the-gable",

@@ -33,11 +33,12 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
 
     /** The use of what stands in for a surface that must be insulated inside what carries it, by the way it faces. */
     public static String insulatedInside(BridgeKind.Facing facing) {
-        return switch (facing) {
-            case UP -> FILE.insulatedInside().up();
-            case SIDE -> FILE.insulatedInside().side();
-            case DOWN -> FILE.insulatedInside().down();
-        };
+        return FILE.insulatedInside().facing(facing);
+    }
+
+    /** The use of what stands in for a surface that is insulated in its frame alone, by the way it faces. */
+    public static String inItsFrame(BridgeKind.Facing facing) {
+        return FILE.inItsFrame().facing(facing);
     }
 
     /** The use of what stands in for a wall whose blocks are all that insulates it. */
@@ -48,7 +49,8 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
     @Noun("typical build-ups")
     record FileBuildUps(
             ImmutableMap<String, FileUse> uses,
-            FileInside insulatedInside,
+            FileFacing insulatedInside,
+            FileFacing inItsFrame,
             String monolithic,
             @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
 
@@ -58,8 +60,17 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
             @Refers("assembly") String frame,
             @Default("false") boolean onGround) {}
 
-    @Noun("what is insulated inside")
-    record FileInside(String up, String side, String down) {}
+    @Noun("uses by the way a surface faces")
+    record FileFacing(String up, String side, String down) {
+
+        String facing(BridgeKind.Facing facing) {
+            return switch (facing) {
+                case UP -> up;
+                case SIDE -> side;
+                case DOWN -> down;
+            };
+        }
+    }
 
     private static ImmutableMap<String, BuildUps> read() {
         ImmutableMap<String, Assembly> assemblies = FILE.assemblies()

@@ -1,0 +1,103 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.BuildUps;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.section.Composer;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** An old frame house whose bays are filled, and no more, has options at its usual seams: as it is found, and better. */
+@Tag("slow")
+final class InItsFrameTest {
+
+    private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
+
+    private static final ImmutableList<JunctionKind> USUAL = Lists.immutable
+            .with(new String[] {
+                "existing slab edge",
+                "floor over an unheated space",
+                "crawl space edge",
+                "foundation wall to frame wall",
+                "outside corner",
+                "inside corner",
+                "intermediate floor",
+                "jamb",
+                "head",
+                "sill",
+                "balloon frame at a floor",
+                "eaves under a cold loft",
+                "gable under a cold loft",
+                "eaves of an insulated roof",
+                "high eaves of a mono-pitch",
+                "knee wall",
+                "verge"
+            })
+            .collect(JunctionKind::of);
+
+    /** Its surfaces that are usually framed, without boards; of a loft or a cellar, the walls alone. */
+    private static JunctionSetup withoutBoards(JunctionKind kind) {
+        JunctionSetup usual = TypicalBuild.FRAME.setup(kind);
+        return usual.between(
+                withoutBoards(kind, 0, usual.first()), usual.second().map(each -> withoutBoards(kind, 1, each)));
+    }
+
+    private static Assembly withoutBoards(JunctionKind kind, int which, Assembly usual) {
+        String band = kind.bands().get(which);
+        return band.endsWith("wall") || band.equals("roof")
+                ? BuildUps.all()
+                        .get(BuildUps.inItsFrame(kind.faces().get(which)))
+                        .frame()
+                : usual;
+    }
+
+    @Test
+    void everyUsualSeamIsOfferedAsFoundAndBetter() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : USUAL) {
+            JunctionSetup setup = withoutBoards(kind);
+            ImmutableList<Detail> offered = CATALOGUE.options(kind).select(each -> fits(each, setup));
+            if (offered.noneSatisfy(each -> each.rank() == Rank.WORST)) {
+                faults.add(kind.label() + ": none as found");
+            }
+            if (offered.noneSatisfy(each -> each.rank() != Rank.WORST
+                    && CatalogueTradeTest.lost(each, setup, false).isEmpty())) {
+                faults.add(kind.label() + ": none that carries air, water and vapour among "
+                        + offered.collect(Detail::id).makeString(", "));
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    private static boolean fits(Detail detail, JunctionSetup setup) {
+        try {
+            return Composer.compose(detail, setup, BuiltIn.LIBRARY) != null;
+        } catch (DetailDoesNotFit misfit) {
+            return false;
+        }
+    }
+
+    /** What is drawn for frames without boards is offered nowhere else. */
+    @Test
+    void boardsOutsideAreAnotherBuild() {
+        Detail filled = CATALOGUE.find("outside-corner-in-frame-filled").orElseThrow();
+        JunctionSetup boards = TypicalBuild.FRAME.setup(JunctionKind.OUTSIDE_CORNER);
+        JunctionSetup bare = withoutBoards(JunctionKind.OUTSIDE_CORNER);
+        assertTrue(Composer.isFor(filled, bare));
+        assertFalse(Composer.isFor(filled, boards));
+        assertFalse(Composer.isFor(filled, bare.between(boards.first(), bare.second())));
+    }
+}
