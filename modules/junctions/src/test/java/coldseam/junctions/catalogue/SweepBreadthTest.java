@@ -115,6 +115,39 @@ class SweepBreadthTest {
         assertTrue(solved > 400, solved + " solved");
     }
 
+    /** m; a loft is filled higher than any wall is boarded. */
+    private static final double DEEP_LOFT = 0.6;
+
+    @Test
+    void deepLoftsAreDrawnAndSolved() {
+        MutableList<String> faults = Lists.mutable.empty();
+        int solved = 0;
+        for (TypicalBuild build : TypicalBuild.values()) {
+            for (JunctionKind kind :
+                    JunctionKind.all().select(each -> each.bands().contains("ceiling"))) {
+                ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
+                for (Sweep sweep : build.setups(kind, options).flatCollect(setup -> Sweep.of(setup, ""))) {
+                    for (Detail detail :
+                            options.select(each -> build.setup(each).equals(sweep.setup())
+                                    && sweep.surface().equals("ceiling"))) {
+                        String which = detail.id() + " in " + build;
+                        try {
+                            solve(
+                                    Composer.compose(detail, sweep.at(DEEP_LOFT).orElseThrow(), BuiltIn.LIBRARY),
+                                    which,
+                                    faults);
+                            solved++;
+                        } catch (RuntimeException fault) {
+                            faults.add(which + ": " + fault);
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+        assertTrue(solved > 20, solved + " solved");
+    }
+
     private static void solve(Composition composition, String which, MutableList<String> faults) {
         Solution solution = Conduction.solve(composition.heatFlow(), SKETCH);
         Interval flow = solution.coupling(
