@@ -5,6 +5,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Vector arithmetic on points in space. */
 public final class Vectors {
 
+    /** Degrees between surfaces that go on from one another in one plane. */
+    public static final double STRAIGHT = 180;
+
     public static final Point3 UP = new Point3(0, 0, 1);
     public static final Point3 ZERO = new Point3(0, 0, 0);
 

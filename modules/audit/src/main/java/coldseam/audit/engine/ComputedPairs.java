@@ -46,9 +46,6 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
     /** m, how far a door's threshold may lie from the seam that it stands on. */
     private static final double A_FLOOR = 0.5;
 
-    /** Degrees between walls in one plane. */
-    private static final double STRAIGHT = 180;
-
     /** Cosine of an angle from which on two edges are parallel. */
     private static final double PARALLEL = 0.999;
 
@@ -225,7 +222,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
         /** Whether a seam is one that the file names, drawn in the middle of its surface, or an edge that such a one is taken out of. */
         private boolean unplaced(Edge edge) {
             KindForm form = edge.kind().form();
-            boolean steps = edge.angle() == STRAIGHT && Math.abs(edge.firstSetBack()) > HAIR;
+            boolean steps = edge.angle() == Vectors.STRAIGHT && Math.abs(edge.firstSetBack()) > HAIR;
             return house.seams().collect(Seam::name).contains(edge.name())
                     || form.second() == KindForm.Second.THING
                             && edge.upperStorey().isEmpty()

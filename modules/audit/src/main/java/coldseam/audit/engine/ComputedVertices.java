@@ -9,6 +9,7 @@ import coldseam.audit.VertexSheet;
 import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -42,8 +43,6 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
 
     /** Degrees; angles that differ by less are one. */
     private static final double ALIKE = 0.05;
-
-    private static final double STRAIGHT = 180;
 
     /** The axis that is upright. */
     private static final int LEVEL = 2;
@@ -306,7 +305,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         return along < LEVEL
                 && first == 1 - along
                 && frame.upwards()
-                && Math.abs(edge.angle() - STRAIGHT) < ALIKE
+                && Math.abs(edge.angle() - Vectors.STRAIGHT) < ALIKE
                 && top(edge.first()) < top(edge.second().orElseThrow());
     }
 
@@ -316,7 +315,9 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
 
     /** The setup at a right angle or straight, where it is that but for rounding. */
     private static JunctionSetup square(JunctionSetup setup) {
-        double right = Math.abs(setup.angle() - STRAIGHT) < ALIKE ? STRAIGHT : setup.angle() < STRAIGHT ? 90 : 270;
+        double right = Math.abs(setup.angle() - Vectors.STRAIGHT) < ALIKE
+                ? Vectors.STRAIGHT
+                : setup.angle() < Vectors.STRAIGHT ? 90 : 270;
         return setup.angle() == right || Math.abs(setup.angle() - right) > ALIKE ? setup : setup.at(right);
     }
 }

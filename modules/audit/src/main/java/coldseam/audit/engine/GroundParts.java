@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -66,7 +67,7 @@ final class GroundParts {
         this.house = house;
         this.shell = shell;
         this.underFloors = shell.edges()
-                .select(edge -> edge.angle() > 180 && edge.second().isPresent())
+                .select(edge -> edge.angle() > Vectors.STRAIGHT && edge.second().isPresent())
                 .flatCollect(edge -> Lists.immutable
                         .of(edge.first(), edge.second().orElseThrow())
                         .select(wall -> beside(edge, wall)
@@ -131,7 +132,7 @@ final class GroundParts {
             return upperFace(surface);
         }
         ImmutableList<Surface> under = shell.edges()
-                .select(edge -> edge.angle() < 180)
+                .select(edge -> edge.angle() < Vectors.STRAIGHT)
                 .collect(edge -> beside(edge, surface))
                 .select(floor -> floor.isPresent() && floor.get().exposure().kind() == kind)
                 .collect(Optional::get);

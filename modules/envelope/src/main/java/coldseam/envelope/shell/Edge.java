@@ -59,7 +59,7 @@ public record Edge(
      * negative where it lies farther in, zero for others.
      */
     public double innerStep() {
-        return angle != 180 || second.isEmpty()
+        return angle != Vectors.STRAIGHT || second.isEmpty()
                 ? 0
                 : Vectors.dot(
                         first.normal(),
@@ -74,11 +74,49 @@ public record Edge(
         return Vectors.dot(normal, Vectors.minus(from, first.outline().getFirst())) / normal.z();
     }
 
+    /** A line on one surface, as long indoors as outside, at which no other surface and no floor is known. */
+    static Edge on(
+            Surface surface,
+            String name,
+            JunctionKind kind,
+            Optional<Opening> opening,
+            Point3 from,
+            Point3 to,
+            double length,
+            String place) {
+        return new Edge(
+                name,
+                kind,
+                surface,
+                Optional.empty(),
+                opening,
+                from,
+                to,
+                length,
+                length,
+                Vectors.STRAIGHT,
+                0,
+                0,
+                "",
+                0,
+                0,
+                place);
+    }
+
     /** The same line as a junction of another kind, by its name and place as well. */
     Edge as(JunctionKind other) {
+        return as(name.replace(kind.label(), other.label()), other, place.replace(kind.label(), other.label()));
+    }
+
+    /** The same line by another name. */
+    Edge named(String other) {
+        return as(other, kind, place);
+    }
+
+    private Edge as(String otherName, JunctionKind otherKind, String otherPlace) {
         return new Edge(
-                name.replace(kind.label(), other.label()),
-                other,
+                otherName,
+                otherKind,
                 first,
                 second,
                 opening,
@@ -92,7 +130,7 @@ public record Edge(
                 upperStorey,
                 floorThickness,
                 floorRise,
-                place.replace(kind.label(), other.label()));
+                otherPlace);
     }
 
     /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */

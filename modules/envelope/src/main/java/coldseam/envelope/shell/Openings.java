@@ -55,9 +55,6 @@ final class Openings {
     /** Rise of a surface along its steepest way, up to which it is level. */
     private static final double FLAT = 0.01;
 
-    /** Degrees between walls that go on in one plane. */
-    private static final double STRAIGHT = 180;
-
     /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
     private static final double A_FLOOR = 0.5;
 
@@ -531,40 +528,28 @@ final class Openings {
     /** Where a light well meets the wall; of what is outside it nothing but open air is known on both its sides. */
     private Edge beside(Placed p, String part, Vertex from, Vertex to) {
         Surface wall = pierced.get(p.facet()).orElseThrow();
-        String of = part + " of the light well of " + p.opening().name();
-        return edge(
-                of,
-                JunctionKind.LIGHT_WELL,
+        return Edge.on(
                 wall,
+                part + " of the light well of " + p.opening().name(),
+                JunctionKind.LIGHT_WELL,
                 Optional.empty(),
                 from.point(),
                 to.point(),
+                Vectors.length(Vectors.minus(to.point(), from.point())),
                 Places.of(p.opening(), wall, part + " of the light well"));
     }
 
     private Edge side(Placed p, JunctionKind kind, String part, Point3 from, Point3 to) {
         Surface wall = pierced.get(p.facet()).orElseThrow();
-        return edge(
+        return Edge.on(
+                wall,
                 part + ": " + p.opening().name(),
                 kind,
-                wall,
                 Optional.of(p.opening()),
                 from,
                 to,
+                Vectors.length(Vectors.minus(to, from)),
                 Places.of(p.opening(), wall, part));
-    }
-
-    private static Edge edge(
-            String name,
-            JunctionKind kind,
-            Surface wall,
-            Optional<Opening> opening,
-            Point3 from,
-            Point3 to,
-            String place) {
-        double length = Vectors.length(Vectors.minus(to, from));
-        return new Edge(
-                name, kind, wall, Optional.empty(), opening, from, to, length, length, 180, 0, 0, "", 0, 0, place);
     }
 
     /**
@@ -644,7 +629,7 @@ final class Openings {
                 p.axes().space(part.to(), p.b()),
                 width,
                 width,
-                neighbour ? STRAIGHT : joint.angle(),
+                neighbour ? Vectors.STRAIGHT : joint.angle(),
                 overRooms ? 0 : joint.firstSetBack(),
                 overRooms ? 0 : joint.secondSetBack(),
                 "",

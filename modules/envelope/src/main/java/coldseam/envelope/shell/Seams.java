@@ -86,22 +86,14 @@ final class Seams {
         double high =
                 surface.outline().collectDouble(p -> Vectors.dot(p, along)).max();
         double half = Math.min(seam.length(), high - low) / 2;
-        return new Edge(
+        return Edge.on(
+                surface,
                 seam.name(),
                 seam.kind(),
-                surface,
-                Optional.empty(),
                 Optional.empty(),
                 Vectors.minus(middle, Vectors.times(along, half)),
                 Vectors.plus(middle, Vectors.times(along, half)),
                 seam.length(),
-                seam.length(),
-                180,
-                0,
-                0,
-                "",
-                0,
-                0,
                 Places.word(surface) + " side, " + surface.storey() + ", "
                         + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name());
     }

@@ -97,7 +97,7 @@ final class ShellAssembler {
         ImmutableList<String> names =
                 FacetNames.numbered(edges.collect(Edge::name).toImmutable());
         ImmutableList<Edge> named =
-                edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
+                edges.collectWithIndex((edge, i) -> edge.named(names.get(i))).toImmutable();
         Shell shell = takeOff(placed, named, open);
         nothing(shell);
         return shell;
@@ -181,26 +181,6 @@ final class ShellAssembler {
                 0,
                 Lists.immutable.empty(),
                 facet.traits().storey());
-    }
-
-    private static Edge renamed(Edge e, String name) {
-        return new Edge(
-                name,
-                e.kind(),
-                e.first(),
-                e.second(),
-                e.opening(),
-                e.from(),
-                e.to(),
-                e.externalLength(),
-                e.internalLength(),
-                e.angle(),
-                e.firstSetBack(),
-                e.secondSetBack(),
-                e.upperStorey(),
-                e.floorThickness(),
-                e.floorRise(),
-                e.place());
     }
 
     private Shell takeOff(ImmutableList<Surface> surfaces, ImmutableList<Edge> edges, ImmutableList<OpenEdge> open) {

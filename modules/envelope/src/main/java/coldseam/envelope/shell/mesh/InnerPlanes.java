@@ -174,7 +174,7 @@ public final class InnerPlanes {
     /** Degrees between two facets measured indoors; {@code from → to} runs with the first. */
     public double angle(int first, int second, Vertex from, Vertex to) {
         if (alike(first, second)) {
-            return 180;
+            return Vectors.STRAIGHT;
         }
         Point3 a = inward(first, from, to);
         Point3 b = inward(second, to, from);

@@ -291,7 +291,7 @@ public final class Joints {
                 turn ? from : to,
                 end - start,
                 share * edge.internalLength(),
-                180,
+                Vectors.STRAIGHT,
                 (turn ? other : edge).firstSetBack(),
                 (turn ? edge : other).firstSetBack());
     }

@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Comparator;
 import java.util.Optional;
@@ -102,8 +103,12 @@ final class JunctionRules {
         boolean unheatedB = b.exposure().kind() == Exposure.Kind.UNHEATED;
         boolean spaces = unheatedA != unheatedB;
         boolean later = isLater(one, other);
-        if (angle != 180) {
-            return ordered(angle < 180 ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER, one, other, later);
+        if (angle != Vectors.STRAIGHT) {
+            return ordered(
+                    angle < Vectors.STRAIGHT ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER,
+                    one,
+                    other,
+                    later);
         }
         boolean sameBuild = a.assembly().equals(b.assembly());
         boolean level = level(from, to);
@@ -134,7 +139,7 @@ final class JunctionRules {
     }
 
     private JunctionKind withWall(Facet first, Facet wall, double angle, Vertex from, Vertex to) {
-        boolean convex = angle < 180;
+        boolean convex = angle < Vectors.STRAIGHT;
         boolean level = level(from, to);
         return switch (first.use()) {
             case FLOOR -> floorKind(first, wall, convex);
@@ -174,7 +179,7 @@ final class JunctionRules {
     }
 
     private static JunctionKind roofKind(Facet roof, Facet wall, double angle, boolean level) {
-        boolean convex = angle < 180;
+        boolean convex = angle < Vectors.STRAIGHT;
         boolean flat = roof.normal().z() > FLAT;
         if (flat) {
             JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
@@ -192,7 +197,7 @@ final class JunctionRules {
         boolean sameBuild = first.assembly().equals(second.assembly())
                 && first.exposure().equals(second.exposure())
                 && first.use() == second.use();
-        if (angle == 180 && sameBuild) {
+        if (angle == Vectors.STRAIGHT && sameBuild) {
             return Optional.empty();
         }
         boolean decked = first.use() == Body.Use.TERRACE;
@@ -208,10 +213,10 @@ final class JunctionRules {
                                     ? JunctionKind.SLAB_EDGE
                                     : JunctionKind.OVERHANG_EDGE);
         }
-        if (angle == 180) {
+        if (angle == Vectors.STRAIGHT) {
             return Optional.of(JunctionKind.WALL_THICKNESS_CHANGE);
         }
-        if (angle > 180) {
+        if (angle > Vectors.STRAIGHT) {
             return Optional.of(JunctionKind.VALLEY);
         }
         if (first.use() == Body.Use.ROOF && second.use() == Body.Use.CEILING) {
