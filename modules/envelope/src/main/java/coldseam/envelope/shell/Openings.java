@@ -267,21 +267,17 @@ final class Openings {
                         && Body.Wall.gableOver(facet.whole()).equals(opening.surface()))
                 : named;
         if (candidates.isEmpty()) {
-            faults.add(
-                    ShellFault.Part.OPENING,
+            faults.opening(
                     opening.name(),
-                    "Opening \"%s\": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
-                    opening.name(),
+                    ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
                     opening.surface(),
                     mesh.facets().reject(Facet::step).collect(Facet::name).makeString("\", \""));
             return;
         }
         if (!(opening.width() > 0 && opening.height() > 0)) {
-            faults.add(
-                    ShellFault.Part.OPENING,
+            faults.opening(
                     opening.name(),
-                    "Opening \"%s\": it is %.3f m wide and %.3f m high; both must be more than 0 m.",
-                    opening.name(),
+                    ": it is %.3f m wide and %.3f m high; both must be more than 0 m.",
                     opening.width(),
                     opening.height());
             return;

@@ -4,7 +4,6 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.mesh.Joint;
 import java.util.Optional;
@@ -59,12 +58,10 @@ final class Porches {
             }
             double room = widest < 0 ? 0 : joints.get(widest).externalLength();
             if (!(seam.length() <= room)) {
-                faults.add(
-                        ShellFault.Part.SEAM,
+                faults.seam(
                         seam.name(),
-                        "Seam \"%s\": it is %.3f m long; the edge of a floor on the ground at the foot of \"%s\" leaves %.3f"
+                        ": it is %.3f m long; the edge of a floor on the ground at the foot of \"%s\" leaves %.3f"
                                 + " m beside its doors. Name a wall that stands on such a floor, or make it shorter.",
-                        seam.name(),
                         seam.length(),
                         seam.surface(),
                         room);

@@ -4,7 +4,6 @@ import coldseam.envelope.House;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -35,35 +34,24 @@ final class Seams {
         for (Seam seam : house.seams().reject(Porches::is)) {
             Surface surface = surfaces.detect(s -> s.name().equals(seam.surface()));
             if (surface == null) {
-                faults.add(
-                        ShellFault.Part.SEAM,
+                faults.seam(
                         seam.name(),
-                        "Seam \"%s\": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
-                        seam.name(),
+                        ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
                         seam.surface(),
                         surfaces.collect(Surface::name).makeString("\", \""));
             } else if (!(seam.length() > 0)) {
-                faults.add(
-                        ShellFault.Part.SEAM,
-                        seam.name(),
-                        "Seam \"%s\": its length is %.3f m; it must be more than 0 m.",
-                        seam.name(),
-                        seam.length());
+                faults.seam(seam.name(), ": its length is %.3f m; it must be more than 0 m.", seam.length());
             } else if (!seam.kind().faces().getFirst().isOf(surface.normal().z())) {
-                faults.add(
-                        ShellFault.Part.SEAM,
+                faults.seam(
                         seam.name(),
-                        "Seam \"%s\": a %s is not part of \"%s\", which looks another way. Name the surface it meets.",
-                        seam.name(),
+                        ": a %s is not part of \"%s\", which looks another way. Name the surface it meets.",
                         seam.kind().label(),
                         surface.name());
             } else if (seam.length() * APART > surface.externalArea()) {
-                faults.add(
-                        ShellFault.Part.SEAM,
+                faults.seam(
                         seam.name(),
-                        "Seam \"%s\": its length is %.2f m; \"%s\" has room for %.2f m, one beside the other %.1f m apart."
+                        ": its length is %.2f m; \"%s\" has room for %.2f m, one beside the other %.1f m apart."
                                 + " Correct its length.",
-                        seam.name(),
                         seam.length(),
                         surface.name(),
                         surface.externalArea() / APART,

@@ -14,6 +14,30 @@ public final class ShellFaults {
         list.add(new ShellFault(part, name, Format.of(format, values)));
     }
 
+    /** Adds one of a storey: what is wrong, after its name. */
+    public void storey(String name, String format, Object... values) {
+        named(ShellFault.Part.STOREY, "Storey", name, format, values);
+    }
+
+    /** Adds one of a wall: what is wrong, after its name. */
+    public void wall(String name, String format, Object... values) {
+        named(ShellFault.Part.WALL, "Wall", name, format, values);
+    }
+
+    /** Adds one of an opening: what is wrong, after its name. */
+    public void opening(String name, String format, Object... values) {
+        named(ShellFault.Part.OPENING, "Opening", name, format, values);
+    }
+
+    /** Adds one of a seam: what is wrong, after its name. */
+    public void seam(String name, String format, Object... values) {
+        named(ShellFault.Part.SEAM, "Seam", name, format, values);
+    }
+
+    private void named(ShellFault.Part part, String word, String name, String format, Object... values) {
+        list.add(new ShellFault(part, name, word + " \"" + name + '"' + Format.of(format, values)));
+    }
+
     public boolean isEmpty() {
         return list.isEmpty();
     }

@@ -263,12 +263,7 @@ public final class RoofForm {
                 storey,
                 outer,
                 Vertex.height(floor + lower.eaves()),
-                why -> faults.add(
-                        ShellFault.Part.STOREY,
-                        storey.name(),
-                        "Storey \"%s\": its lower roof cannot be built: %s.",
-                        storey.name(),
-                        why));
+                why -> faults.storey(storey.name(), ": its lower roof cannot be built: %s.", why));
     }
 
     private static Optional<String> jogs(Footprint outer) {

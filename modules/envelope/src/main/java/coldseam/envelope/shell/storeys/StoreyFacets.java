@@ -288,12 +288,10 @@ public final class StoreyFacets {
                 long top = stacks.top(k) ? Heated.ROOF : faceLevel(k, true, c);
                 long lowest = top == Heated.ROOF ? lowest(c, k) : top;
                 if (bottom >= lowest) {
-                    faults.add(
-                            ShellFault.Part.STOREY,
+                    faults.storey(
                             stacks.storey(first).name(),
-                            "Storey \"%s\": nothing is left between its floor and what lies above it: the outer faces would lie"
+                            ": nothing is left between its floor and what lies above it: the outer faces would lie"
                                     + " at %.4f m and %.4f m. Check its height and the assemblies below and above.",
-                            stacks.storey(first).name(),
                             Vertex.metres(bottom),
                             Vertex.metres(lowest));
                 }

@@ -203,19 +203,15 @@ final class StoreyPlan implements PlanRegions.Areas {
             Footprint inner = footprint(k, false);
             Footprint given = Footprint.of(storey.outlines());
             if (outer.turnsBack(given) || !outer.onLattice().isValid()) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         storey.name(),
-                        "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
-                                + " envelope. Check the corners and the walls' thicknesses.",
-                        storey.name());
+                        ": its footprint crosses itself once its walls are moved to the outside of the finished"
+                                + " envelope. Check the corners and the walls' thicknesses.");
             } else if (inner.turnsBack(given) || !inner.onLattice().isValid()) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         storey.name(),
-                        "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
+                        ": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
                                 + " and the walls' thicknesses.",
-                        storey.name(),
                         line.name().toLowerCase(Locale.ROOT).replace('_', '-'));
             }
             floorArea += inner.area();
@@ -264,20 +260,16 @@ final class StoreyPlan implements PlanRegions.Areas {
         for (int k = 0; k < count; k++) {
             ImmutableList<Vertex> walk = plan.walks(k).flatCollect(round -> round);
             if (walk.distinct().size() != walk.size()) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         stacks.storey(k).name(),
-                        "Storey \"%s\": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
-                                + " walls' thicknesses.",
-                        stacks.storey(k).name());
+                        ": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
+                                + " walls' thicknesses.");
             }
             if (stacks.carries(k - 1) && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         stacks.storey(k).name(),
-                        "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
+                        " does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
                                 + " corners; all storeys are measured from one origin.",
-                        stacks.storey(k).name(),
                         stacks.storey(k - 1).name());
             }
         }
@@ -291,34 +283,28 @@ final class StoreyPlan implements PlanRegions.Areas {
             ImmutableList<PlanRegions.Region> open =
                     regions.beside(k, true, false).reject(PlanRegions.Region::lowerRoof);
             if (open.notEmpty() && below.terrace().isEmpty()) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         below.name(),
-                        "Storey \"%s\": \"%s\" does not cover %s. Add terrace or lower-roof with the assembly that"
+                        ": \"%s\" does not cover %s. Add terrace or lower-roof with the assembly that"
                                 + " lies there; only what walls of different thickness explain needs none.",
-                        below.name(),
                         above.name(),
                         place(open));
             }
             Optional<Body.LowerRoof> lower = below.lowerRoof();
             if (lower.isPresent() && regions.beside(k, true, false).noneSatisfy(PlanRegions.Region::lowerRoof)) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         below.name(),
-                        "Storey \"%s\": its lower roof covers nothing that \"%s\" leaves open. Check the roof's area and both"
+                        ": its lower roof covers nothing that \"%s\" leaves open. Check the roof's area and both"
                                 + " footprints, or remove the lower roof.",
-                        below.name(),
                         above.name());
             }
             ImmutableList<PlanRegions.Region> over =
                     regions.beside(k, false, false).select(region -> region.part() == 0);
             if (over.notEmpty() && above.overhang().isEmpty() && above.base().isEmpty()) {
-                faults.add(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         above.name(),
-                        "Storey \"%s\": it projects over \"%s\" by %s. Add overhang with the assembly of its floor, or base where"
+                        ": it projects over \"%s\" by %s. Add overhang with the assembly of its floor, or base where"
                                 + " it stands on the ground; only what walls of different thickness explain needs none.",
-                        above.name(),
                         below.name(),
                         place(over));
             }

@@ -2,7 +2,6 @@ package coldseam.envelope.shell.storeys;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
-import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
@@ -38,12 +37,10 @@ record WallFacings(
         double beside = Vertex.metres(Math.min(ground.applyAsLong(a), ground.applyAsLong(b)));
         double top = Vertex.metres(levels.tops().get(storey));
         if (top - beside > OUT) {
-            faults.add(
-                    ShellFault.Part.WALL,
+            faults.wall(
                     wall.name(),
-                    "Wall \"%s\": it faces the ground, but rises to %.3f m, and the ground beside it lies at %.3f m. Let it face"
+                    ": it faces the ground, but rises to %.3f m, and the ground beside it lies at %.3f m. Let it face"
                             + " outdoors: it is parted where the ground ends, at the heights that the key ground gives.",
-                    wall.name(),
                     top,
                     beside);
         }
@@ -57,12 +54,10 @@ record WallFacings(
                         && foot < levels.floors().get(k));
         boolean part = stacks.all().anySatisfy(stack -> stack.otherBases().anySatisfy(each -> suspended(each.base())));
         if (!beside && !(part && stacks.lowest(storey))) {
-            faults.add(
-                    ShellFault.Part.WALL,
+            faults.wall(
                     wall.name(),
-                    "Wall \"%s\": it faces a crawl space, but no suspended floor lies higher than its foot at %.3f m. Say what it"
+                    ": it faces a crawl space, but no suspended floor lies higher than its foot at %.3f m. Say what it"
                             + " faces.",
-                    wall.name(),
                     Vertex.metres(foot));
         }
     }
