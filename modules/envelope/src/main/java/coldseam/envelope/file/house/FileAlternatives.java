@@ -59,15 +59,10 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
             ImmutableList<DetailOption> options)
-            implements Decides<DetailOption> {
+            implements Decides<DetailOption>, PerMetre {
 
         OfJunctions {
             FileChoice.requireSome(kinds, surfaces);
-        }
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.METRE;
         }
     }
 
@@ -92,27 +87,7 @@ record FileAlternatives(
 
             @Doc("What else speaks for or against it.") @Default("")
             String remark)
-            implements Choosable {
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.METRE;
-        }
-
-        @Override
-        public String title() {
-            return name.orElse(detail.value());
-        }
-
-        @Override
-        public Position place() {
-            return detail.place();
-        }
-
-        Change change() {
-            return new Change.Detail(detail.value(), FileChoice.lengths(parameters));
-        }
-    }
+            implements OtherDetail, PerMetre {}
 
     @Noun("a decision about an assembly")
     @Doc("Other build-ups in the place of an assembly.")
@@ -124,13 +99,7 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other build-ups.")
             ImmutableList<BuildUpOption> options)
-            implements Decides<BuildUpOption> {
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.SQUARE_METRE;
-        }
-    }
+            implements Decides<BuildUpOption>, PerSquareMetre {}
 
     @Noun("another build-up")
     @Doc("Another thickness of one layer, or another assembly of this file.")
@@ -157,7 +126,7 @@ record FileAlternatives(
             String remark,
 
             Position place)
-            implements Choosable {
+            implements Choosable, PerSquareMetre {
 
         @Override
         public void check(Faults faults) {
@@ -177,11 +146,6 @@ record FileAlternatives(
                         "layer without thickness",
                         "add thickness, or remove layer");
             }
-        }
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.SQUARE_METRE;
         }
 
         @Override
@@ -207,13 +171,7 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The others.")
             ImmutableList<OpeningOption> options)
-            implements Decides<OpeningOption> {
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.SQUARE_METRE;
-        }
-    }
+            implements Decides<OpeningOption>, PerSquareMetre {}
 
     @Noun("another opening")
     @Doc("A window or door that might be chosen; its size stays.")
@@ -255,16 +213,11 @@ record FileAlternatives(
             String remark,
 
             Position place)
-            implements Choosable {
+            implements Choosable, PerSquareMetre {
 
         OpeningOption {
             FileOpening.requireRating(transmittance, frameTransmittance, glazing);
             declared.ifPresent(text -> SourceText.require("declared", text));
-        }
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.SQUARE_METRE;
         }
 
         @Override
@@ -304,13 +257,7 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
             ImmutableList<PointOption> options)
-            implements Decides<PointOption> {
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.PIECE;
-        }
-    }
+            implements Decides<PointOption>, PerPiece {}
 
     @Noun("another point detail")
     @Doc("A point detail that might be chosen.")
@@ -331,27 +278,7 @@ record FileAlternatives(
 
             @Doc("What else speaks for or against it.") @Default("")
             String remark)
-            implements Choosable {
-
-        @Override
-        public FileCost.Per per() {
-            return FileCost.Per.PIECE;
-        }
-
-        @Override
-        public String title() {
-            return name.orElse(detail.value());
-        }
-
-        @Override
-        public Position place() {
-            return detail.place();
-        }
-
-        Change change() {
-            return new Change.Detail(detail.value(), FileChoice.lengths(parameters));
-        }
-    }
+            implements OtherDetail, PerPiece {}
 
     /** What has a cost. */
     interface Priced extends SelfChecking {
@@ -372,6 +299,30 @@ record FileAlternatives(
         }
     }
 
+    /** What costs so much for each length. */
+    interface PerMetre extends Priced {
+        @Override
+        default FileCost.Per per() {
+            return FileCost.Per.METRE;
+        }
+    }
+
+    /** What costs so much for each area. */
+    interface PerSquareMetre extends Priced {
+        @Override
+        default FileCost.Per per() {
+            return FileCost.Per.SQUARE_METRE;
+        }
+    }
+
+    /** What costs so much for each piece. */
+    interface PerPiece extends Priced {
+        @Override
+        default FileCost.Per per() {
+            return FileCost.Per.PIECE;
+        }
+    }
+
     /** An option; its cost is that of building it. */
     interface Choosable extends Priced {
 
@@ -381,6 +332,30 @@ record FileAlternatives(
         String remark();
 
         Position place();
+    }
+
+    /** Another detail of a junction or a point. */
+    interface OtherDetail extends Choosable {
+
+        Located<String> detail();
+
+        ImmutableList<? extends Named<? extends FileChoice.Length>> parameters();
+
+        Optional<String> name();
+
+        @Override
+        default String title() {
+            return name().orElse(detail().value());
+        }
+
+        @Override
+        default Position place() {
+            return detail().place();
+        }
+
+        default Change change() {
+            return new Change.Detail(detail().value(), FileChoice.lengths(parameters()));
+        }
     }
 
     /** A decision among options; its cost is that of what is described. */
