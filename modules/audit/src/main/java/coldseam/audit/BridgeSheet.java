@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
@@ -25,9 +26,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param places names of the shell's edges, or of the house file's sets of points
  * @param size of all of them: m in the site's dimension system, or how many
  * @param chosen whether the house file chose the detail
- * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
- *     temperatures; 1 where it never does
- * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ * @param humidity that its coldest point bears at the design temperatures
  */
 public record BridgeSheet<R extends BridgeResult>(
         String id,
@@ -38,8 +37,7 @@ public record BridgeSheet<R extends BridgeResult>(
         ImmutableList<String> places,
         double size,
         boolean chosen,
-        double dewPointHumidity,
-        double mouldHumidity)
+        SurfaceHumidity humidity)
         implements Sheet {
 
     /** m, that packers take up and that a wall of other layers below a threshold may shift a frame by (judgement). */

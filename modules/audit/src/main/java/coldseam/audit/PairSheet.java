@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.junctions.JunctionResult;
@@ -17,9 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param length m, for which they run beside each other at all of the places
  * @param places of each pair, in words
  * @param chosen whether the house file chose the details of both
- * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
- *     temperatures; 1 where it never does
- * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ * @param humidity that its coldest point bears at the design temperatures
  */
 public record PairSheet(
         String id,
@@ -30,8 +29,7 @@ public record PairSheet(
         double length,
         ImmutableList<String> places,
         boolean chosen,
-        double dewPointHumidity,
-        double mouldHumidity)
+        SurfaceHumidity humidity)
         implements Sheet {
 
     @Override

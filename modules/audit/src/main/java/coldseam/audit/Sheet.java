@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Something different that was computed, for all the places it stands for, and how cold it gets indoors. */
@@ -20,12 +21,16 @@ public sealed interface Sheet permits BridgeSheet, PairSheet, VertexSheet {
     /** fRsi; an estimate. */
     double temperatureFactor();
 
-    /**
-     * Indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design temperatures; 1 where
-     * it never does.
-     */
-    double dewPointHumidity();
+    /** What its coldest point bears at the design temperatures. */
+    SurfaceHumidity humidity();
+
+    /** Indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point; 1 where it never does. */
+    default double dewPointHumidity() {
+        return humidity().humidityAtDewPoint();
+    }
 
     /** The same for the mould limit, 80 % on the surface. */
-    double mouldHumidity();
+    default double mouldHumidity() {
+        return humidity().humidityAtMouldLimit();
+    }
 }

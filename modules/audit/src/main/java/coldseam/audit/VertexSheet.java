@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.junctions.vertex.VertexResult;
@@ -13,9 +14,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param edges ids of its edges' sheets, in its edges' order
  * @param places names of the shell's vertices
  * @param chosen whether the house file chose the details of all its edges
- * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
- *     temperatures; 1 where it never does
- * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ * @param humidity that its coldest point bears at the design temperatures
  */
 public record VertexSheet(
         String id,
@@ -23,8 +22,7 @@ public record VertexSheet(
         ImmutableList<String> edges,
         ImmutableList<String> places,
         boolean chosen,
-        double dewPointHumidity,
-        double mouldHumidity)
+        SurfaceHumidity humidity)
         implements Sheet {
 
     /** chi in a dimension system, W/K. */

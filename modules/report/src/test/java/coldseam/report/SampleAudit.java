@@ -7,6 +7,7 @@ import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.HumidityClass;
 import coldseam.assemblies.moisture.MonthlyClimate;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
@@ -149,8 +150,7 @@ final class SampleAudit {
                                 .collect(Edge::name),
                         36,
                         false,
-                        0.52,
-                        0.41),
+                        new SurfaceHumidity(10, 0.52, 0.41)),
                 new BridgeSheet<>(
                         "J2",
                         SampleJunctions.roofEdge(),
@@ -163,8 +163,7 @@ final class SampleAudit {
                                 .collect(Edge::name),
                         28,
                         true,
-                        0.83,
-                        0.66));
+                        new SurfaceHumidity(17, 0.83, 0.66)));
         ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
         ImmutableList<Finding> findings = findings(shell, rows);
         return new Audit(

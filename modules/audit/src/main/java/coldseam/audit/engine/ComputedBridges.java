@@ -1,6 +1,5 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.engine.PlannedBridge.Question;
@@ -197,8 +196,6 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                         .or(() -> answers.result(first.about(detail, true)))
                         .stream()
                         .toList());
-        SurfaceHumidity humidity = SurfaceHumidity.of(
-                Math.min(1, result.temperatureFactor()), site.indoorTemperature(), site.outdoorTemperature());
         return new BridgeSheet<>(
                 id,
                 result,
@@ -208,7 +205,6 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 places.collect(PlannedBridge::name),
                 places.sumOfDouble(PlannedBridge::size),
                 first.chosen(),
-                Math.min(1, humidity.humidityAtDewPoint()),
-                Math.min(1, humidity.humidityAtMouldLimit()));
+                Moisture.atDesign(site, result.temperatureFactor()));
     }
 }

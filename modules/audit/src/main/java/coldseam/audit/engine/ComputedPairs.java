@@ -1,6 +1,5 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PairRow;
@@ -134,10 +133,6 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
         BridgeSheet<JunctionResult> other =
                 sheet(turned ? first.pair().one() : first.pair().other());
         Interval interaction = result.interaction(one.result(), other.result());
-        SurfaceHumidity humidity = SurfaceHumidity.of(
-                Math.min(1, result.temperatureFactor()),
-                house.site().indoorTemperature(),
-                house.site().outdoorTemperature());
         return new PairSheet(
                 id,
                 result,
@@ -147,8 +142,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
                 pairs.sumOfDouble(Pair::length),
                 pairs.collect(pair -> pair.one().name() + " and " + pair.other().name()),
                 first.chosen(),
-                Math.min(1, humidity.humidityAtDewPoint()),
-                Math.min(1, humidity.humidityAtMouldLimit()));
+                Moisture.atDesign(house.site(), result.temperatureFactor()));
     }
 
     private static BridgeSheet<JunctionResult> sheet(JunctionRow row) {

@@ -1,6 +1,5 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.VertexRow;
@@ -194,10 +193,6 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
 
     private static VertexSheet sheet(
             String id, House house, VertexResult result, Planned first, ImmutableList<Planned> all) {
-        SurfaceHumidity humidity = SurfaceHumidity.of(
-                Math.min(1, result.temperatureFactor()),
-                house.site().indoorTemperature(),
-                house.site().outdoorTemperature());
         return new VertexSheet(
                 id,
                 result,
@@ -205,8 +200,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 all.select(each -> each.setup().equals(first.setup()) && each.chosen() == first.chosen())
                         .collect(each -> each.corner().name()),
                 first.chosen(),
-                Math.min(1, humidity.humidityAtDewPoint()),
-                Math.min(1, humidity.humidityAtMouldLimit()));
+                Moisture.atDesign(house.site(), result.temperatureFactor()));
     }
 
     private static Planned plan(Corner corner, Function<Edge, Optional<Drawn>> drawn) {

@@ -44,6 +44,11 @@ final class Moisture {
         return new Mould(house.limits().temperatureFactor(), designNeed, monthly, Mould.Humid.of(site), surfaces);
     }
 
+    /** What a surface of a temperature factor bears at a site's design temperatures. */
+    static SurfaceHumidity atDesign(Site site, double factor) {
+        return SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), site.outdoorTemperature());
+    }
+
     /** At the wetter of the climate's rooms and the site's own humidity, so that neither is forgotten. */
     private Optional<MonthlyTemperatureFactor> monthly(Climate climate) {
         IndoorAir rooms = IndoorAir.of(climate.indoors(), site.indoorHumidity());

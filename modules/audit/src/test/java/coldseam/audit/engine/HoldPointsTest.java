@@ -123,8 +123,7 @@ class HoldPointsTest {
                 sheet.places(),
                 sheet.size(),
                 sheet.chosen(),
-                sheet.dewPointHumidity(),
-                sheet.mouldHumidity());
+                sheet.humidity());
     }
 
     /** One layer of board has no second one whose joints could lie elsewhere, and a wall's two say nothing of the slab's. */

@@ -3,6 +3,7 @@ package coldseam.report.data;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.PointKind;
@@ -47,8 +48,7 @@ class PointFormsTest {
                 Lists.immutable.of("brackets"),
                 4,
                 true,
-                0.5,
-                0.4));
+                new SurfaceHumidity(10, 0.5, 0.4)));
         ImmutableList<Map<?, ?>> written = ((ImmutableList<?>) data.get("options")).collect(each -> (Map<?, ?>) each);
         assertEquals(options.collect(option -> option.detail().id()), written.collect(option -> option.get("detail")));
         assertEquals("worst", written.getFirst().get("rank"));
