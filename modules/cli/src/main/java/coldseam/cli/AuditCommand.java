@@ -69,7 +69,7 @@ final class AuditCommand implements Callable<Integer> {
             }
         });
         Outputs.refuse(options.house, written.toImmutable());
-        Timings timings = new Timings();
+        Timings timings = Timings.when(options.timed);
         ImmutableList<String> asked = Lists.immutable.of(
                 "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
         Told told = options.tell(workshop, terminal, timings, asked, this::told);

@@ -51,7 +51,7 @@ final class CheckCommand implements Callable<Integer> {
                     within -> new Watch(options.house, within, options.units(), terminal, root.verbose)
                             .run(Polling.USUAL));
         }
-        Timings timings = new Timings();
+        Timings timings = Timings.when(options.timed);
         Told told = options.tell(
                 workshop,
                 terminal,

@@ -28,12 +28,15 @@ import org.objectweb.asm.Type;
 
 /**
  * Writes into the jar, once and for all, what each JVM would make of its own code at every start: a class for each lambda, and
- * the equality and hash of each record.
+ * the equality, hash and words of each record.
  *
  * <p>A JVM makes them when they are first called, at a quarter of a millisecond each, and a run calls some 3,000. Here the lambdas
  * of a class that are of one interface share a class, which is loaded like any other, and a record compares its components by code
  * of its own, with the same hashes. Nothing else about a class changes; no lambda is ever written to a stream, so what javac adds
  * for that is left out.
+ *
+ * <p>Classes of libraries stay as they are, but for the version of those that are older than JDK 6, which no archive of classes
+ * takes ({@link ClassArchive}): they are called as old as JDK 6 lets a class be that has no frames for its verifier.
  */
 final class PlainCalls {
 
@@ -43,6 +46,7 @@ final class PlainCalls {
     private static final String LAMBDAS = "java/lang/invoke/LambdaMetafactory";
     private static final String RECORDS = "java/lang/runtime/ObjectMethods";
     private static final String NUMBER = "java/lang/Number";
+    private static final String BUILDER = "java/lang/StringBuilder";
 
     /** The field that tells the lambdas of a class apart; those of captured values are counted from one. */
     private static final String WHICH = "I0";
@@ -79,6 +83,7 @@ final class PlainCalls {
         Map<String, byte[]> classes = new LinkedHashMap<>(files);
         classes.keySet().removeIf(name -> !name.startsWith(OURS) || !name.endsWith(SUFFIX));
         files.putAll(of(classes));
+        files.replaceAll((name, content) -> name.endsWith(SUFFIX) ? ofJdk6(content) : content);
         Path whole = jar.resolveSibling(jar.getFileName() + ".plain");
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(whole))) {
             for (Map.Entry<String, byte[]> each : files.entrySet()) {
@@ -90,6 +95,19 @@ final class PlainCalls {
             }
         }
         Files.move(whole, jar, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** Where a class file tells its version, high byte first. */
+    private static final int VERSION = 6;
+
+    /** A class that is at least of the version of JDK 6. */
+    static byte[] ofJdk6(byte[] content) {
+        boolean older = (content[VERSION] << Byte.SIZE | content[VERSION + 1]) < Opcodes.V1_6;
+        byte[] same = older ? content.clone() : content;
+        if (older) {
+            same[VERSION + 1] = Opcodes.V1_6;
+        }
+        return same;
     }
 
     /**
@@ -181,7 +199,7 @@ final class PlainCalls {
                         public void visitInvokeDynamicInsn(String called, String makes, Handle linked, Object... with) {
                             if (linked.getOwner().equals(LAMBDAS)) {
                                 lambda(called, makes, linked, with, this);
-                            } else if (linked.getOwner().equals(RECORDS) && !called.equals("toString")) {
+                            } else if (linked.getOwner().equals(RECORDS)) {
                                 String plain = called + "$plain";
                                 methods.add(() -> ofRecord(plain, called, makes, with));
                                 super.visitMethodInsn(Opcodes.INVOKESTATIC, name, plain, makes, false);
@@ -232,7 +250,11 @@ final class PlainCalls {
             for (int i = 2; i < with.length; i++) {
                 components.add((Handle) with[i]);
             }
-            int stack = called.equals("equals") ? equality(code, components) : hash(code, components);
+            int stack = switch (called) {
+                case "equals" -> equality(code, components);
+                case "hashCode" -> hash(code, components);
+                default -> words(code, components);
+            };
             code.visitMaxs(stack, Type.getArgumentTypes(form).length);
             code.visitEnd();
         }
@@ -303,6 +325,35 @@ final class PlainCalls {
             }
             code.visitInsn(Opcodes.IRETURN);
             return 3;
+        }
+
+        private int words(MethodVisitor code, List<Handle> components) {
+            code.visitTypeInsn(Opcodes.NEW, BUILDER);
+            code.visitInsn(Opcodes.DUP);
+            call(code, Opcodes.INVOKESPECIAL, BUILDER, "<init>", "()V");
+            code.visitLdcInsn(Type.getObjectType(name));
+            call(code, Opcodes.INVOKEVIRTUAL, "java/lang/Class", "getSimpleName", "()Ljava/lang/String;");
+            append(code, "Ljava/lang/String;");
+            String before = "[";
+            for (Handle each : components) {
+                code.visitLdcInsn(before + each.getName() + "=");
+                append(code, "Ljava/lang/String;");
+                code.visitVarInsn(Opcodes.ALOAD, 0);
+                code.visitFieldInsn(Opcodes.GETFIELD, name, each.getName(), each.getDesc());
+                Type type = Type.getType(each.getDesc());
+                boolean small = type == Type.BYTE_TYPE || type == Type.SHORT_TYPE;
+                append(code, !isPrimitive(type) ? "Ljava/lang/Object;" : small ? "I" : each.getDesc());
+                before = ", ";
+            }
+            code.visitLdcInsn(components.isEmpty() ? "[]" : "]");
+            append(code, "Ljava/lang/String;");
+            call(code, Opcodes.INVOKEVIRTUAL, BUILDER, "toString", "()Ljava/lang/String;");
+            code.visitInsn(Opcodes.ARETURN);
+            return 3;
+        }
+
+        private static void append(MethodVisitor code, String form) {
+            call(code, Opcodes.INVOKEVIRTUAL, BUILDER, "append", '(' + form + ")L" + BUILDER + ';');
         }
 
         @Override

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
@@ -102,7 +101,10 @@ public record ResourceFolder(String path) {
     }
 
     private byte[] bytes(String file) {
-        try (InputStream stream = ResourceFolder.class.getResourceAsStream(path + file)) {
+        Optional<JarFile> jar = InJar.of(this);
+        try (InputStream stream = jar.isPresent()
+                ? jar.get().getInputStream(jar.get().getJarEntry(path.substring(1) + file))
+                : ResourceFolder.class.getResourceAsStream(path + file)) {
             return stream.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -112,10 +114,13 @@ public record ResourceFolder(String path) {
     /** The names of its files, in their order. */
     public ImmutableList<String> names() {
         try {
-            URL readme = ResourceFolder.class.getResource(path + README);
-            return readme.openConnection() instanceof JarURLConnection jar
-                    ? names(InJar.files(jar), path.substring(1))
-                    : names(Path.of(readme.toURI()).getParent());
+            Optional<JarFile> jar = InJar.of(this);
+            return jar.isPresent()
+                    ? names(InJar.files(jar.get()), path.substring(1))
+                    : names(Path.of(ResourceFolder.class
+                                    .getResource(path + README)
+                                    .toURI())
+                            .getParent());
         } catch (URISyntaxException | IOException broken) {
             throw new IllegalStateException("the files in " + path + " cannot be listed; please report this", broken);
         }
@@ -140,15 +145,32 @@ public record ResourceFolder(String path) {
     private static final class InJar {
 
         private static final Map<String, ImmutableList<String>> FOUND = new ConcurrentHashMap<>();
+        private static final Map<String, Optional<JarFile>> JARS = new ConcurrentHashMap<>();
 
-        private static ImmutableList<String> files(JarURLConnection place) throws IOException {
-            JarFile jar = place.getJarFile();
-            return FOUND.computeIfAbsent(
-                    jar.getName(),
-                    name -> Lists.immutable.withAll(jar.stream()
-                            .map(JarEntry::getName)
-                            .filter(each -> each.endsWith(SUFFIX))
-                            .toList()));
+        /** The jar of a folder; to ask the platform for each of its files takes longer than to unpack it. */
+        private static Optional<JarFile> of(ResourceFolder folder) {
+            return JARS.computeIfAbsent(folder.path(), path -> {
+                try {
+                    URL readme = ResourceFolder.class.getResource(path + README);
+                    return readme != null && readme.openConnection() instanceof JarURLConnection jar
+                            ? Optional.of(jar.getJarFile())
+                            : Optional.empty();
+                } catch (IOException broken) {
+                    throw new UncheckedIOException(broken);
+                }
+            });
+        }
+
+        private static ImmutableList<String> files(JarFile jar) throws IOException {
+            ImmutableList<String> known = FOUND.get(jar.getName());
+            if (known != null) {
+                return known;
+            }
+            ImmutableList<String> found = JarDirectory.ofOpen(Path.of(jar.getName()))
+                    .entries("", SUFFIX)
+                    .collect(JarDirectory.Entry::name);
+            FOUND.put(jar.getName(), found);
+            return found;
         }
     }
 }

@@ -319,7 +319,9 @@ public final class SourceDocument {
                     "shorten it");
             return true;
         }
-        OptionalInt unseen = text.codePoints().filter(SourceDocument::isUnseen).findFirst();
+        OptionalInt unseen = isPlain(text)
+                ? OptionalInt.empty()
+                : text.codePoints().filter(SourceDocument::isUnseen).findFirst();
         unseen.ifPresent(each -> faults.add(
                 place,
                 what + " holds a character that cannot be shown",
@@ -327,6 +329,15 @@ public final class SourceDocument {
                 "letters, digits, signs and spaces",
                 "remove it"));
         return unseen.isPresent();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Marks of direction turn what is printed round, so that a name could say something else than it holds. */

@@ -173,6 +173,6 @@ public enum Dimension {
     /** What is allowed, for messages: "a number with a unit, such as 200 mm or 8 in". */
     public String allowed() {
         String start = allowsBareNumber() ? "a number" : "a number with its unit";
-        return Format.of("%s, such as %s", start, examples.makeString(" or "));
+        return start + ", such as " + examples.makeString(" or ");
     }
 }

@@ -30,6 +30,10 @@ public final class QuantityParser {
     private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
+    private static final Pattern SPACE = Pattern.compile("[\\p{Zs}\\p{Cf}]");
+    private static final Pattern DASH_FIRST = Pattern.compile("^[−–]\\s*");
+    private static final Pattern INCHES = Pattern.compile("''|[“”]");
+
     private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
 
@@ -358,18 +362,31 @@ public final class QuantityParser {
     }
 
     private static String plain(String written) {
+        return isPlain(written) ? written.strip() : respelt(written);
+    }
+
+    /** Whether there is nothing to spell otherwise: so in nearly all texts, and patterns take their time. */
+    private static boolean isPlain(String written) {
+        for (int i = 0; i < written.length(); i++) {
+            if (written.charAt(i) < ' ' || written.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return !written.contains("''");
+    }
+
+    private static String respelt(String written) {
         StringBuilder one = new StringBuilder();
         for (char c : written.toCharArray()) {
             one.append(c >= FULL_WIDTH && c <= FULL_WIDTH_END ? (char) (c - FULL_WIDTH + '!') : c);
         }
-        String text = one.toString()
-                .replaceAll("[\\p{Zs}\\p{Cf}]", " ")
-                .strip()
-                .replaceFirst("^[−–]\\s*", "-")
-                .replace('−', '-')
-                .replace('⁄', '/')
-                .replaceAll("''|[“”]", "\"")
-                .replaceAll("[‘’]", "'")
+        String spaced = SPACE.matcher(one).replaceAll(" ").strip();
+        String signed =
+                DASH_FIRST.matcher(spaced).replaceFirst("-").replace('−', '-').replace('⁄', '/');
+        String text = INCHES.matcher(signed)
+                .replaceAll("\"")
+                .replace('‘', '\'')
+                .replace('’', '\'')
                 .replace("℃", "°C")
                 .replace("℉", "°F")
                 .replace("㎜", "mm");

@@ -1,6 +1,7 @@
 package coldseam.files.quantity;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.MutableMap;
 
@@ -14,6 +15,11 @@ import org.eclipse.collections.api.map.MutableMap;
  */
 final class UnitExpression {
 
+    private static final Pattern PER = Pattern.compile("\\bper\\b");
+    private static final Pattern AROUND_BARS = Pattern.compile("\\s*([/()])\\s*");
+    private static final Pattern POINT = Pattern.compile("\\s*[·⋅∙•*×]\\s*");
+    private static final Pattern AFTER_DEGREE = Pattern.compile("°\\s+");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final MutableMap<String, Measure> UNITS = units();
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
     private static final int LONGEST_RUN = 24;
@@ -133,18 +139,32 @@ final class UnitExpression {
         return Character.isLetter(c) || c == '°' || c == '%' || c == '\'' || c == '"';
     }
 
+    /** Whether a unit is letters, digits and bars: so are nearly all, and patterns take their time. */
+    private static boolean isPlain(String written) {
+        for (int i = 0; i < written.length(); i++) {
+            char c = written.charAt(i);
+            if (c > 'z' || c != '/' && !Character.isLetterOrDigit(c)) {
+                return false;
+            }
+        }
+        return !written.contains("per");
+    }
+
+    private static String respelt(String text) {
+        String barred = PER.matcher(text).replaceAll("/");
+        String tight = AROUND_BARS.matcher(barred).replaceAll("$1");
+        String pointed = POINT.matcher(tight)
+                .replaceAll("·")
+                .replace('′', '\'')
+                .replace('″', '"')
+                .replace('º', '°');
+        return SPACES.matcher(AFTER_DEGREE.matcher(pointed).replaceAll("°")).replaceAll("·");
+    }
+
     /** One spelling for points, powers, primes and spaces. */
     private static String normalised(String written) {
         StringBuilder out = new StringBuilder();
-        String text = written.strip()
-                .replaceAll("\\bper\\b", "/")
-                .replaceAll("\\s*([/()])\\s*", "$1")
-                .replaceAll("\\s*[·⋅∙•*×]\\s*", "·")
-                .replace('′', '\'')
-                .replace('″', '"')
-                .replace('º', '°')
-                .replaceAll("°\\s+", "°")
-                .replaceAll("\\s+", "·");
+        String text = isPlain(written) ? written : respelt(written.strip());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             int power = SUPERSCRIPTS.indexOf(c);

@@ -3,7 +3,6 @@ package coldseam.junctions.catalogue;
 import coldseam.files.Words;
 import coldseam.junctions.detail.Rank;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -57,9 +56,27 @@ record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableLi
 
     /** The list after a key; none of a text in which no line begins with that key, however it goes on. */
     private static Optional<ImmutableList<String>> list(String key, String text) {
-        return Pattern.compile("(?m)^\\W*" + key + "\\b").matcher(text).find()
-                ? line(key, text).flatMap(DetailHead::list)
-                : Optional.of(Lists.immutable.empty());
+        return begins(key, text) ? line(key, text).flatMap(DetailHead::list) : Optional.of(Lists.immutable.empty());
+    }
+
+    /** Whether a word is the first of any line. */
+    private static boolean begins(String word, String text) {
+        for (int at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+            int end = at + word.length();
+            int before = at;
+            while (before > 0 && !isWord(text.charAt(before - 1)) && text.charAt(before - 1) != '\n') {
+                before--;
+            }
+            boolean first = before == 0 || text.charAt(before - 1) == '\n';
+            if (first && (end == text.length() || !isWord(text.charAt(end)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isWord(char c) {
+        return c == '_' || c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
     }
 
     private static Optional<ImmutableList<String>> list(String value) {
@@ -73,7 +90,16 @@ record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableLi
 
     /** Letters, digits, hyphens, apostrophes and single spaces: nothing that YAML reads as anything else. */
     private static boolean isPlain(String value) {
-        return value.matches("[a-z0-9](?:['a-z0-9-]| (?=[a-z0-9]))*");
+        boolean inside = false;
+        for (int i = 0; i < value.length(); i++) {
+            char c = value.charAt(i);
+            boolean plain = c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+            if (!plain && !(inside && "' -".indexOf(c) >= 0)) {
+                return false;
+            }
+            inside = c != ' ';
+        }
+        return inside;
     }
 
     private static Optional<Rank> rank(String word) {

@@ -1,9 +1,7 @@
 package coldseam.junctions.store;
 
+import coldseam.files.JarDirectory;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,9 +10,6 @@ import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.HexFormat;
 import java.util.Optional;
-import java.util.zip.CRC32;
-import java.util.zip.CRC32C;
-import java.util.zip.Checksum;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -29,13 +24,6 @@ public final class RunStore {
 
     private static final String NAMES = "names of files";
     private static final HexFormat HEX = HexFormat.of();
-
-    /** The record that a zip file ends in, where nobody has added a comment, and where it tells of the directory. */
-    private static final int END_BYTES = 22;
-
-    private static final int END_MARK = 0x06054b50;
-    private static final int END_SIZE = 12;
-    private static final int END_OFFSET = 16;
 
     private final KeptFolder folder;
     private final Instant begun = Instant.now();
@@ -144,7 +132,7 @@ public final class RunStore {
 
     /**
      * What tells this tool's answers from those of another build, JVM or platform: all that lies in the jars of its class path,
-     * by the check sums in their directories.
+     * by the check sums in their directories. Hashed name by name it took a fiftieth of a run.
      *
      * @return empty where its classes lie in folders, which change while it is built
      */
@@ -156,7 +144,7 @@ public final class RunStore {
                 return Optional.empty();
             }
             try {
-                digest.update(directorySum(path));
+                digest.update(JarDirectory.of(path).sums());
             } catch (IOException none) {
                 return Optional.empty();
             }
@@ -166,35 +154,5 @@ public final class RunStore {
         }
         digest.update(java.util.Locale.getDefault().toString().getBytes(StandardCharsets.UTF_8));
         return Optional.of(HEX.formatHex(digest.digest()));
-    }
-
-    /**
-     * Two check sums of a jar's whole directory, which lies at its end: hashed name by name it took a fiftieth of a run.
-     *
-     * @throws IOException where the file does not end in the directory of a jar
-     */
-    private static ByteBuffer directorySum(Path jar) throws IOException {
-        try (FileChannel file = FileChannel.open(jar)) {
-            ByteBuffer end = part(file, file.size() - END_BYTES, END_BYTES);
-            if (end.getInt(0) != END_MARK) {
-                throw new IOException(jar + " does not end in a directory");
-            }
-            ByteBuffer directory = part(file, Integer.toUnsignedLong(end.getInt(END_OFFSET)), end.getInt(END_SIZE));
-            ByteBuffer sums = ByteBuffer.allocate(2 * Long.BYTES);
-            for (Checksum sum : new Checksum[] {new CRC32(), new CRC32C()}) {
-                sum.update(directory.array());
-                sums.putLong(sum.getValue());
-            }
-            return sums.flip();
-        }
-    }
-
-    private static ByteBuffer part(FileChannel file, long from, int size) throws IOException {
-        if (from < 0 || size < 0 || from + size > file.size()) {
-            throw new IOException("the file ends before what it names");
-        }
-        ByteBuffer part = ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
-        while (part.hasRemaining() && file.read(part, from + part.position()) >= 0) {}
-        return part.flip();
     }
 }

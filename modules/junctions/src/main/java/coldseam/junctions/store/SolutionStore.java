@@ -3,6 +3,7 @@ package coldseam.junctions.store;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.files.JarDirectory;
 import coldseam.junctions.SectionSolving;
 import java.io.IOException;
 import java.net.JarURLConnection;
@@ -13,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Optional;
-import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -86,7 +86,10 @@ public final class SolutionStore implements SectionSolving {
             try {
                 URL one = inIt.getResource(inIt.getSimpleName() + ".class");
                 return one.openConnection() instanceof JarURLConnection jar
-                        ? hash(jar.getJarFile(), inIt.getPackageName().replace('.', '/') + "/", ".class")
+                        ? hash(
+                                JarDirectory.ofOpen(Path.of(jar.getJarFileURL().toURI())),
+                                inIt.getPackageName().replace('.', '/') + "/",
+                                ".class")
                         : hash(Path.of(one.toURI()).getParent());
             } catch (URISyntaxException | IOException broken) {
                 throw new IllegalStateException(
@@ -95,13 +98,11 @@ public final class SolutionStore implements SectionSolving {
         }
 
         /** Of the names and check sums that the jar's directory has: nothing is unpacked for it. */
-        static byte[] hash(JarFile jar, String folder, String ending) {
+        static byte[] hash(JarDirectory jar, String folder, String ending) throws IOException {
             MessageDigest digest = Seal.sha256();
-            jar.stream()
-                    .filter(each ->
-                            each.getName().startsWith(folder) && each.getName().endsWith(ending))
-                    .map(each -> each.getName() + " " + each.getCrc() + "\n")
-                    .sorted()
+            jar.entries(folder, ending)
+                    .collect(each -> each.name() + " " + each.sum() + "\n")
+                    .toSortedList()
                     .forEach(each -> digest.update(each.getBytes(StandardCharsets.UTF_8)));
             return digest.digest();
         }

@@ -14,6 +14,7 @@ import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
+import coldseam.files.JarDirectory;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -29,7 +30,6 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.jar.JarEntry;
-import java.util.jar.JarFile;
 import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -108,9 +108,7 @@ class SolutionStoreTest {
                 to.closeEntry();
             }
         }
-        try (JarFile jar = new JarFile(file.toFile())) {
-            return SolutionStore.Core.hash(jar, "solver/", ".class");
-        }
+        return SolutionStore.Core.hash(JarDirectory.of(file), "solver/", ".class");
     }
 
     @Test

@@ -90,8 +90,9 @@ public final class FontMetrics implements TextMetrics {
         }
         Widths face = widths.get(Face.REGULAR);
         StringBuilder out = new StringBuilder();
-        String minus = MINUS.matcher(text).replaceAll("−");
-        Normalizer.normalize(minus, Normalizer.Form.NFC).codePoints().forEach(c -> {
+        String minus = text.indexOf('-') < 0 ? text : MINUS.matcher(text).replaceAll("−");
+        String composed = isComposed(minus) ? minus : Normalizer.normalize(minus, Normalizer.Form.NFC);
+        composed.codePoints().forEach(c -> {
             if (Character.isISOControl(c)) {
                 out.append(' ');
             } else {
@@ -99,6 +100,20 @@ public final class FontMetrics implements TextMetrics {
             }
         });
         return out.toString();
+    }
+
+    /**
+     * Whether a text is plainly in Unicode's form C: letters and signs before the first combining mark, dashes, spaces and signs
+     * of currencies that stand for themselves, and the signs of minus and of comparison that we write.
+     */
+    static boolean isComposed(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= '\u0300' && (c < '\u2002' || c > '\u20cf') && "−≤≥".indexOf(c) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether nothing in a text could be set otherwise; every word comes by here, so no stream. */

@@ -10,7 +10,6 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -43,7 +42,7 @@ public record Phrases(UnitSystem units) {
 
     /** A month's name. */
     public static String month(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return capital(month.name().toLowerCase(Locale.ROOT));
     }
 
     /** With its first letter as a capital. */

@@ -4,6 +4,7 @@ import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Geometry;
@@ -74,7 +75,7 @@ final class StackSections {
         MutableList<StoreySections.Cut> cuts = StoreySections.cutsAt(facets, height);
         boolean upright = cuts.allSatisfy(cut -> Math.abs(cut.facet().normal().z()) < UPRIGHT);
         Geometry expected = at(height);
-        String place = StoreySections.say("section at %.4f m", height);
+        Supplier<String> place = StoreySections.say("section at %.4f m", height);
         StoreySections.require(expected.getArea(), StoreySections.area(cuts), upright ? around : SLOPE * around, place);
         StoreySections.require(
                 0, StoreySections.gap(cuts), around, StoreySections.say("the outline's gap at %.4f m", height));

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -171,8 +172,8 @@ final class StoreySections {
         return Math.hypot(cuts.sumOfDouble(c -> c.toX() - c.fromX()), cuts.sumOfDouble(c -> c.toY() - c.fromY()));
     }
 
-    static String say(String format, double height) {
-        return Format.of(format, height * Vertex.metres(1));
+    static Supplier<String> say(String format, double height) {
+        return () -> Format.of(format, height * Vertex.metres(1));
     }
 
     /** What ends a storey above: its roof, or what lies open of it. */
@@ -438,11 +439,15 @@ final class StoreySections {
     }
 
     static void require(double expected, double found, double length, String what) {
+        require(expected, found, length, () -> what);
+    }
+
+    static void require(double expected, double found, double length, Supplier<String> what) {
         // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
         if (!(Math.abs(expected - found) <= StoreyEnd.MOVED * (length + 1))) {
             throw new IllegalStateException(Format.of(
                     "the shell does not agree with its footprints: %s: %.6f by facets, %.6f by footprints",
-                    what, found, expected));
+                    what.get(), found, expected));
         }
     }
 }
