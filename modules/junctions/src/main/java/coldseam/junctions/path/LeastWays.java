@@ -15,20 +15,25 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class LeastWays {
 
+    /** Of a resistance: far more than sums and differences of such are rounded by, far less than ways differ by. */
+    private static final double ROUNDING = 1e-12;
+
     private final double[] x;
     private final double[] y;
     /** The points of each cell, and its conductivity, W/(m·K). */
     private final int[][] cells;
 
-    private final ImmutableDoubleList conductivities;
+    private final double[] conductivities;
     /** The cells of point i are {@code on[first[i]..first[i + 1] - 1]}. */
     private final int[] first;
 
     private final int[] on;
 
-    // A heap of points by the resistance from the beginning; one may come more than once.
-    private double[] costs = new double[256];
-    private int[] points = new int[256];
+    /** A heap of points by the resistance from the beginning, each once; {@code at} says where in it, or that it is not. */
+    private final int[] heap;
+
+    private final int[] at;
+    private double[] least = {};
     private int held;
 
     /**
@@ -40,7 +45,7 @@ final class LeastWays {
         this.x = places.collectDouble(each -> each.x).toArray();
         this.y = places.collectDouble(each -> each.y).toArray();
         this.cells = cells.toArray(new int[0][]);
-        this.conductivities = conductivities;
+        this.conductivities = conductivities.toArray();
         this.first = new int[x.length + 1];
         cells.each(points -> {
             for (int point : points) {
@@ -51,6 +56,8 @@ final class LeastWays {
             first[i + 1] += first[i];
         }
         this.on = new int[first[x.length]];
+        this.heap = new int[x.length];
+        this.at = new int[x.length];
         int[] next = first.clone();
         for (int cell = 0; cell < this.cells.length; cell++) {
             for (int point : this.cells[cell]) {
@@ -86,93 +93,99 @@ final class LeastWays {
      * @param far ways that cost more than so many times the least are not followed to their ends
      */
     Reach reach(boolean[] begins, boolean[] ends, double far) {
-        double[] least = new double[x.length];
+        double[] costs = new double[x.length];
         int[] before = new int[x.length];
-        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        Arrays.fill(costs, Double.POSITIVE_INFINITY);
         Arrays.fill(before, -1);
+        Arrays.fill(at, -1);
+        least = costs;
         held = 0;
         for (int point = 0; point < x.length; point++) {
             if (begins[point]) {
-                least[point] = 0;
-                put(0, point);
+                costs[point] = 0;
+                put(point);
             }
         }
         int end = -1;
         while (held > 0) {
-            double cost = costs[0];
-            int here = points[0];
-            takeFirst();
-            if (end >= 0 && cost > far * least[end]) {
+            int here = takeFirst();
+            double cost = costs[here];
+            if (end >= 0 && cost > far * costs[end]) {
                 break;
-            }
-            if (cost > least[here]) {
-                continue;
             }
             if (ends[here]) {
                 end = end < 0 ? here : end;
                 continue;
             }
+            double fromX = x[here];
+            double fromY = y[here];
             for (int i = first[here]; i < first[here + 1]; i++) {
-                double conductivity = conductivities.get(on[i]);
+                double conductivity = conductivities[on[i]];
                 for (int next : cells[on[i]]) {
-                    if (least[next] <= cost) {
+                    double known = costs[next];
+                    if (known <= cost) {
                         continue;
                     }
-                    double dx = x[here] - x[next];
-                    double dy = y[here] - y[next];
-                    double total = cost + Math.sqrt(dx * dx + dy * dy) / conductivity;
-                    if (total < least[next]) {
-                        least[next] = total;
+                    double dx = fromX - x[next];
+                    double dy = fromY - y[next];
+                    double square = dx * dx + dy * dy;
+                    // Most ways are no better, which shows without a root and a quotient.
+                    double within = (known - cost + ROUNDING * known) * conductivity;
+                    if (square > within * within) {
+                        continue;
+                    }
+                    double total = cost + Math.sqrt(square) / conductivity;
+                    if (total < known) {
+                        costs[next] = total;
                         before[next] = here;
-                        put(total, next);
+                        put(next);
                     }
                 }
             }
         }
-        return new Reach(least, before, end);
+        return new Reach(costs, before, end);
     }
 
-    private static boolean goesBefore(double cost, int point, double other, int otherPoint) {
-        return cost < other || cost == other && point < otherPoint;
+    private boolean goesBefore(int point, int other) {
+        return least[point] < least[other] || least[point] == least[other] && point < other;
     }
 
-    private void put(double cost, int point) {
-        if (held == costs.length) {
-            costs = Arrays.copyOf(costs, 2 * held);
-            points = Arrays.copyOf(points, 2 * held);
-        }
-        int at = held++;
-        while (at > 0) {
-            int above = (at - 1) >>> 1;
-            if (!goesBefore(cost, point, costs[above], points[above])) {
+    /** Puts a point in, or moves it up where it is in. */
+    private void put(int point) {
+        int place = at[point] < 0 ? held++ : at[point];
+        while (place > 0) {
+            int above = heap[(place - 1) >>> 1];
+            if (!goesBefore(point, above)) {
                 break;
             }
-            costs[at] = costs[above];
-            points[at] = points[above];
-            at = above;
+            set(place, above);
+            place = (place - 1) >>> 1;
         }
-        costs[at] = cost;
-        points[at] = point;
+        set(place, point);
     }
 
-    private void takeFirst() {
-        held--;
-        double cost = costs[held];
-        int point = points[held];
-        int at = 0;
-        for (int below = 1; below < held; below = 2 * at + 1) {
+    private int takeFirst() {
+        int taken = heap[0];
+        int point = heap[--held];
+        int place = 0;
+        for (int below = 1; below < held; below = 2 * place + 1) {
             int other = below + 1;
-            if (other < held && goesBefore(costs[other], points[other], costs[below], points[below])) {
+            if (other < held && goesBefore(heap[other], heap[below])) {
                 below = other;
             }
-            if (!goesBefore(costs[below], points[below], cost, point)) {
+            if (!goesBefore(heap[below], point)) {
                 break;
             }
-            costs[at] = costs[below];
-            points[at] = points[below];
-            at = below;
+            set(place, heap[below]);
+            place = below;
         }
-        costs[at] = cost;
-        points[at] = point;
+        set(place, point);
+        at[taken] = -1;
+        return taken;
+    }
+
+    private void set(int place, int point) {
+        heap[place] = point;
+        at[point] = place;
     }
 }
