@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
@@ -47,6 +48,16 @@ final class OfHouse {
     /** Whether a seam that the house file lists lies on a surface. */
     static boolean isOn(Seam seam, Surface surface) {
         return seam.surface().equals(surface.name());
+    }
+
+    /** m, the height of a surface's highest corner. */
+    static double top(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).max();
+    }
+
+    /** m, the height of its lowest. */
+    static double foot(Surface surface) {
+        return surface.outline().collectDouble(Point3::z).min();
     }
 
     /** Walls of a build-up. */

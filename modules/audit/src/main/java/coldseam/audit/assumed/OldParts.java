@@ -7,7 +7,6 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
-import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Edge;
@@ -141,18 +140,10 @@ public final class OldParts {
                 .map(other -> edge.first().equals(below) ? other : edge.first())
                 .filter(other ->
                         (edge.first().equals(below) || edge.second().get().equals(below))
-                                && top(other) > top(below) - LEVEL
+                                && OfHouse.top(other) > OfHouse.top(below) - LEVEL
                                 && (below.use() == Body.Use.TERRACE
-                                        ? top(other) > top(below) + LEVEL
-                                        : foot(other) > foot(below) + LEVEL));
-    }
-
-    private static double top(Surface surface) {
-        return surface.outline().collectDouble(Point3::z).max();
-    }
-
-    private static double foot(Surface surface) {
-        return surface.outline().collectDouble(Point3::z).min();
+                                        ? OfHouse.top(other) > OfHouse.top(below) + LEVEL
+                                        : OfHouse.foot(other) > OfHouse.foot(below) + LEVEL));
     }
 
     private static Removed removed(Assembly found, Assembly planned) {

@@ -1,5 +1,6 @@
 package coldseam.audit.assumed;
 
+import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -28,6 +29,9 @@ public final class Rain {
 
     private static final double STRAIGHT_ON = 180;
 
+    /** m, within which heights are one. */
+    private static final double NEARLY = 0.01;
+
     /** Flat roofs and decks of which no layer is cut to falls. */
     public static final Assumption<Surface> NO_FALLS =
             audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && !(fall(surface) > 0));
@@ -43,6 +47,13 @@ public final class Rain {
                     && audit.points()
                             .noneSatisfy(row ->
                                     row.kind().drains() && row.surface().name().equals(surface.name())));
+
+    /** Seams along which the rain of a slope comes down level before what rises beyond, with no drain or scupper on either. */
+    public static final Assumption<JunctionRow> LEVEL_GUTTER = audit -> audit.junctions()
+            .select(row -> holdsRain(row.edge())
+                    && audit.points()
+                            .noneSatisfy(point -> point.kind().drains()
+                                    && row.surfaces().anySatisfy(each -> isOne(each, point.surface()))));
 
     /** Sills of doors that stand low over the deck before them. */
     public static final Assumption<LowSill> LOW_SILL = audit -> audit.shell()
@@ -83,6 +94,29 @@ public final class Rain {
                         && edge.second().isPresent()
                         && (isOne(edge.first(), surface) || isOne(edge.second().get(), surface)));
         return round.notEmpty() && round.allSatisfy(edge -> edge.kind().parapet() || edge.angle() > STRAIGHT_ON);
+    }
+
+    private static boolean holdsRain(Edge edge) {
+        return edge.opening().isEmpty()
+                && edge.angle() > STRAIGHT_ON
+                && Math.abs(edge.from().z() - edge.to().z()) < NEARLY
+                && edge.second()
+                        .filter(second -> rises(edge.first(), edge) && rises(second, edge))
+                        .filter(second -> isSlope(edge.first()) || isSlope(second))
+                        .isPresent();
+    }
+
+    /** Whether a surface goes nowhere but up from an edge. */
+    private static boolean rises(Surface surface, Edge from) {
+        return OfHouse.foot(surface) > from.from().z() - NEARLY
+                && OfHouse.top(surface) > from.from().z() + NEARLY;
+    }
+
+    /** Whether rain runs down a surface. */
+    private static boolean isSlope(Surface surface) {
+        return surface.use() == Body.Use.ROOF
+                && surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                && surface.normal().z() <= LEVEL;
     }
 
     private static boolean isOne(Surface one, Surface other) {

@@ -57,6 +57,35 @@ class RainTest {
         assertEquals(Lists.immutable.of("roof"), enclosed(points.replace("%s", "pipe")));
     }
 
+    /** The box and another half beside it, each under a slope; the valley between them is 6 m long and level, or there is none. */
+    private static ImmutableList<Double> gutters(String low, String otherLow, String points) {
+        String roof = "  roof: {form: mono pitch, assembly: roof, pitch: 10 °, low-side: %s}\n";
+        String box = Sample.yaml();
+        int at = box.indexOf("  roof: {");
+        int end = box.indexOf('\n', at) + 1;
+        return Rain.LEVEL_GUTTER
+                .in(audit(box.substring(0, at)
+                        + roof.formatted(low)
+                        + "  wings:\n    half:\n      storeys:\n      - {name: half, footprint: {rectangle: [5 m, 6 m], at: [8 m, 0 m]},"
+                        + " height: 3 m, walls: wall}\n      base: {kind: slab on ground, assembly: slab}\n    "
+                        + roof.formatted(otherLow)
+                        + points
+                        + box.substring(end)))
+                .collect(row -> row.edge().externalLength());
+    }
+
+    @Test
+    void whatRunsDownToALevelValleyMustLeaveIt() {
+        assertEquals(Lists.immutable.of(6.0), gutters("east", "west", ""));
+        assertEquals(Lists.immutable.empty(), gutters("west", "east", ""));
+        assertEquals(
+                Lists.immutable.empty(),
+                gutters("east", "west", "points:\n  water: {surface: roof, kind: roof drain, number: 1}\n"));
+        // Of two that fall the same way the lower one's upper end meets the other's wall; against the fall its foot
+        // does.
+        assertEquals(Lists.immutable.empty(), gutters("west", "west", ""));
+    }
+
     @Test
     void whatIsCutToFallsIsNotLevel() {
         String board = "polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]";

@@ -134,6 +134,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
                             + ", walls or parapets all round (no drain or scupper is listed there)"),
             all(
+                    Rain.LEVEL_GUTTER,
+                    (rows, say) -> "that rain leaves " + length(rows, say)
+                            + " of level valleys and feet of slopes before walls (no drain or scupper is listed there)"),
+            all(
                     Rain.NO_FALLS,
                     (surfaces, say) -> "that "
                             + say.say(surfaces.sumOfDouble(Surface::externalArea), AREA)
