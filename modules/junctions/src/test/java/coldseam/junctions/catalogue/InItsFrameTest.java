@@ -38,6 +38,8 @@ final class InItsFrameTest {
                 "jamb",
                 "head",
                 "sill",
+                "door threshold over a cold space",
+                "door threshold over a heated room",
                 "balloon frame at a floor",
                 "eaves under a cold loft",
                 "gable under a cold loft",
