@@ -100,7 +100,10 @@ class CommandTest {
                 .filter(line -> line.startsWith("total,"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(total.startsWith("total,\"at least, not known: 1 surface is missing, "), total);
+        assertTrue(
+                total.startsWith("total,\"of what has a value; H_T is at least ")
+                        && total.contains(" W/K, not known: 1 surface is missing, "),
+                total);
     }
 
     /** Data is SI, whatever is printed. */

@@ -48,6 +48,7 @@ public record Alternative(
      * @param more W/K that the house loses more than as described; below zero for less
      * @param cost more than what is described, in the house's currency, whole; empty where it is not known
      * @param thicker m, that the build-up is thicker; zero of anything else
+     * @param floor m², that the rooms have more; below zero where thicker walls stand in them
      * @param changes to the findings
      */
     public record Built(
@@ -57,6 +58,7 @@ public record Alternative(
             Interval more,
             OptionalDouble cost,
             double thicker,
+            double floor,
             Changes changes) {
 
         /** Against what is described. */

@@ -168,6 +168,7 @@ public final class Comparer {
                         HeatSum.of(audit).minus(HeatSum.of(described)).value(),
                         alone(number, extraCost(decision, option, described, audit), described, audit),
                         thicker(option, described),
+                        audit.shell().floorArea() - described.shell().floorArea(),
                         Changes.between(described, audit))),
                 Lists.immutable.empty(),
                 asGood(number, k),

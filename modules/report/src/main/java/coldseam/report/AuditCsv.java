@@ -127,7 +127,7 @@ public enum AuditCsv {
                 .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
         String least = new HonestWords(audit, units)
                 .unknown()
-                .map(why -> "at least, not known: " + why)
+                .map(why -> "of what has a value; H_T is " + new HonestWords(audit, units).total() + ": " + why)
                 .orElse("");
         return Csv.<Loss>in(units)
                 .with("group", Loss::group)

@@ -69,6 +69,11 @@ public final class LeastPsi {
                 + frame(edge.opening()));
     }
 
+    /** W/(m·K), at most, that where a surface ends may take off it, whatever it meets there. */
+    double atAnEnd(Surface surface) {
+        return part(surface, 0, 1);
+    }
+
     private double part(Surface surface, double setBack, double sides) {
         SurfaceHeat heat = heats.detect(each -> each.surface().name().equals(surface.name()));
         double beyond = Math.max(0, system == DimensionSystem.EXTERNAL ? setBack : -setBack);

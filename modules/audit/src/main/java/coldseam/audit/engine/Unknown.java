@@ -7,6 +7,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.audit.Touching;
 import coldseam.envelope.shell.Hole;
+import coldseam.envelope.shell.Shell;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -17,21 +18,37 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param bridges without a value and without an option that could stand in
  * @param holes where a surface is missing
  * @param touching seams that disturb one another
- * @param below W/K by which the coefficient may lie under the table's lower end, since such seams may lose less together
+ * @param together W/K that such seams may lose less together than the table's lower end says
+ * @param without W/K that bridges without a value and the edges of holes may take off, for which the table has nothing
  */
 public record Unknown(
-        ImmutableList<BridgeRow> bridges, ImmutableList<Hole> holes, ImmutableList<Touching> touching, double below) {
+        ImmutableList<BridgeRow> bridges,
+        ImmutableList<Hole> holes,
+        ImmutableList<Touching> touching,
+        double together,
+        double without) {
 
     /** Of an audit. */
     public static Unknown of(Audit audit) {
         ImmutableList<Touching> touching = Touching.unknown(audit.pairs());
+        ImmutableList<BridgeRow> bridges = audit.bridges().select(Unknown::isUnknown);
+        ImmutableList<Hole> holes = Hole.of(audit.shell());
+        if (bridges.isEmpty() && holes.isEmpty() && touching.isEmpty()) {
+            return new Unknown(bridges, holes, touching, 0, 0);
+        }
+        LeastPsi least = new LeastPsi(audit.house(), audit.shell());
         return new Unknown(
-                audit.bridges().select(Unknown::isUnknown), Hole.of(audit.shell()), touching, below(audit, touching));
+                bridges, holes, touching, together(touching, least), without(audit.shell(), bridges, holes, least));
     }
 
     /** A value of no width and no source is none: what an option came to is proven from two sides and has a width. */
     private static boolean isUnknown(BridgeRow row) {
         return row.source() instanceof BridgeSource.None && row.transmittance().width() == 0 && row.factor() > 0;
+    }
+
+    /** W/K by which the coefficient may lie under the lower end of the table's sum. */
+    public double below() {
+        return together + without;
     }
 
     /** Whether nothing is missing. */
@@ -62,8 +79,7 @@ public record Unknown(
      * over its least; with undisturbed layers between those lengths, the share of it that {@link Touching#share} has. What they
      * may lose more than the upper end says nobody knows. Worked out apart.
      */
-    private static double below(Audit audit, ImmutableList<Touching> touching) {
-        LeastPsi least = new LeastPsi(audit.house(), audit.shell());
+    private static double together(ImmutableList<Touching> touching, LeastPsi least) {
         Map<JunctionRow, Double> parts = new LinkedHashMap<>();
         for (Touching each : touching) {
             for (Touching.Pair pair : each.pairs()) {
@@ -82,5 +98,18 @@ public record Unknown(
             sum += Math.min(row.length(), part.getValue()) * Math.max(0, more);
         }
         return sum;
+    }
+
+    /** Edges may take off what {@link LeastPsi} says; of a hole's, what is there beside it. Points take off nothing. */
+    private static double without(
+            Shell shell, ImmutableList<BridgeRow> bridges, ImmutableList<Hole> holes, LeastPsi least) {
+        double seams = bridges.selectInstancesOf(JunctionRow.class)
+                .sumOfDouble(row -> -least.weighed(row.edge()) * row.length());
+        double open = holes.flatCollect(Hole::edges)
+                .sumOfDouble(edge -> edge.length()
+                        * shell.surfaces()
+                                .select(surface -> edge.surfaces().contains(surface.name()))
+                                .sumOfDouble(least::atAnEnd));
+        return seams + open;
     }
 }

@@ -171,7 +171,7 @@ class OpeningBesideEdgeTest {
             assertTrue(Math.abs(off) < Touching.LIMIT + width, off + " untold");
         } else {
             assertEquals(1, unknown.touching().sumOfInt(each -> each.pairs().size()));
-            assertTrue(-off < unknown.below() / LENGTH + width, off + " of " + unknown.below() / LENGTH);
+            assertTrue(-off < unknown.together() / LENGTH + width, off + " of " + unknown.together() / LENGTH);
             solvedTogether(
                     audit(
                             detail(openingDetail),

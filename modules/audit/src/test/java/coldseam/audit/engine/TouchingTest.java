@@ -45,8 +45,8 @@ class TouchingTest {
         assertEquals(4, jambs.size());
         assertEquals(1, unknown.touching().sumOfInt(each -> each.pairs().size()));
         assertFalse(unknown.none());
-        assertEquals(byHand, unknown.below(), 2e-3);
-        assertTrue(unknown.below() > 0.25, "it is a bound that somebody sees: " + unknown.below());
+        assertEquals(byHand, unknown.together(), 2e-3);
+        assertTrue(unknown.together() > 0.25, "it is a bound that somebody sees: " + unknown.together());
     }
 
     @Test
@@ -54,7 +54,7 @@ class TouchingTest {
         double reach = Touching.REACH * BoxByHand.WALL;
         Unknown unknown = Unknown.of(windowsApart(2 + reach + 0.01 + " m"));
         assertEquals(0, unknown.touching().size());
-        assertEquals(0, unknown.below());
+        assertEquals(0, unknown.together());
         assertTrue(Unknown.of(windowsApart(2 + reach - 0.01 + " m")).touching().notEmpty());
     }
 
@@ -73,7 +73,7 @@ class TouchingTest {
         assertTrue(pairs.allSatisfy(pair -> pair.one().edge().kind() == JunctionKind.VERGE
                 ^ pair.other().edge().kind() == JunctionKind.VERGE));
         assertTrue(pairs.allSatisfy(pair -> pair.length() < 0.1), "only its corners are near");
-        assertTrue(near.below() > 0);
+        assertTrue(near.together() > 0);
     }
 
     private static boolean fits(double sill) {

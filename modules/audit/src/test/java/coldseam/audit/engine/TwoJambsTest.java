@@ -89,7 +89,7 @@ class TwoJambsTest {
             assertTrue(truth.upper() > said.lower() - Touching.LIMIT / 10, said + " against " + truth);
         } else {
             assertEquals(1, unknown.touching().sumOfInt(each -> each.pairs().size()));
-            double below = unknown.below() / HEIGHT;
+            double below = unknown.together() / HEIGHT;
             assertTrue(truth.lower() > said.lower() - below, said + " less " + below + " against " + truth);
         }
         assertTrue(truth.lower() < said.upper(), "of two alike the pier takes something away");

@@ -69,6 +69,8 @@ public final class CompareJson {
             .maybe("paidBack_years", BOUNDS, each -> each.built().payback())
             .with("thicker_m", NUMBER, each -> each.built().thicker())
             .says("than what is described; zero of anything but a build-up")
+            .with("floor_m2", NUMBER, each -> each.built().floor())
+            .says("that the rooms have more than as described; below zero where thicker walls stand in them")
             .with("order", TEXTS, each -> each.of().order())
             .says("steps of building of a detail; empty of anything else")
             .with("findings", HouseForms.CHANGES, each -> each.built().changes());

@@ -32,7 +32,9 @@ final class HouseForms {
 
     private static final JsonForm<In> HOUSE = JsonForm.<In>of("HouseData")
             .with("HT_W_per_K", BOUNDS, in -> in.audit().heatLoss().total())
-            .says("heat-loss coefficient by transmission; with corners, where these are given")
+            .says(
+                    "heat-loss coefficient by transmission; with corners, where these are given; where notKnown is given, the sum of"
+                            + " what has a value, and no bound of it")
             .maybe(
                     "corners_W_per_K",
                     BOUNDS,
@@ -44,7 +46,9 @@ final class HouseForms {
                     in -> in.ofWhole(in.audit().heatLoss().pairs()))
             .says("of it in seams that touch, more than each loses alone; left out likewise")
             .maybe("notKnown", TEXT, in -> new HonestWords(in.audit(), UnitSystem.SI).unknown())
-            .says("what has no value, so that it is a least value only; left out where nothing has none")
+            .says("what has no value; left out where nothing has none")
+            .maybeNumber("atLeast_W_per_K", in -> new HonestWords(in.audit(), UnitSystem.SI).least())
+            .says("the coefficient at least, whatever is built there; given with notKnown")
             .maybeNumber("annualLoss_kWh", in -> in.audit().heatLoss().annualLoss())
             .says("by degree days, without gains")
             .with("unbroken", FLAG, in -> in.audit().verdict().unbroken())

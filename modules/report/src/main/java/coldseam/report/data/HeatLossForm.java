@@ -81,9 +81,11 @@ final class HeatLossForm {
 
     private static final JsonForm<Told> TOLD = JsonForm.<Told>of("HeatLossData")
             .with("total_W_per_K", BOUNDS, told -> told.loss().total())
-            .says("H_T")
+            .says("H_T; where notKnown is given, the sum of what has a value, and no bound of H_T")
             .maybe("notKnown", TEXT, told -> told.honest().unknown())
-            .says("why the total is a least value only; missing where it is known")
+            .says("why H_T is not known; missing where it is")
+            .maybeNumber("atLeast_W_per_K", told -> told.honest().least())
+            .says("H_T at least, whatever is built where something has no value; given with notKnown")
             .with(
                     "totalAsInputsAreKnown_W_per_K",
                     BOUNDS,

@@ -31,6 +31,9 @@ import org.eclipse.collections.api.list.MutableList;
  */
 public record CompareWords(UnitSystem units) {
 
+    /** m²; what rounding does to the rooms' floor is less. */
+    private static final double LEAST_FLOOR = 0.05;
+
     /** Years; what pays back later than a building part lasts is not told to the year. */
     private static final double LONGEST_PAYBACK = 100;
 
@@ -246,8 +249,8 @@ public record CompareWords(UnitSystem units) {
         return Format.of("costs %.0f %s %s", Math.abs(cost), currency, cost > 0 ? "more" : "less");
     }
 
-    /** What it does to the build-up, in mm and inches whatever the units; empty where it does nothing. */
-    private static Optional<String> thickness(Alternative.Built built) {
+    /** What it does to the build-up, in mm and inches whatever the units, and to the rooms; empty where it does nothing. */
+    private Optional<String> thickness(Alternative.Built built) {
         if (built.thicker() == 0) {
             return Optional.empty();
         }
@@ -256,7 +259,15 @@ public record CompareWords(UnitSystem units) {
                 + UnitSystem.SI.format(by, Dimension.THICKNESS) + " ("
                 + UnitSystem.US.format(by, Dimension.THICKNESS) + ") "
                 + (built.thicker() > 0 ? "thicker" : "thinner")
-                + "; every edge that it meets moves by as much");
+                + "; every edge that it meets moves by as much" + rooms(built.floor()));
+    }
+
+    /** What the rooms' floor comes to; empty where it stays, but for what rounding does. */
+    private String rooms(double more) {
+        return Math.abs(more) < LEAST_FLOOR
+                ? ""
+                : "; the rooms " + (more < 0 ? "lose " : "gain ") + units.format(Math.abs(more), Dimension.AREA)
+                        + " of floor";
     }
 
     /** Findings that appear and that vanish, in one sentence; empty where nothing changes. */

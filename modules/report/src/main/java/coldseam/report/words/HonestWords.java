@@ -11,6 +11,7 @@ import coldseam.envelope.SurfaceLimits;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -139,7 +140,7 @@ public final class HonestWords {
         if (unknown.touching().notEmpty()) {
             int pairs = (int) unknown.touching().sumOfInt(each -> each.pairs().size());
             parts.add(Phrases.count(pairs, "pair of seams touches", "pairs of seams touch")
-                    + ": together they may lose " + say(unknown.below(), Dimension.HEAT_LOSS_COEFFICIENT)
+                    + ": together they may lose " + say(unknown.together(), Dimension.HEAT_LOSS_COEFFICIENT)
                     + " less than the table has, and how much more is not known");
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
@@ -182,12 +183,21 @@ public final class HonestWords {
 
     /** H_T, with "at least" and "not known" where something is missing. */
     public String total() {
-        var total = audit.heatLoss().total();
+        OptionalDouble least = least();
+        if (least.isEmpty()) {
+            return new Print(units).of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
+        }
         // A least value is rounded down.
-        double least = Math.floor(10 * (total.lower() - Unknown.of(audit).below())) / 10;
-        return unknown().isPresent()
-                ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
-                : new Print(units).of(total, Dimension.HEAT_LOSS_COEFFICIENT);
+        double down = Math.floor(10 * least.getAsDouble()) / 10;
+        return "at least " + units.readable(down, down, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known";
+    }
+
+    /** W/K that H_T has at least, whatever is built where something has no value; empty where it is known. */
+    public OptionalDouble least() {
+        Unknown unknown = Unknown.of(audit);
+        return unknown.none()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.max(0, audit.heatLoss().total().lower() - unknown.below()));
     }
 
     private String u(double transmittance) {
