@@ -25,8 +25,11 @@ public final class Carrying {
     /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
     private static final double CARRIES = 0.06;
 
-    /** W/(m·K); sheets of metal carry at any thickness. */
+    /** W/(m·K); of metal. */
     static final double METAL = 10;
+
+    /** m; folded sheets that carry are thicker (common practice, no source). */
+    private static final double THIN_METAL = 5e-4;
 
     /** Cosine of ten degrees: boards stay where they are put (judgement). */
     private static final double LEVEL = 0.985;
@@ -141,7 +144,8 @@ public final class Carrying {
         ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
         return structure.notEmpty()
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
-                && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
+                && structure.noneSatisfy(
+                        layer -> layer.material().conductivity() > METAL && layer.thickness() > THIN_METAL)
                 && structure.sumOfDouble(Layer::thickness) < CARRIES;
     }
 
