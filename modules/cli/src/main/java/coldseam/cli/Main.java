@@ -1,7 +1,6 @@
 package coldseam.cli;
 
 import coldseam.audit.house.BuiltInWorkshop;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
@@ -15,7 +14,7 @@ public final class Main {
     public static void main(String[] arguments) {
         OptionalInt elsewhere = Restart.line(
                         Path.of(System.getProperty("java.home"), "bin", "java"),
-                        ManagementFactory.getRuntimeMXBean().getInputArguments(),
+                        Restart.given(List.of(arguments)),
                         System.getProperty("java.class.path"),
                         List.of(arguments))
                 .map(Restart::run)

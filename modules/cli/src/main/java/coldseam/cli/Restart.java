@@ -1,14 +1,15 @@
 package coldseam.cli;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Runs a short command in a JVM whose options suit short runs, which neither a jar nor a program can ask for from within.
@@ -57,6 +58,48 @@ final class Restart {
     }
 
     /**
+     * What this JVM was given: options and properties.
+     *
+     * @param arguments of the command
+     */
+    static List<String> given(List<String> arguments) {
+        boolean unseen = System.getenv("JDK_JAVA_OPTIONS") != null
+                || System.getenv("JAVA_TOOL_OPTIONS") != null
+                || System.getenv("_JAVA_OPTIONS") != null;
+        Optional<String[]> words = ProcessHandle.current().info().arguments();
+        return (unseen || words.isEmpty() ? Optional.<List<String>>empty() : plainly(List.of(words.get()), arguments))
+                .orElseGet(() -> ManagementFactory.getRuntimeMXBean().getInputArguments());
+    }
+
+    /**
+     * The properties among the words that started a JVM, where there are but them and what it runs; empty where other words may be
+     * options of its own. To ask the JVM itself takes longer than all else that is done here.
+     *
+     * @param words behind the program's name
+     * @param arguments of the command
+     */
+    static Optional<List<String>> plainly(List<String> words, List<String> arguments) {
+        List<String> given = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            String word = words.get(at++);
+            if (word.startsWith("-D")) {
+                given.add(word);
+            } else if (word.equals("-cp")) {
+                at++;
+            } else {
+                boolean main = word.equals("-jar") ? at++ < words.size() : word.equals(Main.class.getName());
+                return main
+                                && words.subList(Math.min(at, words.size()), words.size())
+                                        .equals(arguments)
+                        ? Optional.of(given)
+                        : Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
      * The command line of a JVM that suits a command; empty where this one does.
      *
      * @param java the program that starts a JVM
@@ -65,24 +108,27 @@ final class Restart {
      * @param arguments of the command
      */
     static Optional<List<String>> line(Path java, List<String> given, String classPath, List<String> arguments) {
-        boolean ours = given.stream().allMatch(option -> option.startsWith("-D") && !option.startsWith("-D" + MARK));
-        if (!ours || arguments.isEmpty() || !SHORT.contains(arguments.get(0))) {
+        for (String option : given) {
+            if (!option.startsWith("-D") || option.startsWith("-D" + MARK)) {
+                return Optional.empty();
+            }
+        }
+        if (arguments.isEmpty() || !SHORT.contains(arguments.get(0))) {
             return Optional.empty();
         }
         Optional<Path> archived = archived(classPath);
         // The JVM compares the jar's name, as it is written, with the one in the archive.
         String jars = archived.map(Path::toString).orElse(classPath);
-        return Optional.of(Stream.of(
-                        List.of(java.toString()),
-                        OPTIONS,
-                        archived.map(jar -> List.of("-Xlog:cds*=off", "-XX:SharedArchiveFile=" + archive(jar)))
-                                .orElse(List.of()),
-                        List.of("-Xbootclasspath/a:" + jars),
-                        given,
-                        List.of("-cp", jars, Main.class.getName()),
-                        arguments)
-                .flatMap(List::stream)
-                .toList());
+        List<String> line = new ArrayList<>(List.of(java.toString()));
+        line.addAll(OPTIONS);
+        if (archived.isPresent()) {
+            line.addAll(List.of("-Xlog:cds*=off", "-XX:SharedArchiveFile=" + archive(archived.get())));
+        }
+        line.add("-Xbootclasspath/a:" + jars);
+        line.addAll(given);
+        line.addAll(List.of("-cp", jars, Main.class.getName()));
+        line.addAll(arguments);
+        return Optional.of(line);
     }
 
     /** The jar that is the whole class path, by its real name, where an archive of its classes lies beside it. */

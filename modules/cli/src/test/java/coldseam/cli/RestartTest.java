@@ -52,6 +52,35 @@ class RestartTest {
                 line.subList(line.size() - 6, line.size()));
     }
 
+    private static Optional<List<String>> plainly(String words, String arguments) {
+        return Restart.plainly(List.of(words.split(" ")), List.of(arguments.split(" ")));
+    }
+
+    @Test
+    void theWordsThatStartedItTellThePropertiesOnlyWhereTheyAreAllThereIs() {
+        assertEquals(Optional.of(List.of()), plainly("-jar some.jar check a.yaml", "check a.yaml"));
+        assertEquals(
+                Optional.of(List.of("-Da=b", "-Dc")),
+                plainly("-Da=b -cp some.jar -Dc coldseam.cli.Main check -Xmx", "check -Xmx"));
+        for (String more : List.of("-Xmx300m", "@options", "-ea", "-XX:Flags=some.txt", "-javaagent:a.jar")) {
+            assertEquals(Optional.empty(), plainly(more + " -jar some.jar check", "check"));
+            assertEquals(Optional.empty(), plainly("-cp some.jar " + more + " coldseam.cli.Main check", "check"));
+        }
+        assertEquals(Optional.empty(), plainly("-jar some.jar @arguments", "check a.yaml"), "arguments of a file");
+        assertEquals(Optional.empty(), plainly("-jar some.jar check", "check a.yaml"));
+        assertEquals(Optional.empty(), plainly("-jar", "check"));
+        assertEquals(Optional.empty(), plainly("-cp some.jar another.Main check", "check"));
+        assertEquals(Optional.empty(), plainly("-cp", "check"));
+    }
+
+    /** However this JVM was started: by words that tell all, or by others, so that it must be asked. */
+    @Test
+    void whatThisOneWasGivenIsWhatItSays() {
+        assertEquals(
+                java.lang.management.ManagementFactory.getRuntimeMXBean().getInputArguments(),
+                Restart.given(List.of("check")));
+    }
+
     @Test
     void whoeverGivesTheMachineOptionsKeepsThem() {
         assertTrue(line(List.of("-Xmx300m"), "audit").isEmpty());
