@@ -50,4 +50,11 @@ public sealed interface BridgeRow permits JunctionRow, PointRow {
     default boolean isOn(BridgeSheet<?> other) {
         return sheet().filter(own -> own.id().equals(other.id())).isPresent();
     }
+
+    /** The different sheets of rows, in the rows' order. */
+    static ImmutableList<BridgeSheet<?>> sheets(ImmutableList<? extends BridgeRow> rows) {
+        return rows.flatCollect(row -> row.sheet().stream().toList())
+                .<BridgeSheet<?>>collect(sheet -> sheet)
+                .distinctBy(BridgeSheet::id);
+    }
 }

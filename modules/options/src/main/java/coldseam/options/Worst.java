@@ -25,11 +25,7 @@ public record Worst(
 
     /** Empty where none of them is computed. */
     static Optional<Worst> of(ImmutableList<? extends BridgeRow> rows) {
-        ImmutableList<BridgeSheet<?>> sheets = rows.flatCollect(
-                        row -> row.sheet().stream().toList())
-                .<BridgeSheet<?>>collect(sheet -> sheet)
-                .distinctBy(BridgeSheet::id)
-                .toImmutable();
+        ImmutableList<BridgeSheet<?>> sheets = BridgeRow.sheets(rows);
         if (sheets.isEmpty()) {
             return Optional.empty();
         }

@@ -45,10 +45,7 @@ public final class DetailNotChosenRule implements Rule {
     }
 
     private Draft draft(Facts facts, ImmutableList<BridgeRow> rows) {
-        ImmutableList<BridgeSheet<?>> sheets = rows.flatCollect(
-                        row -> row.sheet().stream().toList())
-                .<BridgeSheet<?>>collect(sheet -> sheet)
-                .distinctBy(BridgeSheet::id);
+        ImmutableList<BridgeSheet<?>> sheets = BridgeRow.sheets(rows);
         return new Draft(
                 this,
                 "kind " + rows.getFirst().kindLabel() + (sheets.isEmpty() ? ", nothing stands in" : ""),
