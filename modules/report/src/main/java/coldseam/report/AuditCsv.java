@@ -173,27 +173,19 @@ public enum AuditCsv {
                 .with("heat flow", row -> Words.word(row.build().direction()))
                 .with(
                         "verdict",
-                        row -> year(row).map(y -> Words.word(y.verdict())).orElse("not checked"))
-                .some("most", Dimension.MASS_PER_AREA, row -> year(row).map(Condensation::most))
+                        row -> row.year().map(y -> Words.word(y.verdict())).orElse("not checked"))
+                .some("most", Dimension.MASS_PER_AREA, row -> row.year().map(Condensation::most))
                 .some(
                         "wettest month",
-                        AuditCsv::wet,
+                        AssemblyRow::wet,
                         year -> Phrases.month(year.wettest().month()))
-                .some("wettest plane", AuditCsv::wet, Condensation::wettestPlane)
+                .some("wettest plane", AssemblyRow::wet, Condensation::wettestPlane)
                 .some(
                         "left after a year",
                         Dimension.MASS_PER_AREA,
-                        row -> year(row).map(Condensation::left))
+                        row -> row.year().map(Condensation::left))
                 .with("why not checked", row -> row.moisture().unchecked())
                 .text(audit.assemblies());
-    }
-
-    private static Optional<Condensation> year(AssemblyRow row) {
-        return row.moisture().year();
-    }
-
-    private static Optional<Condensation> wet(AssemblyRow row) {
-        return year(row).filter(year -> year.verdict() != Condensation.Verdict.STAYS_DRY);
     }
 
     private static String points(Audit audit, UnitSystem units) {

@@ -42,30 +42,30 @@ final class AssemblyForm {
             .with("amount_kg_per_m2", NUMBER, Condensation.Balance::amount);
 
     private static final JsonForm<AssemblyRow> WATER = JsonForm.<AssemblyRow>of("CondensationData")
-            .with("checked", FLAG, row -> year(row).isPresent())
+            .with("checked", FLAG, row -> row.year().isPresent())
             .maybe(
                     "why",
                     TEXT,
                     row -> Optional.of(row.moisture().unchecked())
-                            .filter(why -> year(row).isEmpty()))
+                            .filter(why -> row.year().isEmpty()))
             .says("left out where it was checked")
-            .maybe("verdict", WORD, row -> year(row).map(Condensation::verdict))
+            .maybe("verdict", WORD, row -> row.year().map(Condensation::verdict))
             .says("stays-dry, dries-out or accumulates")
-            .maybe("most_kg_per_m2", NUMBER, row -> year(row).map(Condensation::most))
+            .maybe("most_kg_per_m2", NUMBER, row -> row.year().map(Condensation::most))
             .says("the greatest amount in all planes together, at the end of a month")
             .maybe(
                     "wettestMonth",
                     TEXT,
-                    row -> wet(row).map(year -> Phrases.month(year.wettest().month())))
+                    row -> row.wet().map(year -> Phrases.month(year.wettest().month())))
             .says("of the greatest amount; left out where nothing condenses")
-            .maybe("wettestPlane", TEXT, row -> wet(row).map(Condensation::wettestPlane))
+            .maybe("wettestPlane", TEXT, row -> row.wet().map(Condensation::wettestPlane))
             .says("between which layers most is held then")
-            .maybe("left_kg_per_m2", NUMBER, row -> year(row).map(Condensation::left))
+            .maybe("left_kg_per_m2", NUMBER, row -> row.year().map(Condensation::left))
             .says("after twelve months")
             .with(
                     "months",
                     MONTH.list(),
-                    row -> year(row).map(Condensation::months).orElse(Lists.immutable.empty()))
+                    row -> row.year().map(Condensation::months).orElse(Lists.immutable.empty()))
             .says("from the first month that condenses");
 
     static final JsonForm<AssemblyRow> ASSEMBLY = JsonForm.<AssemblyRow>of("AssemblyData")
@@ -79,12 +79,4 @@ final class AssemblyForm {
             .with("condensation", WATER, row -> row);
 
     private AssemblyForm() {}
-
-    private static Optional<Condensation> year(AssemblyRow row) {
-        return row.moisture().year();
-    }
-
-    private static Optional<Condensation> wet(AssemblyRow row) {
-        return year(row).filter(year -> year.verdict() != Condensation.Verdict.STAYS_DRY);
-    }
 }
