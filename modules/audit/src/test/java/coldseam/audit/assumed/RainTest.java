@@ -81,9 +81,8 @@ class RainTest {
         assertEquals(
                 Lists.immutable.empty(),
                 gutters("east", "west", "points:\n  water: {surface: roof, kind: roof drain, number: 1}\n"));
-        // Of two that fall the same way the lower one's upper end meets the other's wall; against the fall its foot
-        // does.
-        assertEquals(Lists.immutable.empty(), gutters("west", "west", ""));
+        // Both fall to the west: the other half's foot lies before the wall under the box's high eaves.
+        assertEquals(Lists.immutable.of(6.0), gutters("west", "west", ""));
     }
 
     @Test
