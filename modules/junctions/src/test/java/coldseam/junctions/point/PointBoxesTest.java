@@ -59,7 +59,7 @@ class PointBoxesTest {
         PointResult flat = computed(arm + "width: 10 mm, height: 50 mm");
         assertTrue(flat.body().isPresent());
         assertEquals(0.0481, flat.chi().middle(), 5e-5 + flat.chi().width() / 2);
-        PointResult bar = computed(arm + "diameter: 25.231 mm");
+        PointResult bar = computed(arm + "diameter: 25.2310 mm");
         assertTrue(bar.body().isEmpty());
         assertEquals(0.88, bar.chi().middle() / flat.chi().middle(), 0.005);
     }
