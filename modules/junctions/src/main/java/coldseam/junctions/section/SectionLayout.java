@@ -88,7 +88,7 @@ public record SectionLayout(
                 thing ? scene.secondOutside() : 0,
                 scene.chart().convex(),
                 composer.pieces()
-                        .reject(each -> each.effect() == Painted.Effect.DRAWN)
+                        .reject(each -> each.effect() == Painted.Effect.DRAWN || isAslantInTheAir(each, composer, scene))
                         .collect(each -> piece(detail, scene.chart(), each, composer.outline(each.solved(), 0))),
                 Lists.immutable
                         .ofAll(composer.cutDistances().entrySet())
@@ -123,14 +123,23 @@ public record SectionLayout(
         return cut.ofFirst() ? new End(false, chart.across(false, at)) : new End(true, chart.across(true, at));
     }
 
+    /** A capping's fall, a flashing: what is only drawn, and aslant, leaves the corner as it is where nothing beneath it conducts. */
+    private static boolean isAslantInTheAir(Painted painted, Composer composer, Scene scene) {
+        ImmutableList<Point> outline = composer.outline(painted.solved(), 0);
+        return painted.effect() == Painted.Effect.REPLACES_BY_AIR
+                && isAslant(scene.chart(), outline)
+                && composer.pieces()
+                        .select(each -> each.effect() == Painted.Effect.CONDUCTS)
+                        .collect(each -> Shapes.of(composer.outline(each.solved(), 0)))
+                        .noneSatisfy(each ->
+                                Shapes.intersection(each, Shapes.of(outline)).getArea() > SLACK);
+    }
+
     private static Piece piece(Detail detail, Chart chart, Painted painted, ImmutableList<Point> outline) {
         ImmutableList<Double> s = outline.collect(each -> chart.across(true, each));
         ImmutableList<Double> t =
                 outline.collect(each -> chart.crossing() ? chart.across(false, each) : chart.along(false, each));
-        // What lies across a seam has corners there besides.
-        if (outline.size() != 4 && chart.crossing()
-                || aslant(s)
-                || aslant(chart.crossing() ? t : t.reject(each -> Math.abs(each) < SLACK))) {
+        if (isAslant(chart, outline)) {
             throw refused(detail, "draws \"" + painted.what() + "\" aslant");
         }
         return new Piece(
@@ -140,6 +149,15 @@ public record SectionLayout(
                 t.min(),
                 t.max(),
                 painted.effect() == Painted.Effect.CONDUCTS ? painted.conductivity() : 0);
+    }
+
+    private static boolean isAslant(Chart chart, ImmutableList<Point> outline) {
+        ImmutableList<Double> t =
+                outline.collect(each -> chart.crossing() ? chart.across(false, each) : chart.along(false, each));
+        // What lies across a seam has corners there besides.
+        return outline.size() != 4 && chart.crossing()
+                || aslant(outline.collect(each -> chart.across(true, each)))
+                || aslant(chart.crossing() ? t : t.reject(each -> Math.abs(each) < SLACK));
     }
 
     /** Whether the corners of a rectangle lie at more than its two sides. */
