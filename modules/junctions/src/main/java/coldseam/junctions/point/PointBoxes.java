@@ -99,7 +99,7 @@ public record PointBoxes(
     }
 
     /** A body in each of its places; a ring in four pieces. */
-    private static ImmutableList<Block> blocks(PointLaying.Laid body) {
+    static ImmutableList<Block> blocks(PointLaying.Laid body) {
         double scale = body.round() ? SQUARE : 1;
         double w = scale * body.halfWidth();
         double h = scale * body.halfHeight();
@@ -151,20 +151,25 @@ public record PointBoxes(
         return true;
     }
 
-    /** What the plane through the axis that runs sideways and outwards cuts, from the axis on. */
+    /** What the plane through the axis that runs sideways and outwards cuts of what is solved, from the axis on. */
     ImmutableList<Crossed> inPlane() {
-        return blocks.select(each -> each.box().low(1) <= 0
-                        && each.box().high(1) > 0
-                        && each.box().high(0) > 0)
-                .collect(each -> new Crossed(
-                        each.material(),
-                        new PointSection.Body(
-                                each.material().name(),
-                                each.material().conductivity(),
-                                Math.max(0, each.box().low(0)),
-                                each.box().high(0),
-                                each.box().low(2),
-                                each.box().high(2))));
+        return blocks.select(PointBoxes::isInPlane).collect(PointBoxes::crossed);
+    }
+
+    static boolean isInPlane(Block each) {
+        return each.box().low(1) <= 0 && each.box().high(1) > 0 && each.box().high(0) > 0;
+    }
+
+    static Crossed crossed(Block each) {
+        return new Crossed(
+                each.material(),
+                new PointSection.Body(
+                        each.material().name(),
+                        each.material().conductivity(),
+                        Math.max(0, each.box().low(0)),
+                        each.box().high(0),
+                        each.box().low(2),
+                        each.box().high(2)));
     }
 
     /** m², of the surface. */

@@ -96,22 +96,26 @@ public record PointComposition(
 
     private static PointComposition ofBoxes(Detail detail, PointSetup setup, PointLaying laying) {
         PointBoxes boxes = PointBoxes.of(detail.name(), setup, laying);
-        ImmutableList<PointBoxes.Crossed> crossed = boxes.inPlane();
         return new PointComposition(
-                section(detail, setup, laying, crossed.collect(PointBoxes.Crossed::body)),
+                section(detail, setup, laying, boxes.inPlane().collect(PointBoxes.Crossed::body)),
                 Optional.of(boxes),
-                pieces(
-                        laying,
-                        boxes.half(),
-                        crossed.collect(each -> new Painted(
-                                each.material(),
-                                each.body().inner(),
-                                each.body().outer(),
-                                each.body().from(),
-                                each.body().to(),
-                                true))),
+                pieces(laying, boxes.half(), painted(laying, boxes)),
                 boxes.fills(laying.fills.toImmutable()),
                 laying.notes.distinct().toImmutable());
+    }
+
+    /** What the plane through the axis cuts, with what is only drawn. */
+    private static ImmutableList<Painted> painted(PointLaying laying, PointBoxes boxes) {
+        MutableList<Painted> all = Lists.mutable.empty();
+        for (PointLaying.Laid laid : laying.bodies) {
+            for (PointBoxes.Block block : PointBoxes.blocks(laid).select(PointBoxes::isInPlane)) {
+                PointSection.Body body = PointBoxes.crossed(block).body();
+                boolean solved = laid.solved() && boxes.blocks().contains(block);
+                all.add(new Painted(
+                        block.material(), body.inner(), body.outer(), body.from(), body.to(), solved));
+            }
+        }
+        return all.toImmutable();
     }
 
     private static PointSection section(
