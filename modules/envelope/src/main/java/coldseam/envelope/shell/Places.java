@@ -55,10 +55,8 @@ final class Places {
                         : word(first) + " side, between the " + first.storey() + " and the " + second.storey();
             case BETWEEN -> kind.label() + " between " + first.name() + " and " + second.name();
             case MEETING ->
-                first.use() == Body.Use.FLOOR && second.use() == Body.Use.FLOOR
-                        ? kind.label() + " between the " + first.storey() + " and the " + second.storey()
-                        : where(first, second) + " side, " + first.storey() + ", where " + noun(first) + " meets "
-                                + noun(second, first);
+                where(first, second) + " side, " + first.storey() + ", where " + noun(first) + " meets "
+                        + noun(second, first);
         };
     }
 

@@ -29,9 +29,6 @@ public final class QuantityParser {
     /** Read by half of the world as thousands, such as 1.200. */
     private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
 
-    /** 1/8 in, thousandths of a millimetre. */
-    private static final int EIGHTH = 3175;
-
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final Pattern SPACE = Pattern.compile("[\\p{Zs}\\p{Cf}]");
     private static final Pattern DASH_FIRST = Pattern.compile("^[−–]\\s*");
@@ -142,8 +139,7 @@ public final class QuantityParser {
      */
     private static void refusePointed(String number, String written, String noun, String allowed) {
         Matcher match = POINTED.matcher(number);
-        if (match.matches()
-                && !isOddEighth(1000 * Integer.parseInt(match.group(1)) + Integer.parseInt(match.group(2)))) {
+        if (match.matches()) {
             String digits = match.group(2).replaceAll("0+$", "");
             throw new UnreadableException(
                     noun + " is needed",
@@ -152,13 +148,8 @@ public final class QuantityParser {
                     "three digits after a point are thousands to some: write " + match.group(1) + match.group(2)
                             + " or "
                             + match.group(1)
-                            + (digits.isEmpty() ? "" : "." + digits + (digits.length() < 3 ? "" : "0")));
+                            + (digits.isEmpty() ? "" : "." + digits.substring(0, Math.min(2, digits.length()))));
         }
-    }
-
-    /** Whether so many thousandths of a millimetre are an odd number of eighths of an inch, which have three digits by nature. */
-    private static boolean isOddEighth(int thousandths) {
-        return thousandths % EIGHTH == 0 && thousandths / EIGHTH % 2 != 0;
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
