@@ -111,8 +111,7 @@ public record PointComposition(
             for (PointBoxes.Block block : PointBoxes.blocks(laid).select(PointBoxes::isInPlane)) {
                 PointSection.Body body = PointBoxes.crossed(block).body();
                 boolean solved = laid.solved() && boxes.blocks().contains(block);
-                all.add(new Painted(
-                        block.material(), body.inner(), body.outer(), body.from(), body.to(), solved));
+                all.add(new Painted(block.material(), body.inner(), body.outer(), body.from(), body.to(), solved));
             }
         }
         return all.toImmutable();

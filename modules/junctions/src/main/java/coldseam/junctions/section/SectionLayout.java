@@ -88,7 +88,8 @@ public record SectionLayout(
                 thing ? scene.secondOutside() : 0,
                 scene.chart().convex(),
                 composer.pieces()
-                        .reject(each -> each.effect() == Painted.Effect.DRAWN || isAslantInTheAir(each, composer, scene))
+                        .reject(each ->
+                                each.effect() == Painted.Effect.DRAWN || isAslantInTheAir(each, composer, scene))
                         .collect(each -> piece(detail, scene.chart(), each, composer.outline(each.solved(), 0))),
                 Lists.immutable
                         .ofAll(composer.cutDistances().entrySet())

@@ -69,7 +69,8 @@ class PointBoxesTest {
     /** A collar that is only drawn is in the drawing where the post is made of boxes, too, and the heat flow does not see it. */
     @Test
     void whatIsOnlyDrawnIsDrawn() {
-        String post = "body: post, material: rod, width: 60 mm, height: 60 mm, from: structure.outside, to: outside + 1 m";
+        String post =
+                "body: post, material: rod, width: 60 mm, height: 60 mm, from: structure.outside, to: outside + 1 m";
         String collar = "body: collar, material: bitumen sheet, width: 68 mm, height: 68 mm, from: outside,"
                 + " to: outside + 150 mm, drawn-only: true";
         PointComposition drawn = PointComposition.compose(
