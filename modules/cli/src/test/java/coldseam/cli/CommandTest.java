@@ -102,7 +102,7 @@ class CommandTest {
                 .orElseThrow();
         assertTrue(
                 total.startsWith("total,\"of what has a value; H_T is at least ")
-                        && total.contains(" W/K, not known: 1 surface is missing, "),
+                        && total.contains(" W/K: 1 surface is missing, "),
                 total);
     }
 

@@ -181,7 +181,7 @@ public final class HonestWords {
                 .orElse("");
     }
 
-    /** H_T, with "at least" and "not known" where something is missing. */
+    /** H_T, with "at least" where something is missing. */
     public String total() {
         OptionalDouble least = least();
         if (least.isEmpty()) {
@@ -189,7 +189,7 @@ public final class HonestWords {
         }
         // A least value is rounded down.
         double down = Math.floor(10 * least.getAsDouble()) / 10;
-        return "at least " + units.readable(down, down, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known";
+        return "at least " + units.readable(down, down, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** W/K that H_T has at least, whatever is built where something has no value; empty where it is known. */
