@@ -79,8 +79,12 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
         }
     }
 
-    private static double greaterLength(DetailParameter length, int steps) {
+    /** m, so many steps on from its own; a range of less than two lattices leaves no room for steps. */
+    static double greaterLength(DetailParameter length, int steps) {
         double left = length.most() - length.value();
+        if (steps == STEPS || left < 2 * FINE_LATTICE) {
+            return length.most();
+        }
         double lattice = left < LITTLE ? FINE_LATTICE : LATTICE;
         return Math.min(length.most(), Math.rint((length.value() + left * steps / STEPS) / lattice) * lattice);
     }

@@ -104,6 +104,13 @@ public enum UnitSystem {
         return withUnit(readableNumber(lower, upper, dimension), dimension);
     }
 
+    /** What something is at least, with as many digits, rounded down. */
+    public String atLeast(double value, Dimension dimension) {
+        double least = value(value, dimension);
+        return withUnit(
+                rounded(least, readableDecimals(Math.abs(least), dimension), RoundingMode.FLOOR), dimension);
+    }
+
     /** The same without its unit, for a column headed by {@link #label}. */
     public String readableNumber(double lower, double upper, Dimension dimension) {
         double low = value(lower, dimension);

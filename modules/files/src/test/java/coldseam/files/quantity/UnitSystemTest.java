@@ -127,4 +127,12 @@ class UnitSystemTest {
         assertEquals("123457", UnitSystem.significant(123457, 123457, 3));
         assertEquals("0…∞", UnitSystem.significant(0, Double.POSITIVE_INFINITY, 6));
     }
+
+    /** 10 W/K are 18.956 Btu/(h·°F): what is at least so much is not printed as more. */
+    @Test
+    void aLeastValueIsRoundedDown() {
+        assertEquals("18.9 Btu/(h·°F)", UnitSystem.US.atLeast(10, Dimension.HEAT_LOSS_COEFFICIENT));
+        assertEquals("87.1 W/K", UnitSystem.SI.atLeast(87.19, Dimension.HEAT_LOSS_COEFFICIENT));
+        assertEquals("0.89 W/K", UnitSystem.SI.atLeast(0.899, Dimension.HEAT_LOSS_COEFFICIENT));
+    }
 }

@@ -187,9 +187,7 @@ public final class HonestWords {
         if (least.isEmpty()) {
             return new Print(units).of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
         }
-        // A least value is rounded down.
-        double down = Math.floor(10 * least.getAsDouble()) / 10;
-        return "at least " + units.readable(down, down, Dimension.HEAT_LOSS_COEFFICIENT);
+        return "at least " + units.atLeast(least.getAsDouble(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** W/K that H_T has at least, whatever is built where something has no value; empty where it is known. */

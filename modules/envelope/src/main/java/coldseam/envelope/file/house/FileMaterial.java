@@ -9,6 +9,7 @@ import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import java.util.Optional;
@@ -64,8 +65,9 @@ record FileMaterial(
         Optional<Boolean> timber,
 
         @Doc(
-                "What a layer of it carries by itself: nothing (linings, plasters, screeds, sheets), or itself and what stands on it,"
-                        + " but no room's span (masonry). A built-in material's own where left out, else it spans.")
+                "What a layer of it carries by itself: nothing (linings, plasters, screeds, sheets); stands: itself and what stands on it,"
+                        + " but no room's span (masonry); spans; or timber, which the key of that name says as well. A built-in"
+                        + " material's own where left out, else it spans.")
         Optional<Material.Carries> carries,
 
         @Doc(
@@ -130,9 +132,9 @@ record FileMaterial(
                     "remove one of the two keys");
         }
         InsulationClaim.check(conductivity, insulates, insulatesSource);
-        if (timber.orElse(false) && !mayBeTimber(conductivity)) {
+        if (saysTimber(timber, carries) && !mayBeTimber(conductivity)) {
             throw new BadValueException(
-                    "timber",
+                    timber.isPresent() ? "timber" : "carries",
                     "timber does not conduct as little or as much",
                     Phrase.of(conductivity, Dimension.CONDUCTIVITY),
                     Phrase.of("more than ")
@@ -141,6 +143,13 @@ record FileMaterial(
                             .and(TIMBER_AT_MOST, Dimension.CONDUCTIVITY),
                     "remove timber, or correct the conductivity");
         }
+        if (carries.isPresent() && timber.isPresent() && timber.get() != (carries.get() == Material.Carries.TIMBER)) {
+            throw new BadValueException(
+                    "carries",
+                    "a material is timber, or it is not",
+                    "carries: " + Words.word(carries.get()) + " beside timber: " + timber.get(),
+                    "remove one of the two keys");
+        }
         SourceText.require("source", source);
         insulatesSource.ifPresent(text -> SourceText.require("insulatesSource", text));
     }
@@ -148,6 +157,15 @@ record FileMaterial(
     /** Whether it conducts like wood. */
     boolean mayBeTimber() {
         return mayBeTimber(conductivity);
+    }
+
+    private static boolean saysTimber(Optional<Boolean> timber, Optional<Material.Carries> carries) {
+        return timber.orElse(false) || carries.filter(Material.Carries.TIMBER::equals).isPresent();
+    }
+
+    /** What it says that it carries, in either key. */
+    Optional<Material.Carries> saidToCarry() {
+        return saysTimber(timber, carries) ? Optional.of(Material.Carries.TIMBER) : carries;
     }
 
     private static boolean mayBeTimber(double conductivity) {
@@ -171,9 +189,9 @@ record FileMaterial(
                 bears.or(() -> known.flatMap(FileMaterial::bears))
                         .map(FileBears::sources)
                         .orElse(Maps.immutable.empty()),
-                timber.or(() -> known.flatMap(FileMaterial::timber)).orElse(false)
-                        ? Material.Carries.TIMBER
-                        : carries.or(() -> known.flatMap(FileMaterial::carries)).orElse(Material.Carries.SPANS),
+                saidToCarry()
+                        .or(() -> known.flatMap(FileMaterial::saidToCarry))
+                        .orElse(Material.Carries.SPANS),
                 MaterialLibrary.isAir(name),
                 within,
                 new Provenance(source, sureness));

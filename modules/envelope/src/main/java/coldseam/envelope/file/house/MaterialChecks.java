@@ -144,7 +144,18 @@ public final class MaterialChecks {
                     "timber: " + builtIn.get(),
                     "remove timber, or give the product a name of its own");
         }
+        Optional<Material.Carries> carries = known.map(each -> each.saidToCarry().orElse(Material.Carries.SPANS));
+        own.value()
+                .carries()
+                .filter(it -> carries.isPresent() && it != carries.get())
+                .ifPresent(it -> faults.add(
+                        own.place(),
+                        "a material of a built-in one's name carries what that does",
+                        "carries: " + Words.word(it),
+                        "carries: " + Words.word(carries.get()),
+                        "remove carries, or give the product a name of its own"));
         if (said.isEmpty()
+                && own.value().carries().isEmpty()
                 && known.isEmpty()
                 && own.value().mayBeTimber()
                 && WOOD.matcher(own.name().toLowerCase(Locale.ROOT)).find()
