@@ -183,12 +183,12 @@ final class VerdictText {
                 "design load",
                 print.of(loss.designLoad(), Dimension.POWER) + " at "
                         + print.of(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors, "
-                        + HeatLossWords.of(loss));
+                        + HeatLossWords.of(audit));
         loss.annualLoss()
                 .ifPresent(annual -> row(
                         lines,
                         "loss in a year",
-                        print.of(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(loss)));
+                        print.of(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(audit)));
         mould(lines);
         row(lines, "inside assemblies", inside());
         audit.terraces().forEach(terrace -> row(lines, "terrace", TerraceWords.brief(terrace, units)));

@@ -94,7 +94,11 @@ class CommandTest {
     @Test
     void theTableOfHeatSaysWhatItsTotalLacks() throws IOException {
         Path house = box("{all: wall}", "{all: wall, south: none}");
-        Run.of("audit", house.toString(), "-o", file("hole", "pdf"), "--csv", file("hole", "csv"));
+        Run run = Run.of("audit", house.toString(), "-o", file("hole", "pdf"), "--csv", file("hole", "csv"));
+        String told = run.out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("H_T = at least "), run::out);
+        assertTrue(told.contains("as inputs are known of what has a value, "), run::out);
+        assertTrue(told.matches(".* design load [0-9.…]+ W at -10.0 °C outdoors, transmission [^:]*, of what has a value .*"), run::out);
         String total = Files.readString(Path.of(file("hole", "csv").replace(".csv", "-heat-loss.csv")))
                 .lines()
                 .filter(line -> line.startsWith("total,"))

@@ -125,17 +125,14 @@ public enum AuditCsv {
                 .lines()
                 .collect(line -> new Loss(Words.word(line.group()), Optional.of(line), line.loss()))
                 .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
-        String least = new HonestWords(audit, units)
-                .unknown()
-                .map(why -> "of what has a value; H_T is " + new HonestWords(audit, units).total() + ": " + why)
-                .orElse("");
+        String partial = new HonestWords(audit, units).partial().orElse("");
         return Csv.<Loss>in(units)
                 .with("group", Loss::group)
                 .with(
                         "part",
                         row -> row.line()
                                 .map(line -> HeatLossWords.name(line.part()))
-                                .orElse(least))
+                                .orElse(partial))
                 .some(
                         "size",
                         Loss::line,

@@ -50,7 +50,7 @@ final class HouseForms {
             .maybeNumber("atLeast_W_per_K", in -> new HonestWords(in.audit(), UnitSystem.SI).least())
             .says("the coefficient at least, whatever is built there; given with notKnown")
             .maybeNumber("annualLoss_kWh", in -> in.audit().heatLoss().annualLoss())
-            .says("by degree days, without gains")
+            .says("by degree days, without gains, of what has a value")
             .with("unbroken", FLAG, in -> in.audit().verdict().unbroken())
             .with("gaps", WHOLE, in -> in.audit().verdict().gaps())
             .with("weakSpots", WHOLE, in -> in.audit().verdict().weakSpots())

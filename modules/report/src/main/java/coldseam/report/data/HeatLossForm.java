@@ -67,7 +67,9 @@ final class HeatLossForm {
             .says("the rest of that difference: corrections of U that no section holds")
             .maybeNumber("ventilation_W_per_K", HeatLoss::ventilation)
             .with("designLoad_W", BOUNDS, HeatLoss::designLoad)
+            .says("of what has a value")
             .maybeNumber("annualLoss_kWh", HeatLoss::annualLoss)
+            .says("of what has a value")
             .with("lines", LINE.list(), HeatLoss::lines)
             .says("their sum is the total");
 
@@ -90,7 +92,7 @@ final class HeatLossForm {
                     "totalAsInputsAreKnown_W_per_K",
                     BOUNDS,
                     told -> told.inputs().range(told.loss().total()))
-            .says("H_T where each input is off by its share, independently, to first order")
+            .says("total_W_per_K where each input is off by its share, independently, to first order")
             .with(
                     "inputs",
                     INPUT.list(),

@@ -64,9 +64,9 @@ public final class HeatLossPages {
                 + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
                 + " added, so that the table adds up as printed."));
         new HonestWords(page.audit(), print.units())
-                .unknown()
-                .ifPresent(why -> flow.add(Blocks.text(
-                        "It is a least value and not known: " + why + ".", Style.BODY.with(Palette.EMBER))));
+                .partial()
+                .ifPresent(partial -> flow.add(
+                        Blocks.text("The sum is " + partial + ".", Style.BODY.with(Palette.EMBER))));
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("part", 1),
@@ -216,11 +216,11 @@ public final class HeatLossPages {
                         + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
                         + " indoors, "
                         + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
-                        + " outdoors, " + HeatLossWords.of(loss)),
+                        + " outdoors, " + HeatLossWords.of(page.audit())),
                 print.of(loss.designLoad(), Dimension.POWER));
         if (loss.annualLoss().isPresent()) {
             table = table.fact(
-                    Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(loss)),
+                    Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(page.audit())),
                     print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
         }
         page.flow().add(table);

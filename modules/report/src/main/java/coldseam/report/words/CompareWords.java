@@ -3,6 +3,7 @@ package coldseam.report.words;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.engine.Unknown;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
@@ -100,10 +101,7 @@ public record CompareWords(UnitSystem units) {
 
     /** H of a house that is counted without its corners, or that it is not known. */
     public String loss(Audit audit) {
-        HonestWords honest = new HonestWords(audit, units);
-        return honest.unknown().isPresent()
-                ? honest.total()
-                : print().of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return new HonestWords(audit, units).total();
     }
 
     /** What the corners of a house lose where edges meet, and seams that touch beyond what each loses alone. */
@@ -292,6 +290,7 @@ public record CompareWords(UnitSystem units) {
         OptionalDouble annual = audit.heatLoss().annualLoss();
         return annual.isPresent()
                 ? Optional.of(units.format(annual.getAsDouble(), Dimension.ENERGY) + " a year"
+                        + (Unknown.of(audit).none() ? "" : " " + HeatLossWords.PART)
                         + price(audit.house()).map(each -> " at " + each).orElse(""))
                 : Optional.empty();
     }

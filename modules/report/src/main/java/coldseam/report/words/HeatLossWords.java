@@ -1,20 +1,25 @@
 package coldseam.report.words;
 
-import coldseam.audit.HeatLoss;
+import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.engine.Unknown;
 
-/** What the lines of the heat-loss table are called. */
+/** What the lines of the heat-loss table are called, and what its sums are of. */
 public final class HeatLossWords {
+
+    /** Where something has none, so that a sum is no bound of the house's. */
+    static final String PART = "of what has a value";
 
     private HeatLossWords() {}
 
     /** What load and yearly loss are made of: who sizes a heater must see that air is not in it. */
-    public static String of(HeatLoss loss) {
-        return loss.ventilation().isPresent()
-                ? "transmission and ventilation"
-                : "transmission alone (no ventilation given)";
+    public static String of(Audit audit) {
+        return (audit.heatLoss().ventilation().isPresent()
+                        ? "transmission and ventilation"
+                        : "transmission alone (no ventilation given)")
+                + (Unknown.of(audit).none() ? "" : ", " + PART);
     }
 
     /** The name of a line. */

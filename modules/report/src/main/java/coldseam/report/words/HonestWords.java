@@ -123,7 +123,7 @@ public final class HonestWords {
                 + (unchecked.isEmpty() ? "" : ", condensation inside " + Phrases.listed(unchecked) + " not judged");
     }
 
-    /** Why the heat-loss coefficient is a least value only; empty where it is known. */
+    /** Why the heat-loss coefficient is not known; empty where it is. */
     public Optional<String> unknown() {
         Unknown unknown = Unknown.of(audit);
         MutableList<String> parts = Lists.mutable.empty();
@@ -146,12 +146,12 @@ public final class HonestWords {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
-    /** What the axis of a picture says that has the loss of some houses, "at least" where one of them has no more than a least value. */
+    /** What the axis of a picture says that has the loss of some houses, of which something may have no value. */
     public static String axis(ImmutableList<Audit> audits, UnitSystem units) {
         return "heat-loss coefficient H, "
                 + (audits.anySatisfy(
                                 audit -> new HonestWords(audit, units).unknown().isPresent())
-                        ? "at least, "
+                        ? HeatLossWords.PART + ", "
                         : "")
                 + units.label(Dimension.HEAT_LOSS_COEFFICIENT);
     }
@@ -165,7 +165,8 @@ public final class HonestWords {
         InputUncertainty.Input most = inputs.largestFirst().getFirst();
         boolean usual = inputs.inputs().noneSatisfy(InputUncertainty.Input::given);
         var range = inputs.range(audit.heatLoss().total());
-        return Optional.of(units.number(range.lower(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " to "
+        return Optional.of((Unknown.of(audit).none() ? "" : HeatLossWords.PART + ", ")
+                + units.number(range.lower(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " to "
                 + units.number(range.upper(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " "
                 + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each input may be off by "
                 + say(InputUncertainty.USUAL, Dimension.SHARE)
@@ -188,6 +189,11 @@ public final class HonestWords {
             return new Print(units).of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT);
         }
         return "at least " + units.atLeast(least.getAsDouble(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    /** What a sum of the house's losses is, where something has no value and the sum is no bound; empty where all have. */
+    public Optional<String> partial() {
+        return unknown().map(why -> HeatLossWords.PART + "; H_T is " + total() + ": " + why);
     }
 
     /** W/K that H_T has at least, whatever is built where something has no value; empty where it is known. */

@@ -59,14 +59,14 @@ class HonestWordsTest {
     }
 
     @Test
-    void theAxisOfAPictureSaysWhereALossIsALeastOne() {
+    void theAxisOfAPictureSaysWhereSomethingHasNoValue() {
         Audit known = Sample.audit(Sample.yaml(), Sample.good());
         Audit unknown = Sample.audit(
                 Sample.yaml().replace("edge-good", "edge-misfit"),
                 Sample.good().take(2).newWith(Made.good("edge-misfit", JunctionKind.FLAT_ROOF_EDGE)));
         assertEquals("heat-loss coefficient H, W/K", HonestWords.axis(Lists.immutable.of(known), UnitSystem.SI));
         assertEquals(
-                "heat-loss coefficient H, at least, W/K",
+                "heat-loss coefficient H, of what has a value, W/K",
                 HonestWords.axis(Lists.immutable.of(known, unknown), UnitSystem.SI));
     }
 
