@@ -29,6 +29,9 @@ public final class QuantityParser {
     /** Read by half of the world as thousands, such as 1.200. */
     private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
 
+    /** 1/8 in, thousandths of a millimetre. */
+    private static final int EIGHTH = 3175;
+
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final Pattern SPACE = Pattern.compile("[\\p{Zs}\\p{Cf}]");
     private static final Pattern DASH_FIRST = Pattern.compile("^[−–]\\s*");
@@ -148,8 +151,15 @@ public final class QuantityParser {
                     "three digits after a point are thousands to some: write " + match.group(1) + match.group(2)
                             + " or "
                             + match.group(1)
-                            + (digits.isEmpty() ? "" : "." + digits.substring(0, Math.min(2, digits.length()))));
+                            + (digits.isEmpty() ? "" : "." + digits + (digits.length() < 3 ? "" : "0")));
         }
+    }
+
+    /** Whether so many millimetres are an odd number of eighths of an inch, which have three digits by nature. */
+    private static boolean isOddEighth(String millimetres) {
+        Matcher match = POINTED.matcher(millimetres);
+        int thousandths = match.matches() ? Integer.parseInt(match.group(1) + match.group(2)) : 0;
+        return thousandths % EIGHTH == 0 && thousandths / EIGHTH % 2 != 0;
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
@@ -315,7 +325,8 @@ public final class QuantityParser {
                     written,
                     kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
         }
-        if (dimension.isWhole(unit)) {
+        boolean length = dimension.inside().sameKindAs(Dimension.LENGTH.inside());
+        if (dimension.isWhole(unit) && !(length && isOddEighth(match.group(1)))) {
             refusePointed(match.group(1), written, dimension.noun(), dimension.allowed());
         }
         return inside.factor() == unit.factor()

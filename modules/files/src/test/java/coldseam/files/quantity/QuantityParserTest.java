@@ -30,6 +30,8 @@ class QuantityParserTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
+                "22.225 mm   | 22.225",
+                "3.175 mm    | 3.175",
                 "8 in        | 203.2",
                 "8in         | 203.2",
                 "8\"         | 203.2",
@@ -200,7 +202,8 @@ class QuantityParserTest {
                 "200 MM       | LENGTH        | a length is needed; got 200 MM; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; \"MM\" is no unit known here: write mm",
                 "1,200 mm     | LENGTH        | a length is needed; got 1,200 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write thousands without a mark or space, and decimals after a point",
                 "1.200 mm     | THICKNESS     | a thickness is needed; got 1.200 mm; allowed: a number with its unit, such as 200 mm or 8 in or 5/8 in; three digits after a point are thousands to some: write 1200 or 1.2",
-                "12.705 mm    | LENGTH        | a length is needed; got 12.705 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; three digits after a point are thousands to some: write 12705 or 12.70",
+                "12.705 mm    | LENGTH        | a length is needed; got 12.705 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; three digits after a point are thousands to some: write 12705 or 12.7050",
+                "3.175 K·d    | DEGREE_DAYS   | a number of degree days is needed; got 3.175 K·d; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; three digits after a point are thousands to some: write 3175 or 3.1750",
                 "3.000 K·d    | DEGREE_DAYS   | a number of degree days is needed; got 3.000 K·d; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; three digits after a point are thousands to some: write 3000 or 3",
                 "1 200 mm     | LENGTH        | a length is needed; got 1 200 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write thousands without a mark or space, and decimals after a point",
                 "8 inchs      | LENGTH        | a length is needed; got 8 inchs; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; \"inchs\" is no unit known here",
@@ -267,6 +270,8 @@ class QuantityParserTest {
             var refused = assertThrows(UnreadableException.class, read);
             assertTrue(refused.getMessage().endsWith(next), refused.getMessage());
         }
+        // Of a length it would be an eighth of an inch.
+        assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("3.175 EUR/m"));
     }
 
     /** In units whose thousandths are written, and where the whole part is none, the point is a point. */
