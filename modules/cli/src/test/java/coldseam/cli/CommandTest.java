@@ -98,7 +98,10 @@ class CommandTest {
         String told = run.out().replaceAll("\\s+", " ");
         assertTrue(told.contains("H_T = at least "), run::out);
         assertTrue(told.contains("as inputs are known of what has a value, "), run::out);
-        assertTrue(told.matches(".* design load [0-9.…]+ W at -10.0 °C outdoors, transmission [^:]*, of what has a value .*"), run::out);
+        assertTrue(
+                told.matches(
+                        ".* design load [0-9.…]+ W at -10.0 °C outdoors, transmission [^:]*, of what has a value .*"),
+                run::out);
         String total = Files.readString(Path.of(file("hole", "csv").replace(".csv", "-heat-loss.csv")))
                 .lines()
                 .filter(line -> line.startsWith("total,"))

@@ -25,7 +25,8 @@ class GreaterLengthsTest {
         double before = length.value();
         for (int steps = 1; steps <= 3; steps++) {
             double tried = GreaterLengths.greaterLength(length, steps);
-            assertTrue(tried > length.value() && tried >= before && tried <= most, steps + " of " + length + ": " + tried);
+            assertTrue(
+                    tried > length.value() && tried >= before && tried <= most, steps + " of " + length + ": " + tried);
             before = tried;
         }
         assertEquals(most, before, 1e-9, length::toString);

@@ -107,8 +107,7 @@ public enum UnitSystem {
     /** What something is at least, with as many digits, rounded down. */
     public String atLeast(double value, Dimension dimension) {
         double least = value(value, dimension);
-        return withUnit(
-                rounded(least, readableDecimals(Math.abs(least), dimension), RoundingMode.FLOOR), dimension);
+        return withUnit(rounded(least, readableDecimals(Math.abs(least), dimension), RoundingMode.FLOOR), dimension);
     }
 
     /** The same without its unit, for a column headed by {@link #label}. */

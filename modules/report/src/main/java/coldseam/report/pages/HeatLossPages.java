@@ -65,8 +65,8 @@ public final class HeatLossPages {
                 + " added, so that the table adds up as printed."));
         new HonestWords(page.audit(), print.units())
                 .partial()
-                .ifPresent(partial -> flow.add(
-                        Blocks.text("The sum is " + partial + ".", Style.BODY.with(Palette.EMBER))));
+                .ifPresent(partial ->
+                        flow.add(Blocks.text("The sum is " + partial + ".", Style.BODY.with(Palette.EMBER))));
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("part", 1),

@@ -160,7 +160,8 @@ record FileMaterial(
     }
 
     private static boolean saysTimber(Optional<Boolean> timber, Optional<Material.Carries> carries) {
-        return timber.orElse(false) || carries.filter(Material.Carries.TIMBER::equals).isPresent();
+        return timber.orElse(false)
+                || carries.filter(Material.Carries.TIMBER::equals).isPresent();
     }
 
     /** What it says that it carries, in either key. */
@@ -189,9 +190,7 @@ record FileMaterial(
                 bears.or(() -> known.flatMap(FileMaterial::bears))
                         .map(FileBears::sources)
                         .orElse(Maps.immutable.empty()),
-                saidToCarry()
-                        .or(() -> known.flatMap(FileMaterial::saidToCarry))
-                        .orElse(Material.Carries.SPANS),
+                saidToCarry().or(() -> known.flatMap(FileMaterial::saidToCarry)).orElse(Material.Carries.SPANS),
                 MaterialLibrary.isAir(name),
                 within,
                 new Provenance(source, sureness));

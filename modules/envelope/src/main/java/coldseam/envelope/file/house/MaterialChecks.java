@@ -144,7 +144,8 @@ public final class MaterialChecks {
                     "timber: " + builtIn.get(),
                     "remove timber, or give the product a name of its own");
         }
-        Optional<Material.Carries> carries = known.map(each -> each.saidToCarry().orElse(Material.Carries.SPANS));
+        Optional<Material.Carries> carries =
+                known.map(each -> each.saidToCarry().orElse(Material.Carries.SPANS));
         own.value()
                 .carries()
                 .filter(it -> carries.isPresent() && it != carries.get())
