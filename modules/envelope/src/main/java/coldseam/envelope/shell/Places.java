@@ -55,8 +55,10 @@ final class Places {
                         : word(first) + " side, between the " + first.storey() + " and the " + second.storey();
             case BETWEEN -> kind.label() + " between " + first.name() + " and " + second.name();
             case MEETING ->
-                where(first, second) + " side, " + first.storey() + ", where " + noun(first) + " meets "
-                        + noun(second, first);
+                first.use() == Body.Use.FLOOR && second.use() == Body.Use.FLOOR
+                        ? kind.label() + " between the " + first.storey() + " and the " + second.storey()
+                        : where(first, second) + " side, " + first.storey() + ", where " + noun(first) + " meets "
+                                + noun(second, first);
         };
     }
 
