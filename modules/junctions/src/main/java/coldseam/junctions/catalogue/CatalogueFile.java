@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -175,12 +176,15 @@ public final class CatalogueFile {
                         entries(JUNCTIONS, "detail", JunctionKind.all()),
                         entries(POINTS, "point", PointKind.all()),
                         entries(CORNERS, "corner", CornerKind.all()))
-                .flatMap(each -> each));
+                .flatMap(List::stream));
     }
 
-    private static Stream<CatalogueEntry> entries(
+    /** A list, since a stream that is laid into another is gone through on one core. */
+    private static List<CatalogueEntry> entries(
             ResourceFolder folder, String sort, ImmutableList<? extends BridgeKind> kinds) {
-        return folder.names().castToList().parallelStream().flatMap(file -> entries(folder, file, sort, kinds));
+        return folder.names().castToList().parallelStream()
+                .flatMap(file -> entries(folder, file, sort, kinds))
+                .toList();
     }
 
     /** By the file's head alone, or by all of it where the head does not say plainly what it is of. */
