@@ -72,7 +72,7 @@ final class AuditCommand implements Callable<Integer> {
         Timings timings = Timings.when(options.timed);
         ImmutableList<String> asked = Lists.immutable.of(
                 "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
-        Told told = options.tell(workshop, terminal, timings, asked, this::told);
+        Told told = options.tell(workshop, terminal, timings, asked, PdfReport::prepare, this::told);
         timings.begin("write");
         for (int i = 0; i < written.size(); i++) {
             AtomicFiles.write(written.get(i), told.documents().get(i));

@@ -13,6 +13,7 @@ import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.RunStore;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
@@ -68,6 +69,7 @@ final class HouseOptions {
      *
      * @param timings hears of each phase
      * @param asked what decides beside the house what is told
+     * @param meanwhile done on another core while the house is read, and over before it is told of; what it throws is thrown
      * @param telling everything that is printed and written of an audit, with what earlier runs drew
      * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
      * @throws RefusedException where options contradict each other
@@ -77,6 +79,7 @@ final class HouseOptions {
             Terminal terminal,
             Timings timings,
             ImmutableList<String> asked,
+            Runnable meanwhile,
             BiFunction<Audit, Keeping, Told> telling) {
         timings.begin("look up");
         Optional<KeptFolder> kept = kept();
@@ -91,10 +94,12 @@ final class HouseOptions {
         }
         return working(kept, workshop, terminal, (shop, lines) -> {
             timings.begin("read");
-            HouseAudit ready = HouseAudit.of(house, shop);
+            ForkJoinTask<?> beside = ForkJoinTask.adapt(meanwhile);
+            HouseAudit ready = HouseAudit.of(house, shop, beside::fork);
             timings.begin("plan");
             Audit audit = ready.compute(new Timed(lines, timings), () -> false);
             timings.begin("documents");
+            beside.join();
             Told told = telling.apply(audit, shop.results());
             before.ifPresent(run -> run.keep(audit.inputDigest(), CatalogueFile.own(ready.catalogue()), told.write()));
             return told;

@@ -32,6 +32,11 @@ public final class PdfReport {
 
     private PdfReport() {}
 
+    /** Makes ready what every report needs, whatever its house: that may be done while a house is read. */
+    public static void prepare() {
+        Flow.prepare();
+    }
+
     /** The report's bytes. */
     public static byte[] bytes(Audit audit, UnitSystem units, Paper paper) {
         return bytes(audit, units, paper, Keeping.NOTHING);

@@ -14,6 +14,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
+import coldseam.files.KnownNames;
 import coldseam.files.SourceDocument;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.pair.PairComputing;
@@ -58,13 +59,20 @@ public final class HouseAudit {
      * @throws FileFaultException with every fault of the files, or of the shape they describe
      */
     public static HouseAudit of(Path path, Workshop workshop) {
+        return of(path, workshop, () -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param catalogued hears when the catalogue is read, on all cores; the house is read on one
+     */
+    public static HouseAudit of(Path path, Workshop workshop, Runnable catalogued) {
         byte[] content = content(path);
+        KnownNames details = workshop.known(path);
+        catalogued.run();
         LoadedHouse loaded = HouseFile.read(
-                path.toString(),
-                content,
-                workshop.known(path),
-                workshop.knownPoints(path),
-                workshop.knownCorners(path));
+                path.toString(), content, details, workshop.knownPoints(path), workshop.knownCorners(path));
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue =

@@ -43,6 +43,12 @@ public final class Flow implements AutoCloseable {
         newPage();
     }
 
+    /** Reads the typeface and loads what writes pages, which the first document would wait for. */
+    public static void prepare() {
+        FontMetrics.shared();
+        PdfDocument.prepare();
+    }
+
     /** The width of the text column, points. */
     public double width() {
         return paper.width() - MARGINS.left() - MARGINS.right();

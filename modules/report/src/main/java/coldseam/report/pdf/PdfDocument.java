@@ -67,6 +67,11 @@ final class PdfDocument implements AutoCloseable {
         steps.add(() -> open(info));
     }
 
+    /** Loads the classes of PDFBox that a document begins with. */
+    static void prepare() {
+        attempt(() -> new PDDocument().close());
+    }
+
     private void open(DocumentInfo info) {
         for (Face face : Face.values()) {
             attempt(() -> {
