@@ -3,6 +3,7 @@ package coldseam.report;
 import coldseam.audit.Audit;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.Keeping;
+import coldseam.report.house.HouseDrawing;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.BridgeSheets;
 import coldseam.report.pages.Cover;
@@ -21,6 +22,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.Print;
 import coldseam.report.words.VerdictWords;
+import java.util.function.Supplier;
 
 /**
  * The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. It
@@ -57,10 +59,11 @@ public final class PdfReport {
                 identity(audit, units, paper));
         try (Flow flow = new Flow(paper, info, keeping)) {
             Page page = new Page(audit, flow, new Print(units));
+            Supplier<HouseDrawing> drawing = flow.beside(() -> new HouseDrawing(audit));
             Cover cover = new Cover();
             cover.write(page);
             SixSides.write(page);
-            HouseViews.write(page);
+            HouseViews.write(page, drawing);
             Gaps.write(page);
             BridgeSheets.write(page);
             HeatLossPages.write(page);
@@ -70,8 +73,10 @@ public final class PdfReport {
             HoldPointPages.write(page);
             InputPages.write(page);
             Method.write(page);
+            // While the last pages are written, which the list of contents waits for.
+            String data = AuditJson.text(audit);
             cover.writeContents(page);
-            flow.attach("audit.json", "The audit as data", AuditJson.text(audit));
+            flow.attach("audit.json", "The audit as data", data);
             String digest = audit.inputDigest();
             return flow.finish(
                     audit.house().name()

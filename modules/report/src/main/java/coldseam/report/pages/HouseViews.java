@@ -8,6 +8,7 @@ import coldseam.report.house.HouseDrawing;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The house with every finding numbered where it is. */
@@ -19,11 +20,12 @@ public final class HouseViews {
 
     private HouseViews() {}
 
-    public static void write(Page page) {
+    /** @param views of the house; waited for once it is their turn */
+    public static void write(Page page, Supplier<HouseDrawing> views) {
         Flow flow = page.flow();
         boolean any = page.audit().findings().notEmpty();
         flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
-        HouseDrawing drawing = new HouseDrawing(page.audit());
+        HouseDrawing drawing = views.get();
         // Below it: what the marks mean, or that nothing was found.
         double below = any ? 50 : 95;
         double height =

@@ -7,7 +7,9 @@ import coldseam.report.drawing.Tag;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -41,6 +43,15 @@ public final class Flow implements AutoCloseable {
         this.paper = paper;
         this.document = new PdfDocument(paper, info, keeping);
         newPage();
+    }
+
+    /**
+     * Begins work on another core that needs nothing of the pages.
+     *
+     * @return waits for what it gives, and fails as it did
+     */
+    public <T> Supplier<T> beside(Callable<T> work) {
+        return document.beside(work);
     }
 
     /** Reads the typeface and loads what writes pages, which the first document would wait for. */

@@ -15,8 +15,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -126,6 +128,11 @@ final class PdfDocument implements AutoCloseable {
             own.set(new PdfCanvas(stream, fonts, structure, page));
         });
         return new DeferredCanvas(steps, keeping, own::get);
+    }
+
+    /** Begins work on another core; see {@link Steps#beside}. */
+    <T> Supplier<T> beside(Callable<T> work) {
+        return steps.beside(work);
     }
 
     int pageCount() {
