@@ -63,7 +63,8 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
 
     private static String carries(Material material) {
         return switch (material.carries()) {
-            case NOTHING -> "carries nothing by itself";
+            case FILL -> "carries nothing, nor a coat";
+            case COAT, NOTHING -> "carries nothing by itself";
             case STANDS -> "stands, and spans nothing by itself";
             case SPANS -> "";
             case TIMBER -> "timber that carries";

@@ -66,14 +66,23 @@ public record Material(
 
     /** What a layer of a material carries by itself, by its kind; how thick it must be for that nobody asks here. */
     public enum Carries {
-        /** Linings, plasters, screeds, sheets and tiles: something else carries them. */
+        /** Batts and loose fill: they carry nothing, and not so much as a coat or a sheet glued on holds on them. */
+        FILL,
+        /** Renders, plasters and sheets that are glued or torched on: they carry nothing, and want something firm along their whole face. */
+        COAT,
+        /** Linings, screeds, foils and tiles: something else carries them. */
         NOTHING,
         /** Masonry: it stands, and spans rooms only as a vault or with steel in it. */
         STANDS,
         /** Concrete and metal, and what says nothing. */
         SPANS,
         /** Wood that carries: joists bear on it, and wood spans its openings; concrete in its place loses more. */
-        TIMBER
+        TIMBER;
+
+        /** Whether it carries nothing else. */
+        public boolean nothing() {
+            return this == FILL || this == COAT || this == NOTHING;
+        }
     }
 
     /** W/(m·K); nothing that air gets into conducts as little, aerogels included (common practice, no source). */

@@ -11,6 +11,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Binds single values: quantities, numbers, words, texts. */
 final class ScalarBinder {
 
+    /** By which a number with a point before three digits may be read as larger, where a most is said that holds either. */
+    private static final double THOUSAND = 1000;
+
     /** From this many on, words are listed in full only where none is near. */
     private static final int MANY = 12;
 
@@ -84,6 +87,16 @@ final class ScalarBinder {
     private Optional<Double> number(SourceNode.Scalar scalar, Shape.Part part, String what) {
         double value = scalar.kind() == SourceNode.Kind.NUMBER ? Double.parseDouble(scalar.text()) : Double.NaN;
         if (Double.isFinite(value)) {
+            Optional<String> pointed = QuantityParser.pointed(scalar.text())
+                    .filter(next -> part != null
+                            && part.note(Bounds.class)
+                                    .map(bounds -> Range.of(bounds, Optional.empty()))
+                                    .filter(range -> range.holds(value) && value * THOUSAND <= range.most())
+                                    .isPresent());
+            if (pointed.isPresent()) {
+                faults.add(scalar, what + " is needed", "a number without a unit", pointed.get());
+                return Optional.empty();
+            }
             return inBounds(scalar, value, Optional.empty(), part, what);
         }
         boolean leadingZero = scalar.text().matches("[+-]?0\\d+.*");

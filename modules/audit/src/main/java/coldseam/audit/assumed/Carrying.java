@@ -74,6 +74,22 @@ public final class Carrying {
             .select(Carrying::isOfMasonry)
             .toImmutableSortedListBy(Assembly::name);
 
+    /** Floors on the ground that masonry alone carries: laid, and not cast, so that walls stand on something else. */
+    public static final Assumption<Assembly> LAID =
+            audit -> OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.FLOOR && isInGround(surface))
+                    .select(Carrying::isOfMasonry)
+                    .toImmutableSortedListBy(Assembly::name);
+
+    /** Those in the ground whose structure is of wood, or has wood in it. */
+    public static final Assumption<Assembly> WOOD_IN_GROUND = audit -> OfHouse.assemblies(audit, Carrying::isInGround)
+            .select(assembly -> assembly.layers()
+                    .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                            && (layer.material().timber()
+                                    || layer.framing()
+                                            .filter(each -> each.material().timber())
+                                            .isPresent())))
+            .toImmutableSortedListBy(Assembly::name);
+
     private Carrying() {}
 
     /**
@@ -127,7 +143,7 @@ public final class Carrying {
     /** Whether what lies outside would slide or fall off: not on the level, nor held by soil. */
     private static boolean hangs(Surface surface) {
         return surface.normal().z() < LEVEL
-                && surface.exposure().kind() != Exposure.Kind.GROUND
+                && !isInGround(surface)
                 && surface.exposure().kind() != Exposure.Kind.PARTY;
     }
 
@@ -166,8 +182,12 @@ public final class Carrying {
         return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
     }
 
+    private static boolean isInGround(Surface surface) {
+        return surface.exposure().kind() == Exposure.Kind.GROUND;
+    }
+
     private static boolean spans(Surface surface) {
-        return surface.use() != Body.Use.WALL && surface.exposure().kind() != Exposure.Kind.GROUND;
+        return surface.use() != Body.Use.WALL && !isInGround(surface);
     }
 
     private static boolean isOfMasonry(Assembly assembly) {
@@ -177,6 +197,6 @@ public final class Carrying {
                         || layer.thickness() > CARRIES
                                 && layer.material().conductivity() > Layer.CARRIES_NOTHING
                                 && layer.material().carries() != Material.Carries.STANDS
-                                && layer.material().carries() != Material.Carries.NOTHING);
+                                && !layer.material().carries().nothing());
     }
 }

@@ -3,6 +3,7 @@ package coldseam.audit.assumed;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
@@ -62,7 +63,19 @@ public final class Rain {
             .collect(Rain::sill)
             .select(sill -> sill.least() < UPTURN - PRINTED);
 
+    /** Flat roofs and decks on which sheets of metal keep out water: their seams are folded, and stand in it. */
+    public static final Assumption<Seamed> SEAMED = audit -> OfHouse.surfaces(audit, Rain::isRainedOn)
+            .flatCollect(surface -> surface.assembly()
+                    .map(Assembly::layers)
+                    .orElseThrow()
+                    .select(layer -> layer.controls().contains(Control.WATER)
+                            && layer.material().conductivity() > Carrying.METAL)
+                    .collect(layer -> new Seamed(surface, layer)));
+
     private Rain() {}
+
+    /** Metal that keeps water out of a surface on the level. */
+    public record Seamed(Surface surface, Layer layer) {}
 
     /**
      * A door over a deck.

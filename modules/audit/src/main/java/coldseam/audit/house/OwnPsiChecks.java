@@ -18,6 +18,13 @@ final class OwnPsiChecks {
 
     static void check(LoadedHouse loaded, Shell shell, Faults faults) {
         ImmutableList<PlacedPsi> own = loaded.ownPsi();
+        own.reject(placed -> shell.edges()
+                        .anySatisfy(edge -> edge.isMeantBy(placed.psi().which())))
+                .forEach(placed -> faults.add(
+                        placed.value(),
+                        "a psi of the house's own is of a seam that the house has",
+                        say(placed.psi().psi()).and(" for a seam that is nowhere"),
+                        "correct its kinds and surfaces, or remove it: it would count nothing"));
         if (own.allSatisfy(each -> each.psi().psi() >= 0)) {
             return;
         }

@@ -143,16 +143,25 @@ public final class QuantityParser {
     private static void refusePointed(String number, String written, String noun, String allowed) {
         Matcher match = POINTED.matcher(number);
         if (match.matches()) {
-            String digits = match.group(2).replaceAll("0+$", "");
-            throw new UnreadableException(
-                    noun + " is needed",
-                    written,
-                    allowed,
-                    "three digits after a point are thousands to some: write " + match.group(1) + match.group(2)
-                            + " or "
-                            + match.group(1)
-                            + (digits.isEmpty() ? "" : "." + digits + (digits.length() < 3 ? "" : "0")));
+            throw new UnreadableException(noun + " is needed", written, allowed, pointed(match));
         }
+    }
+
+    /**
+     * What to write instead of a number that half of the world reads as thousands, such as 50.000; empty for any other.
+     *
+     * @param number without a unit
+     */
+    public static Optional<String> pointed(String number) {
+        Matcher match = POINTED.matcher(number);
+        return match.matches() ? Optional.of(pointed(match)) : Optional.empty();
+    }
+
+    private static String pointed(Matcher match) {
+        String digits = match.group(2).replaceAll("0+$", "");
+        return "three digits after a point are thousands to some: write " + match.group(1) + match.group(2) + " or "
+                + match.group(1)
+                + (digits.isEmpty() ? "" : "." + digits + (digits.length() < 3 ? "" : "0"));
     }
 
     /** Whether so many millimetres are an odd number of eighths of an inch, which have three digits by nature. */

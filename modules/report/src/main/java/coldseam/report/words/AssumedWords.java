@@ -142,6 +142,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (surfaces, say) -> "that "
                             + say.say(surfaces.sumOfDouble(Surface::externalArea), AREA)
                             + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls)"),
+            each(
+                    Rain.SEAMED,
+                    (seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
+                            + seamed.surface().name() + "\" hold standing water (falls of 3° or more are usual)"),
             all(
                     OwnWord.DRAWN_BY_HAND,
                     (rows, say) -> "that " + length(rows, say)
@@ -172,6 +176,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Carrying.VAULT,
                     (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
                             + " (as a vault, or with steel in it)"),
+            all(
+                    Carrying.LAID,
+                    (assemblies, say) -> "that walls stand on footings of their own, not on "
+                            + quoted(assemblies, Assembly::name) + " of masonry, which is laid"),
+            all(
+                    Carrying.WOOD_IN_GROUND,
+                    (assemblies, say) -> "that no damp of the ground reaches the wood of "
+                            + quoted(assemblies, Assembly::name) + ", then or later"),
             each(
                     HouseShape.RAISED,
                     (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "

@@ -65,9 +65,10 @@ record FileMaterial(
         Optional<Boolean> timber,
 
         @Doc(
-                "What a layer of it carries by itself: nothing (linings, plasters, screeds, sheets); stands: itself and what stands on it,"
-                        + " but no room's span (masonry); spans; or timber, which the key of that name says as well. A built-in"
-                        + " material's own where left out, else it spans.")
+                "What a layer of it carries by itself: nothing (linings, screeds, foils); coat: nothing, and it is put on what is"
+                        + " firm (plasters, renders, sheets glued on); fill: not so much as a coat (batts, loose fill); stands: itself"
+                        + " and what stands on it, but no room's span (masonry); spans; or timber, which the key of that name says as"
+                        + " well. A built-in material's own where left out, else it spans.")
         Optional<Material.Carries> carries,
 
         @Doc(

@@ -119,6 +119,7 @@ final class LayerChecks {
                 vacuum(layer, filling);
                 layer.resistance().ifPresent(declared -> resistance(layer, filling, declared));
                 cavity(layers, i, filling);
+                coat(layers, i, filling);
                 vapour(layer, filling);
             }
             layer.framing()
@@ -221,6 +222,46 @@ final class LayerChecks {
         });
     }
 
+    /** A coat, or a sheet glued on, whose only neighbours are batts or loose fill without members: lath and boards are fixed to those. */
+    private void coat(ImmutableList<FileLayer> layers, int i, Material filling) {
+        if (filling.carries() != Material.Carries.COAT
+                || layers.get(i).framing().isPresent()) {
+            return;
+        }
+        Optional<FileLayer> behind =
+                layers.take(i).reject(LayerChecks::isMembrane).getLastOptional();
+        Optional<FileLayer> before =
+                layers.drop(i + 1).reject(LayerChecks::isMembrane).getFirstOptional();
+        Optional<FileLayer> fill = behind.or(() -> before).filter(this::isFill);
+        boolean held = behind.isPresent() && before.filter(this::isFirm).isPresent();
+        if (fill.isPresent() && !held) {
+            faults.add(
+                    layers.get(i).place(),
+                    "a coat, or a sheet glued on, has something firm along its whole face",
+                    layers.get(i).material() + " on " + fill.get().material(),
+                    "on a board, boards or masonry",
+                    "write what is between them as a layer of its own, or a board in the place of "
+                            + fill.get().material());
+        }
+    }
+
+    /** Whether it holds nothing that is put on it, be it between. */
+    private static boolean isMembrane(FileLayer layer) {
+        return layer.role() == Role.MEMBRANE;
+    }
+
+    private boolean isFill(FileLayer layer) {
+        return layer.framing().isEmpty()
+                && material(layer.material())
+                        .filter(each -> each.carries() == Material.Carries.FILL)
+                        .isPresent();
+    }
+
+    /** Whether a sheet before it holds on it, as in a roof that is turned round. */
+    private boolean isFirm(FileLayer layer) {
+        return (layer.role() == Role.STRUCTURE || layer.role() == Role.INSULATION) && !isFill(layer) && !isAir(layer);
+    }
+
     /** What fills the cavity of masonry is of the structure, for floors and lintels may bear on both leaves; other filling carries nothing. */
     private void cavity(ImmutableList<FileLayer> layers, int i, Material filling) {
         FileLayer layer = layers.get(i);
@@ -297,7 +338,7 @@ final class LayerChecks {
         ImmutableList<FileLayer> structure = layers.select(layer -> layer.role() == Role.STRUCTURE && !isAir(layer));
         if (structure.allSatisfy(layer -> layer.framing().isEmpty()
                 && material(layer.material())
-                        .filter(each -> each.carries() == Material.Carries.NOTHING)
+                        .filter(each -> each.carries().nothing())
                         .isPresent())) {
             structure
                     .take(1)
