@@ -41,7 +41,7 @@ final class LateChecks {
                 .toImmutable();
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
-        OwnPsiChecks.check(loaded, shell, faults);
+        OwnPsiChecks.check(loaded, shell, names, faults);
         ImmutableList<String> parts =
                 shell.surfaces().flatCollect(Surface::names).distinct();
         loaded.builtNew()

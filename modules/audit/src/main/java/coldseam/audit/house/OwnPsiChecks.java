@@ -16,9 +16,11 @@ final class OwnPsiChecks {
 
     private OwnPsiChecks() {}
 
-    static void check(LoadedHouse loaded, Shell shell, Faults faults) {
+    /** @param names that a psi may be of; one of another name is refused for that alone */
+    static void check(LoadedHouse loaded, Shell shell, ImmutableList<String> names, Faults faults) {
         ImmutableList<PlacedPsi> own = loaded.ownPsi();
-        own.reject(placed -> shell.edges()
+        own.select(placed -> placed.surfaces().allSatisfy(each -> names.contains(each.value())))
+                .reject(placed -> shell.edges()
                         .anySatisfy(edge -> edge.isMeantBy(placed.psi().which())))
                 .forEach(placed -> faults.add(
                         placed.value(),
