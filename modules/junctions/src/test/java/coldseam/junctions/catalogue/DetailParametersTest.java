@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.AllCores;
 import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Prices;
@@ -23,9 +24,11 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.tuple.Pair;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
+import org.eclipse.collections.impl.tuple.Tuples;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -75,23 +78,30 @@ class DetailParametersTest {
     @Test
     @Tag("slow")
     void lengthsThatInsulateDo() {
-        MutableList<String> faults = Lists.mutable.empty();
-        int tried = 0;
-        for (Detail detail : CatalogueFile.builtIn().junctions()) {
-            for (DetailParameter length : detail.parameters().select(DetailParameter::insulates)) {
-                Detail greater = detail.with(Maps.immutable.of(length.name(), length.most()));
-                tried++;
-                if (Lists.immutable
-                        .of(TypicalBuild.values())
-                        .collect(build -> build.setup(detail))
-                        .noneSatisfy(setup ->
-                                losesLess(greater, detail, setup, 1e-2) || losesLess(greater, detail, setup, 1e-3))) {
-                    faults.add(detail.id() + ": " + length.name());
-                }
-            }
-        }
-        assertEquals("", faults.makeString("\n"));
-        assertTrue(tried > 200, tried + " tried");
+        ImmutableList<Pair<Detail, DetailParameter>> lengths = CatalogueFile.builtIn()
+                .junctions()
+                .flatCollect(detail -> detail.parameters()
+                        .select(DetailParameter::insulates)
+                        .collect(length -> Tuples.pair(detail, length)));
+        ImmutableList<Boolean> helps =
+                AllCores.collect(lengths, each -> helps(each.getOne(), each.getTwo()), done -> {});
+        assertEquals(
+                "",
+                lengths.zip(helps)
+                        .reject(Pair::getTwo)
+                        .collect(pair -> pair.getOne().getOne().id() + ": "
+                                + pair.getOne().getTwo().name())
+                        .makeString("\n"));
+        assertTrue(lengths.size() > 200, lengths.size() + " tried");
+    }
+
+    private static boolean helps(Detail detail, DetailParameter length) {
+        Detail greater = detail.with(Maps.immutable.of(length.name(), length.most()));
+        return Lists.immutable
+                .of(TypicalBuild.values())
+                .collect(build -> build.setup(detail))
+                .anySatisfy(
+                        setup -> losesLess(greater, detail, setup, 1e-2) || losesLess(greater, detail, setup, 1e-3));
     }
 
     /** Whether one provably loses less than the other, both solved to a width; not where one does not fit. */
