@@ -2,14 +2,19 @@ package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.audit.AsFound;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.assumed.OldParts;
 import coldseam.audit.house.HouseAudit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** An old frame house whose sheathing and siding stay under two layers of board, held by screws through furring. */
 @Tag("slow")
@@ -36,5 +41,33 @@ class BoardsOverSidingTest {
         AssemblyRow wall =
                 audit.assemblies().detect(row -> row.assembly().name().equals("wall"));
         assertEquals(0.0160, wall.transmittance() - wall.build().uncorrected(), BY_HAND);
+    }
+
+    /** Where nobody says how a bare frame's corner was found, it was one of frames without boards. */
+    @Test
+    void whatIsFoundOfABareFrameIsOneOfFramesAlone(@TempDir Path folder) throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"));
+        Path file = Files.writeString(
+                folder.resolve("house.yaml"),
+                text.replace(
+                                "taken-down: [foot of the wall, roof]",
+                                "taken-down: [foot of the wall, roof], found: {assemblies: {wall: bare frame}}")
+                        .replace("  floor:\n", """
+                          bare frame:
+                            layers:
+                            - {material: lime plaster, thickness: 15 mm, role: finish}
+                            - {material: air, thickness: 90 mm, role: structure, framing: {material: softwood, share: 20 %}}
+                            - {material: softwood, thickness: 20 mm, role: structure}
+                            - {material: softwood, thickness: 18 mm, role: structure, controls: [air, water]}
+                          floor:
+                        """));
+        Audit audit = HouseAudit.of(file, Bench.SHARED).compute();
+        AsFound.Seam corner = audit.found()
+                .orElseThrow()
+                .of(audit.sheets().detect(sheet -> sheet.kind().equals("outside corner")))
+                .getOnly();
+        assertEquals(
+                "outside-corner-in-frame-solid-post",
+                corner.sheet().orElseThrow().result().detail().id());
     }
 }

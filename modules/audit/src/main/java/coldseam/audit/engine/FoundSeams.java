@@ -57,9 +57,8 @@ final class FoundSeams {
         this.house = planned.asFound().orElseThrow();
         this.shell = shell;
         this.edges = new JunctionPlan(house, shell, catalogue)
-                .plan()
-                .select(each -> said.contains(each.edge().name()))
-                .collect(PlannedEdge::asFound);
+                .planAsFound()
+                .select(each -> said.contains(each.edge().name()));
     }
 
     /** How many different details are to be solved. */

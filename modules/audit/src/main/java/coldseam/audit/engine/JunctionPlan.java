@@ -56,10 +56,15 @@ final class JunctionPlan {
 
     /** One for each edge, in the shell's order. */
     ImmutableList<PlannedEdge> plan() {
-        return shell.edges().collect(this::plan);
+        return shell.edges().collect(edge -> plan(edge, false));
     }
 
-    private PlannedEdge plan(Edge edge) {
+    /** The same of what stands already: where nothing is said of it, it was built as such layers are. */
+    ImmutableList<PlannedEdge> planAsFound() {
+        return shell.edges().collect(edge -> plan(edge, true).asFound());
+    }
+
+    private PlannedEdge plan(Edge edge, boolean found) {
         Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> edge.isMeantBy(choice.which())))
                 .flatMap(choice -> detail(choice, edge));
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
@@ -70,7 +75,7 @@ final class JunctionPlan {
                         setup.map(there -> Composer.isFor(detail, there)).orElse(true));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
-                : own.isPresent() ? Lists.immutable.empty() : standingIn(all);
+                : own.isPresent() ? Lists.immutable.empty() : standingIn(all, found);
         return new PlannedEdge(
                 edge,
                 setup,
@@ -87,13 +92,13 @@ final class JunctionPlan {
 
     /**
      * Those that may stand in, the worst first. Of those for one build alone the worst may, after those for any: nobody who chose
-     * nothing is given the better ones.
+     * nothing is given the better ones. Of what is found they go before.
      */
-    private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all) {
+    private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all, boolean found) {
         return all.select(detail ->
                         detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
                 .toImmutableSortedList(Comparator.comparing(Detail::rank)
-                        .thenComparing(detail -> !detail.drawing().forAnyBuild()));
+                        .thenComparing(detail -> detail.drawing().forAnyBuild() == found));
     }
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */
