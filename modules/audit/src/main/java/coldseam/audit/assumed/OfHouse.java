@@ -7,6 +7,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Seam;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import java.util.function.Function;
 import org.eclipse.collections.api.block.predicate.Predicate;
@@ -15,6 +16,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 
 /** What several assumptions look for in a house. */
 final class OfHouse {
+
+    /** m, within which heights are one. */
+    private static final double HAIR = 1e-3;
 
     private OfHouse() {}
 
@@ -58,6 +62,11 @@ final class OfHouse {
     /** m, the height of its lowest. */
     static double foot(Surface surface) {
         return surface.outline().collectDouble(Point3::z).min();
+    }
+
+    /** Whether an edge runs level, to a millimetre. */
+    static boolean isLevel(Edge edge) {
+        return Math.abs(edge.from().z() - edge.to().z()) < HAIR;
     }
 
     /** Walls of a build-up. */

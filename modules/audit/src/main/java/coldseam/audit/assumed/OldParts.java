@@ -135,8 +135,7 @@ public final class OldParts {
     /** What rests on a wall at an edge along its top, or rises from a deck. */
     private static Optional<Surface> above(Edge edge, Surface below) {
         return edge.second()
-                .filter(other -> edge.opening().isEmpty()
-                        && Math.abs(edge.from().z() - edge.to().z()) < LEVEL)
+                .filter(other -> edge.opening().isEmpty() && OfHouse.isLevel(edge))
                 .map(other -> edge.first().equals(below) ? other : edge.first())
                 .filter(other ->
                         (edge.first().equals(below) || edge.second().get().equals(below))

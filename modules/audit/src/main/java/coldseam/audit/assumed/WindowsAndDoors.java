@@ -123,7 +123,7 @@ public final class WindowsAndDoors {
     /** Windows whose sill lies low over the floor of the light well that they stand in, their own or another's. */
     public static final Assumption<Opening> LOW_IN_WELL = audit -> {
         ImmutableList<Edge> floors =
-                audit.shell().edges().select(edge -> edge.kind() == JunctionKind.LIGHT_WELL && isLevel(edge));
+                audit.shell().edges().select(edge -> edge.kind() == JunctionKind.LIGHT_WELL && OfHouse.isLevel(edge));
         return audit.shell()
                 .edges()
                 .select(edge -> edge.kind() == JunctionKind.SILL && floors.anySatisfy(floor -> isLowOver(floor, edge)))
@@ -163,10 +163,6 @@ public final class WindowsAndDoors {
     /** W/(m²·K), of the whole or of its frame. */
     public static double least(Opening opening) {
         return Math.min(WindowTransmittance.transmittance(opening), opening.frameTransmittance());
-    }
-
-    private static boolean isLevel(Edge edge) {
-        return Math.abs(edge.from().z() - edge.to().z()) < HAIR;
     }
 
     private static boolean isLowOver(Edge floor, Edge sill) {
