@@ -21,8 +21,7 @@ public record SlabOnGround(
         double floorResistance,
         double equivalentThickness,
         double unedgedTransmittance,
-        Optional<EdgeEffect> edge)
-        implements GroundHeat {
+        Optional<EdgeEffect> edge) {
 
     /**
      * The heat loss of a slab.
@@ -40,18 +39,8 @@ public record SlabOnGround(
         return new SlabOnGround(floor, floorResistance, dt, floor.transmittance(dt), edge);
     }
 
-    @Override
-    public double characteristicDimension() {
-        return floor.characteristicDimension();
-    }
-
-    @Override
+    /** U, W/(m²·K), of the floor. */
     public double transmittance() {
-        return unedgedTransmittance + 2 * edge.map(EdgeEffect::psi).orElse(0.0) / characteristicDimension();
-    }
-
-    @Override
-    public double coupling() {
-        return floor.area() * transmittance();
+        return unedgedTransmittance + 2 * edge.map(EdgeEffect::psi).orElse(0.0) / floor.characteristicDimension();
     }
 }

@@ -21,8 +21,7 @@ public record SuspendedFloor(
         double equivalentThickness,
         double groundTransmittance,
         double wallPart,
-        double ventilationPart)
-        implements GroundHeat {
+        double ventilationPart) {
 
     /**
      * The heat loss of a suspended floor.
@@ -51,19 +50,9 @@ public record SuspendedFloor(
         return wallPart + ventilationPart;
     }
 
-    @Override
-    public double characteristicDimension() {
-        return floor.characteristicDimension();
-    }
-
-    @Override
+    /** U, W/(m²·K), of the floor. */
     public double transmittance() {
         return 1 / (1 / floorTransmittance + 1 / (groundTransmittance + edgeTransmittance()));
-    }
-
-    @Override
-    public double coupling() {
-        return floor.area() * transmittance();
     }
 
     /** The crawl space's share of the temperature difference, 0 to 1: its temperature factor b. */

@@ -4,7 +4,6 @@ import coldseam.assemblies.check.PublishedTable.Row;
 import coldseam.assemblies.ground.Basement;
 import coldseam.assemblies.ground.EdgeEffect;
 import coldseam.assemblies.ground.GroundFloor;
-import coldseam.assemblies.ground.HeatedBasement;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.assemblies.ground.UnheatedBasement;
@@ -82,7 +81,7 @@ final class GroundChecks {
         SlabOnGround slab = SlabOnGround.of(floor(row), row.number("Rf m²·K/W"), edges);
         return switch (row.text("quantity")) {
             case "U" -> slab.transmittance();
-            case "H" -> slab.coupling();
+            case "H" -> slab.floor().area() * slab.transmittance();
             case "dt" -> slab.equivalentThickness();
             case "psi" -> slab.edge().map(EdgeEffect::psi).orElseThrow();
             default -> throw unknown(row);
@@ -114,8 +113,8 @@ final class GroundChecks {
         return switch (row.text("quantity")) {
             case "Ubf" -> below.floorTransmittance();
             case "Ubw" -> below.wallTransmittance();
-            case "H" -> new HeatedBasement(below).coupling();
-            case "U'" -> new HeatedBasement(below).transmittance();
+            case "H" -> below.coupling();
+            case "U'" -> below.coupling() / (below.floor().area() + below.wallArea());
             case "U" ->
                 new UnheatedBasement(
                                 below,

@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** What boards carry, a plate on insulation, projections and screws. */
+/** What boards carry, a plate on insulation, projections and screws: no command asks for these yet. */
 final class LoadChecks {
 
     /** m. */
@@ -31,21 +31,25 @@ final class LoadChecks {
         tables.get(0)
                 .rows()
                 .forEach(row -> rows.add(row.check(
-                        "Permanent load on insulation",
+                        "Permanent load on insulation, not asked for by any command yet",
                         row.text("board") + " of CS(10) " + row.text("CS(10) kPa") + " kPa",
                         board(row))));
         tables.get(1)
                 .rows()
                 .forEach(row -> rows.add(row.check(
-                        "Plate on an elastic base", row.text("case") + ": " + row.text("quantity"), plate(row))));
+                        "Plate on an elastic base, not asked for by any command yet",
+                        row.text("case") + ": " + row.text("quantity"),
+                        plate(row))));
         tables.get(2)
                 .rows()
                 .forEach(row -> rows.add(row.check(
-                        "Projection at an edge", row.text("stack"), stack(row).projection() / INCH)));
+                        "Projection at an edge, not asked for by any command yet",
+                        row.text("stack"),
+                        stack(row).projection() / INCH)));
         tables.get(3)
                 .rows()
                 .forEach(row -> rows.add(row.check(
-                        "Screws across a board",
+                        "Screws across a board, not asked for by any command yet",
                         row.text("screws in a row") + " screws in a " + row.text("board width in") + " in board: "
                                 + row.text("quantity"),
                         screws(row) / INCH)));

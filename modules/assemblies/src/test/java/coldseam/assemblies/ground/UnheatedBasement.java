@@ -4,7 +4,7 @@ import coldseam.assemblies.internal.Arguments;
 
 /**
  * A floor over an unheated basement: 1/U = 1/Uf + A/(A·Ubf + z·P·Ubw + h·P·Uw + 0.33·n·V). Source: ISO 13370:2017 clause 7.5
- * (from memory).
+ * (from memory). It waits in the tests: a house file gives the temperature factor of a cellar that is not heated.
  *
  * @param below the part in the ground
  * @param floorTransmittance Uf, W/(m²·K), of the floor between room and basement, with Rsi on both faces
@@ -19,8 +19,7 @@ public record UnheatedBasement(
         double heightAboveGround,
         double wallTransmittance,
         double airChange,
-        double volume)
-        implements GroundHeat {
+        double volume) {
 
     /** Heat capacity of air, W·h/(m³·K). */
     private static final double AIR = 0.33;
@@ -45,19 +44,9 @@ public record UnheatedBasement(
                 + AIR * airChange * volume;
     }
 
-    @Override
-    public double characteristicDimension() {
-        return below.floor().characteristicDimension();
-    }
-
-    @Override
+    /** U, W/(m²·K), of the floor. */
     public double transmittance() {
         return 1 / (1 / floorTransmittance + below.floor().area() / outwardCoupling());
-    }
-
-    @Override
-    public double coupling() {
-        return below.floor().area() * transmittance();
     }
 
     /** The basement's share of the temperature difference, 0 to 1: its temperature factor b. */

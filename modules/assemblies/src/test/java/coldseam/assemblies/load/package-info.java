@@ -4,6 +4,7 @@
  * <p>Pressures are in Pa, lengths in m, forces in N. These are sanity checks for the choice of a board; they replace no structural
  * design, and every result carries {@link coldseam.assemblies.load.CompressionCheck#CAUTION}.
  *
- * <p>No command reaches these yet: they wait for the work on building, which will describe decks, boards and screws in the house file.
+ * <p>They wait in the tests, with the values that hold them, for a house file that says what stands on a board: a stress without a
+ * load would be invented.
  */
 package coldseam.assemblies.load;
