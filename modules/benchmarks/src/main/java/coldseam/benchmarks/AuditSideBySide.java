@@ -2,15 +2,15 @@ package coldseam.benchmarks;
 
 import java.io.File;
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
+import org.eclipse.collections.api.block.function.primitive.DoubleFunction;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.multimap.list.MutableListMultimap;
+import org.eclipse.collections.impl.factory.Multimaps;
 
 /**
  * Times whole processes: an audit from a cold start beside the {@link Floor} program, one after the other in each round, so
@@ -48,7 +48,7 @@ public final class AuditSideBySide {
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream out = Measured.printing(FileDescriptor.out);
         AuditSideBySide here =
                 new AuditSideBySide(arguments[0], arguments[1], Files.createDirectories(Path.of(arguments[2])));
         out.println(here.table(Integer.parseInt(arguments[3])));
@@ -70,58 +70,37 @@ public final class AuditSideBySide {
         };
         tool.run(commands[3]);
         tool.run(commands[6]);
-        List<List<WholeProcess.Taken>> all = new ArrayList<>();
-        for (int i = 0; i < commands.length; i++) {
-            all.add(new ArrayList<>());
-        }
+        MutableListMultimap<Integer, WholeProcess.Taken> all = Multimaps.mutable.list.empty();
         for (int round = 0; round < rounds; round++) {
             Files.writeString(changed, Files.readString(Path.of(house)) + "\n# round " + round + "\n");
             for (int i = 0; i < commands.length; i++) {
-                all.get(i).add((i == 0 ? floor : tool).run(commands[i]));
+                all.put(i, (i == 0 ? floor : tool).run(commands[i]));
             }
         }
         StringBuilder table =
                 new StringBuilder("| | wall, s: least, median | times the floor | processor, s: least, median"
                         + " | times the floor | peak memory, MB: least, median |\n|---|---|---|---|---|---|\n");
         for (int i = 0; i < commands.length; i++) {
-            double[] wall = all.get(i).stream()
-                    .mapToDouble(WholeProcess.Taken::wall)
-                    .sorted()
-                    .toArray();
-            double[] processor = all.get(i).stream()
-                    .mapToDouble(WholeProcess.Taken::processor)
-                    .sorted()
-                    .toArray();
-            double[] memory = all.get(i).stream()
-                    .mapToDouble(WholeProcess.Taken::memory)
-                    .sorted()
-                    .toArray();
-            double[] floorWall = all.get(0).stream()
-                    .mapToDouble(WholeProcess.Taken::wall)
-                    .sorted()
-                    .toArray();
-            double[] floorProcessor = all.get(0).stream()
-                    .mapToDouble(WholeProcess.Taken::processor)
-                    .sorted()
-                    .toArray();
+            double[] wall = times(all.get(i), WholeProcess.Taken::wall);
+            double[] processor = times(all.get(i), WholeProcess.Taken::processor);
+            double[] memory = times(all.get(i), WholeProcess.Taken::memory);
             table.append(String.format(
                     Locale.ROOT,
                     "| %s | %.2f, %.2f | %.1f | %.2f, %.2f | %.1f | %.0f, %.0f |%n",
                     NAMES[i],
-                    wall[0],
-                    median(wall),
-                    median(wall) / median(floorWall),
-                    processor[0],
-                    median(processor),
-                    median(processor) / median(floorProcessor),
-                    memory[0],
-                    median(memory)));
+                    Measured.least(wall),
+                    Measured.median(wall),
+                    Measured.median(wall) / Measured.median(times(all.get(0), WholeProcess.Taken::wall)),
+                    Measured.least(processor),
+                    Measured.median(processor),
+                    Measured.median(processor) / Measured.median(times(all.get(0), WholeProcess.Taken::processor)),
+                    Measured.least(memory),
+                    Measured.median(memory)));
         }
         return table.append("\nRounds: ").append(rounds).append(".").toString();
     }
 
-    private static double median(double[] sorted) {
-        int n = sorted.length;
-        return 0.5 * (sorted[(n - 1) / 2] + sorted[n / 2]);
+    private static double[] times(MutableList<WholeProcess.Taken> runs, DoubleFunction<WholeProcess.Taken> what) {
+        return runs.collectDouble(what).toArray();
     }
 }

@@ -8,22 +8,19 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Cuboid;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.SolidBody;
+import java.io.FileDescriptor;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.list.primitive.IntInterval;
 
 /**
  * Times every reference body here and in FreeFEM, a general-purpose finite-element package, on the same geometry.
@@ -47,41 +44,34 @@ public final class BodiesSideBySide {
     /** Quadratic tetrahedra have eight nodes to a cell; beyond as many cells nothing is tried. */
     private static final int MOST_CELLS = 75_000;
 
-    private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
-
     private final SolidBody body;
     private final double[] reference;
-    private final Path folder;
-    private final String command;
+    private final FreeFem freefem;
     private final int rounds;
 
-    private BodiesSideBySide(SolidBody body, double[] reference, Path folder, String command, int rounds) {
+    private BodiesSideBySide(SolidBody body, double[] reference, FreeFem freefem, int rounds) {
         this.body = body;
         this.reference = reference;
-        this.folder = folder;
-        this.command = command;
+        this.freefem = freefem;
         this.rounds = rounds;
     }
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Path folder = Files.createDirectories(Path.of(arguments[0]));
-        PrintStream out =
-                new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
+        FreeFem freefem = new FreeFem(Files.createDirectories(Path.of(arguments[0])), arguments[1]);
+        PrintStream out = Measured.printing(FileDescriptor.out);
         Map<String, SolidBody> bodies = new LinkedHashMap<>();
         Bodies.all().forEach((name, body) -> bodies.put(name, drawn(name, body)));
-        long until = System.nanoTime() + Long.parseLong(arguments[2]) * 1_000_000_000L;
-        while (System.nanoTime() < until) {
-            bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(1e-3, MOST_UNKNOWNS)));
-        }
+        Measured.warm(
+                arguments[2],
+                () -> bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(1e-3, MOST_UNKNOWNS))));
         out.println(
                 "| body | error | ratio | here, s | unknowns | memory, MB | FreeFEM, s | FreeFEM unknowns | its error |");
         out.println("|---|---|---|---|---|---|---|---|---|");
         for (SolidBody body : bodies.values()) {
             double[] reference = losses(BodySolver.solve(body, new Accuracy(4e-5, MOST_UNKNOWNS)));
             for (double error : ERRORS) {
-                out.println(new BodiesSideBySide(body, reference, folder, arguments[1], Integer.parseInt(arguments[3]))
-                        .row(error));
+                out.println(new BodiesSideBySide(body, reference, freefem, Integer.parseInt(arguments[3])).row(error));
             }
         }
     }
@@ -113,17 +103,9 @@ public final class BodiesSideBySide {
     }
 
     private String row(double error) throws IOException, InterruptedException {
-        double[] here = new double[rounds];
-        BodySolution solution = null;
-        long bytes = 0;
-        for (int i = 0; i < rounds; i++) {
-            long allocated = allocated();
-            long start = CLOCK.getCurrentThreadCpuTime();
-            solution = BodySolver.solve(body, new Accuracy(2 * error, MOST_UNKNOWNS));
-            here[i] = 1e-9 * (CLOCK.getCurrentThreadCpuTime() - start);
-            bytes = allocated() - allocated;
-        }
-        Arrays.sort(here);
+        ImmutableList<Measured<BodySolution>> here = IntInterval.oneTo(rounds)
+                .collect(round -> Measured.of(() -> BodySolver.solve(body, new Accuracy(2 * error, MOST_UNKNOWNS))));
+        double seconds = Measured.median(here.collectDouble(Measured::seconds).toArray());
         Answer there = there(error);
         boolean reached = there.error() <= error;
         return String.format(
@@ -131,18 +113,13 @@ public final class BodiesSideBySide {
                 "| %s | %.0e | %s | %.2f | %d | %.0f | %.2f | %d | %s |",
                 body.name(),
                 error,
-                reached ? String.format(Locale.ROOT, "**%.1f**", there.seconds() / here[rounds / 2]) : "–",
-                here[rounds / 2],
-                solution.unknowns(),
-                1e-6 * bytes,
+                reached ? String.format(Locale.ROOT, "**%.1f**", there.seconds() / seconds) : "–",
+                seconds,
+                here.getLast().result().unknowns(),
+                here.getLast().megabytes(),
                 there.seconds(),
                 there.unknowns(),
                 String.format(Locale.ROOT, reached ? "%.2e" : "%.2e, not reached", there.error()));
-    }
-
-    private static long allocated() {
-        return ((com.sun.management.ThreadMXBean) CLOCK)
-                .getThreadAllocatedBytes(Thread.currentThread().getId());
     }
 
     /** What FreeFEM makes of one grid: processor time of all solves, s. */
@@ -159,8 +136,7 @@ public final class BodiesSideBySide {
                 continue;
             }
             before = graded.unknowns();
-            Path mesh = folder.resolve(body.name() + ".mesh");
-            Files.writeString(mesh, mesh(graded));
+            Path mesh = freefem.mesh(body.name() + ".mesh", mesh(graded));
             Optional<Answer> first = run(mesh, "CG, eps = 1e-10");
             if (first.isEmpty()) {
                 return last;
@@ -190,32 +166,17 @@ public final class BodiesSideBySide {
 
     /** Empty where it took too long or gave no result. */
     private Optional<Answer> run(Path mesh, String solver) throws IOException, InterruptedException {
-        Path script = folder.resolve(body.name() + ".edp");
-        Path output = folder.resolve(body.name() + ".out");
-        Files.writeString(script, script(mesh, solver));
-        Process process = new ProcessBuilder(command, "-nw", "-v", "0", script.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(output.toFile())
-                .start();
-        if (!process.waitFor(PATIENCE, TimeUnit.SECONDS)) {
-            process.destroyForcibly().waitFor();
-            return Optional.empty();
-        }
-        double seconds = 0;
-        int unknowns = 0;
-        double error = 0;
-        int solves = 0;
-        for (String line : Files.readAllLines(output, StandardCharsets.ISO_8859_1)) {
-            if (line.startsWith("RESULT")) {
-                String[] fields = line.trim().split("\\s+");
-                seconds += Double.parseDouble(fields[1]);
-                unknowns = Integer.parseInt(fields[2]);
-                // The energy of an approximation lies above the true one.
-                error = Math.max(error, Double.parseDouble(fields[3]));
-                solves++;
-            }
-        }
-        return solves == reference.length ? Optional.of(new Answer(seconds, unknowns, error)) : Optional.empty();
+        ImmutableList<String[]> results = freefem.results(body.name(), script(mesh, solver), PATIENCE);
+        // The energy of an approximation lies above the true one.
+        return results.size() == reference.length
+                ? Optional.of(new Answer(
+                        results.sumOfDouble(words -> Double.parseDouble(words[1])),
+                        Integer.parseInt(results.getLast()[2]),
+                        Math.max(
+                                0,
+                                results.collectDouble(words -> Double.parseDouble(words[3]))
+                                        .max())))
+                : Optional.empty();
     }
 
     private String script(Path mesh, String solver) {

@@ -6,18 +6,19 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.files.AtomicFiles;
+import java.io.FileDescriptor;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.list.primitive.IntInterval;
 
 /**
  * Times every body of {@code fixtures/sections} that has couplings from outside the project, at three widths, and writes a
@@ -34,21 +35,16 @@ public final class BodyTable {
     private static final int ROUNDS = 3;
     private static final int MOST_UNKNOWNS = 1_600_000;
 
-    private static final com.sun.management.ThreadMXBean CLOCK =
-            (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-
     private BodyTable() {}
 
     /** Runs everything and writes the table. */
     public static void main(String[] arguments) throws IOException {
         Map<String, Map<String, Double>> references = Bodies.references();
         Map<String, SolidBody> bodies = Bodies.all();
-        long until = System.nanoTime() + Long.parseLong(arguments[0]) * 1_000_000_000L;
-        do {
-            bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(WIDTHS[0], MOST_UNKNOWNS)));
-        } while (System.nanoTime() < until);
-        PrintStream progress =
-                new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, StandardCharsets.UTF_8);
+        Measured.warm(
+                arguments[0],
+                () -> bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(WIDTHS[0], MOST_UNKNOWNS))));
+        PrintStream progress = Measured.printing(FileDescriptor.err);
         StringBuilder table = new StringBuilder(HEAD);
         List<String> measured = Files.readAllLines(MEASURED, StandardCharsets.UTF_8);
         bodies.forEach((name, body) -> {
@@ -75,18 +71,9 @@ public final class BodyTable {
 
     private static String row(
             String name, SolidBody body, Map<String, Double> references, double width, List<String> measured) {
-        double[] times = new double[ROUNDS];
-        long bytes = 0;
-        BodySolution solution = null;
-        for (int i = 0; i < ROUNDS; i++) {
-            long allocated =
-                    CLOCK.getThreadAllocatedBytes(Thread.currentThread().getId());
-            long start = CLOCK.getCurrentThreadCpuTime();
-            solution = BodySolver.solve(body, new Accuracy(width, MOST_UNKNOWNS));
-            times[i] = 1e-9 * (CLOCK.getCurrentThreadCpuTime() - start);
-            bytes = CLOCK.getThreadAllocatedBytes(Thread.currentThread().getId()) - allocated;
-        }
-        Arrays.sort(times);
+        ImmutableList<Measured<BodySolution>> rounds = IntInterval.oneTo(ROUNDS)
+                .collect(round -> Measured.of(() -> BodySolver.solve(body, new Accuracy(width, MOST_UNKNOWNS))));
+        BodySolution solution = rounds.getLast().result();
         double widest = 0;
         double error = 0;
         for (Map.Entry<String, Double> reference : references.entrySet()) {
@@ -100,12 +87,12 @@ public final class BodyTable {
                 "| %s | %.0e | %.2f | %d | %.1e%s | %.1e | %.0f | %s |",
                 name,
                 width,
-                times[ROUNDS / 2],
+                Measured.median(rounds.collectDouble(Measured::seconds).toArray()),
                 solution.unknowns(),
                 widest,
                 solution.met() ? "" : ", not met",
                 error,
-                1e-6 * bytes,
+                rounds.getLast().megabytes(),
                 there(name, width, measured).orElse("–"));
     }
 

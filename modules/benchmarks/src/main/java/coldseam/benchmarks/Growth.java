@@ -1,10 +1,8 @@
 package coldseam.benchmarks;
 
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +27,7 @@ public final class Growth {
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream out = Measured.printing(FileDescriptor.out);
         Path folder = Files.createDirectories(Path.of(arguments[1]));
         WholeProcess process = new WholeProcess(arguments[0], folder);
         Path house = folder.resolve("house.yaml");

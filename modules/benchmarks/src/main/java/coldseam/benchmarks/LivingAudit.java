@@ -7,13 +7,10 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
@@ -36,7 +33,7 @@ public final class LivingAudit {
 
     /** Runs everything and prints a row for each. */
     public static void main(String[] arguments) throws IOException {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream out = Measured.printing(FileDescriptor.out);
         String text = Files.readString(Path.of(arguments[0]));
         Path file = Files.createDirectories(Path.of(arguments[1])).resolve("house.yaml");
         int times = Integer.parseInt(arguments[3]);
@@ -103,15 +100,14 @@ public final class LivingAudit {
     }
 
     private static void row(PrintStream out, String what, Iterable<Double> seconds) {
-        double[] sorted =
+        double[] all =
                 Lists.mutable.withAll(seconds).collectDouble(each -> each).toArray();
-        Arrays.sort(sorted);
         out.printf(
                 Locale.ROOT,
                 "%s: least %.3f s, median %.3f s of %d%n",
                 what,
-                sorted[0],
-                sorted[sorted.length / 2],
-                sorted.length);
+                Measured.least(all),
+                Measured.median(all),
+                all.length);
     }
 }

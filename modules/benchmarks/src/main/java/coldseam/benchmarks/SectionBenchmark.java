@@ -44,7 +44,7 @@ public class SectionBenchmark {
     /** Builds the section. */
     @Setup
     public void build() {
-        section = Sections.all().detect(s -> s.name().equals(name));
+        section = Sections.of(name);
     }
 
     /** Solves it; the solution is returned so that nothing of it can be left out. */

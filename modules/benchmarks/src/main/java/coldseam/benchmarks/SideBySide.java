@@ -7,18 +7,15 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solve.Conduction;
+import java.io.FileDescriptor;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -35,23 +32,17 @@ public final class SideBySide {
     /** The middle of an interval of this width is proven to be within 1e-4, which is what FreeFEM is held to. */
     private static final Accuracy PROVEN = new Accuracy(2e-4, 400_000);
 
-    private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
-
     private SideBySide() {}
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Path folder = Files.createDirectories(Path.of(arguments[0]));
-        PrintStream out =
-                new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
-        long until = System.nanoTime() + Long.parseLong(arguments[2]) * 1_000_000_000L;
-        while (System.nanoTime() < until) {
-            Sections.all().each(s -> Conduction.solve(s, PROVEN));
-        }
+        FreeFem there = new FreeFem(Files.createDirectories(Path.of(arguments[0])), arguments[1]);
+        PrintStream out = Measured.printing(FileDescriptor.out);
         ImmutableList<Timed> all = Sections.all().collect(Timed::new);
+        Measured.warm(arguments[2], () -> all.each(timed -> Conduction.solve(timed.section, PROVEN)));
         for (int round = 0; round < ROUNDS; round++) {
             for (Timed timed : all) {
-                timed.run(folder, arguments[1]);
+                timed.run(there);
             }
         }
         out.println("| section | ratio | here, ms | fastest, ms | FreeFEM, ms | fastest, ms | unknowns | unknowns/s |"
@@ -62,12 +53,12 @@ public final class SideBySide {
                 Locale.ROOT,
                 "%nRatio: median %.0f, least %.0f. Here: median %.2f ms, worst %.2f ms; fastest runs: median %.2f ms,"
                         + " worst %.2f ms.%n",
-                median(all.collectDouble(Timed::ratio).toArray()),
+                Measured.median(all.collectDouble(Timed::ratio).toArray()),
                 all.collectDouble(Timed::ratio).min(),
-                median(all.collectDouble(t -> median(t.here)).toArray()),
-                all.collectDouble(t -> median(t.here)).max(),
-                median(all.collectDouble(t -> least(t.here)).toArray()),
-                all.collectDouble(t -> least(t.here)).max());
+                Measured.median(all.collectDouble(t -> Measured.median(t.here)).toArray()),
+                all.collectDouble(t -> Measured.median(t.here)).max(),
+                Measured.median(all.collectDouble(t -> Measured.least(t.here)).toArray()),
+                all.collectDouble(t -> Measured.least(t.here)).max());
     }
 
     private static final int ROUNDS = 5;
@@ -81,9 +72,8 @@ public final class SideBySide {
         private final double[] there = new double[ROUNDS];
         private int solves;
         private int runs;
-        private Solution solution;
-        private long bytes;
-        private String[] result;
+        private Measured<Solution> last;
+        private Optional<String[]> result = Optional.empty();
 
         Timed(Section section) {
             this.section = section;
@@ -94,20 +84,20 @@ public final class SideBySide {
                     .middle();
         }
 
-        void run(Path folder, String command) throws IOException, InterruptedException {
+        void run(FreeFem freefem) throws IOException, InterruptedException {
             for (int i = 0; i < SOLVES; i++) {
-                long allocated = allocated();
-                long start = CLOCK.getCurrentThreadCpuTime();
-                solution = Conduction.solve(section, PROVEN);
-                here[solves++] = 1e-6 * (CLOCK.getCurrentThreadCpuTime() - start);
-                bytes = allocated() - allocated;
+                last = Measured.of(() -> Conduction.solve(section, PROVEN));
+                here[solves++] = 1e3 * last.seconds();
             }
-            result = freefem(section, reference, folder, command);
-            there[runs++] = result == null ? Double.NaN : 1e3 * Double.parseDouble(result[1]);
+            Path mesh = freefem.mesh(section.name() + ".msh", mesh(section));
+            result = freefem.results(section.name(), script(section, mesh, reference), Integer.MAX_VALUE)
+                    .getFirstOptional();
+            there[runs++] =
+                    result.map(words -> 1e3 * Double.parseDouble(words[1])).orElse(Double.NaN);
         }
 
         double ratio() {
-            return median(there) / median(here);
+            return Measured.median(there) / Measured.median(here);
         }
 
         String row() {
@@ -116,47 +106,16 @@ public final class SideBySide {
                     "| %s | **%.0f** | %.2f | %.2f | %.0f | %.0f | %d | %.2g | %s | %s | %.1f |",
                     section.name(),
                     ratio(),
-                    median(here),
-                    least(here),
-                    median(there),
-                    least(there),
-                    solution.unknowns(),
-                    1e3 * solution.unknowns() / median(here),
-                    result == null ? "–" : result[2],
-                    result == null ? "not reached" : result[3],
-                    1e-6 * bytes);
+                    Measured.median(here),
+                    Measured.least(here),
+                    Measured.median(there),
+                    Measured.least(there),
+                    last.result().unknowns(),
+                    1e3 * last.result().unknowns() / Measured.median(here),
+                    result.map(words -> words[2]).orElse("–"),
+                    result.map(words -> words[3]).orElse("not reached"),
+                    last.megabytes());
         }
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return 0.5 * (sorted[(n - 1) / 2] + sorted[n / 2]);
-    }
-
-    private static double least(double[] values) {
-        return Arrays.stream(values).min().orElseThrow();
-    }
-
-    private static long allocated() {
-        return ((com.sun.management.ThreadMXBean) CLOCK)
-                .getThreadAllocatedBytes(Thread.currentThread().getId());
-    }
-
-    private static String[] freefem(Section section, double reference, Path folder, String command)
-            throws IOException, InterruptedException {
-        Path mesh = folder.resolve(section.name() + ".msh");
-        Path script = folder.resolve(section.name() + ".edp");
-        Files.writeString(mesh, mesh(section));
-        Files.writeString(script, script(section, mesh, reference));
-        Process process = new ProcessBuilder(command, "-nw", "-v", "0", script.toString())
-                .redirectErrorStream(true)
-                .start();
-        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        process.waitFor();
-        List<String> lines = text.lines().filter(l -> l.startsWith("RESULT")).toList();
-        return lines.isEmpty() ? null : lines.get(0).trim().split("\\s+");
     }
 
     private static String script(Section section, Path mesh, double reference) {
