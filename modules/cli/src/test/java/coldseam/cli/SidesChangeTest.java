@@ -11,6 +11,7 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,6 +69,32 @@ class SidesChangeTest {
                 .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
                 .collectDouble(row -> row.psi().upper())
                 .max();
+    }
+
+    /** A front that is kept between party walls, over a floor dug out within it and under rafters that stay. */
+    @Test
+    void aKeptFrontMeetsAllThatIsInsulatedOutside() throws IOException {
+        Path house = HOUSES.resolve("old/front-kept.yaml");
+        Audit audit = HouseAudit.of(house, Bench.SHARED).compute();
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+        Path without = folder.resolve("without.yaml");
+        Files.writeString(
+                without,
+                Files.readString(house)
+                        .replace("slab-edge-in-old-walls-board-inside", "slab-edge-in-old-walls-tight")
+                        .replace("slab-threshold-on-upright-board", "slab-threshold-on-concrete")
+                        .replace("eaves-inner-boards-up-between-the-rafters", "eaves-rafters-through"));
+        assertEquals(
+                Lists.immutable.of(
+                        "Insulation broken at the door threshold on a slab",
+                        "Insulation broken at the slab edge",
+                        "Insulation, air and vapour control broken at the eaves of an insulated roof",
+                        "One frame drawn in two planes: \"front door\""),
+                HouseAudit.of(without, Bench.SHARED)
+                        .compute()
+                        .findings()
+                        .collect(new FindingWords(UnitSystem.SI)::title)
+                        .toSortedList());
     }
 
     @Test

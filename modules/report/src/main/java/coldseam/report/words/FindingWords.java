@@ -4,6 +4,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.Subject;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
@@ -38,9 +39,17 @@ public final class FindingWords {
                 .makeString("; "));
     }
 
-    /** What closes it: a sentence. */
+    /**
+     * What closes it: a sentence. What is wrong with a surface is each mended by itself; a better option mends all that is wrong
+     * with a seam.
+     */
     public String toDo(Finding finding) {
-        return sentence(RuleWords.toDo(finding.breaches().getFirst(), say));
+        boolean apart = finding.subject() instanceof Subject.Surfaces;
+        return sentence(finding.breaches()
+                .take(apart ? Integer.MAX_VALUE : 1)
+                .collect(breach -> RuleWords.toDo(breach, say))
+                .distinct()
+                .makeString("; "));
     }
 
     /** Where a person can walk to; the first few places spelled out. */

@@ -120,7 +120,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             .makeString("; "),
                     (found, say) -> found.layers().allSatisfy(layer -> layer.control() == Control.HEAT)
                             ? "add a continuous layer that insulates, and name it for heat"
-                            : "name a layer that can do it, or add one; where this material can, give the source under"
+                            : "for " + LayerWords.phrase(found.layers().collect(Unable::control))
+                                    + " name a layer that can, or add one; where this material can, give the source under"
                                     + " controls of the material"),
             new RuleWords<>(
                     ControlLineBrokenRule.Found.class,
