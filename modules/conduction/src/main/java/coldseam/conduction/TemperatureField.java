@@ -27,19 +27,6 @@ public interface TemperatureField {
     ImmutableList<Cell> cells();
 
     /**
-     * The energy of each of the section's regions, ∫ k |∇u|² over it, W/m; of a section that is turned about an axis of the
-     * whole body, W·K. Where the air on either side has one temperature, it
-     * is the region's share in how the heat flow between them follows the conductivities: the derivative of the coupling L by
-     * ln k is this over the square of the temperature difference, since L is the least energy and moving the field changes it to
-     * second order only (the envelope theorem; worked out apart).
-     *
-     * @throws UnsupportedOperationException where the field is made for a drawing and was not solved
-     */
-    default double[] energies() {
-        throw new UnsupportedOperationException("only the field of a solution has energies");
-    }
-
-    /**
      * Writes every bit of a solution's field; {@code Conduction.readField} reads it back.
      *
      * @throws UnsupportedOperationException where the field is made for a drawing and was not solved

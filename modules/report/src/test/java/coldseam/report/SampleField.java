@@ -19,7 +19,6 @@ final class SampleField implements TemperatureField {
     private final int rows;
     private final double[] conductivity;
     private final double[] temperature;
-    private final int regions;
 
     SampleField(Section section, double x0, double y0, double x1, double y1, double step) {
         this.x0 = x0;
@@ -29,7 +28,6 @@ final class SampleField implements TemperatureField {
         this.rows = (int) Math.round((y1 - y0) / step);
         this.conductivity = new double[columns * rows];
         this.temperature = new double[columns * rows];
-        this.regions = section.regions().size();
         section.regions().forEach(region -> {
             for (int r = 0; r < rows; r++) {
                 for (int c = 0; c < columns; c++) {
@@ -53,11 +51,6 @@ final class SampleField implements TemperatureField {
         for (int sweep = 0; sweep < 1500; sweep++) {
             relax();
         }
-    }
-
-    @Override
-    public double[] energies() {
-        return new double[regions];
     }
 
     private void relax() {

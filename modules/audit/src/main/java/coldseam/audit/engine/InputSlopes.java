@@ -11,6 +11,7 @@ import coldseam.audit.PointRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
+import coldseam.conduction.Solved;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm.Second;
@@ -26,23 +27,24 @@ import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.plan.HeatInput.Other;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.section.Band;
+import coldseam.junctions.section.Surroundings;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
 /**
  * dH_T / d ln of each input of a house, W/K.
  *
  * <p>Of a surface: dH / d ln k = A b U² R, with R the layers' resistance of that material; of an air layer likewise, for 1/R. Of a
- * seam: l (E − Σ b l U² R), with E the energy ∫ k |∇u|² of the material in the section for a unit difference of temperature,
- * which is dL2D / d ln k; the legs lose it as their surfaces do, so that what a seam shares with its surfaces counts once. A
- * layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it; of a corner as
+ * seam: l (E − Σ b l U² R), with E how the rooms' heat flow into the section follows the material, for a unit difference of
+ * temperature, which is dL2D / d ln k, and nothing of what a neighbour loses there; the legs lose it as their surfaces do, so that
+ * what a seam shares with its surfaces counts once. A layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it; of a corner as
  * its chi says. What two seams in one section lose more than apart is left out, hundredths of what they lose. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
- * difference. A field with a space at b of the difference has b² there where the coupling has b: what its legs lose goes by b²,
- * too, and where all that lies outside has one b, it is taken out of both.
+ * difference.
  *
  * <p>The ground: quotients of the formulas of ISO 13370 a ten-thousandth to either side, of surfaces and of the sections' floors;
  * the sections' soil by its energy, where they have any (a foundation wall's head is drawn in outdoor air); where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
@@ -107,13 +109,12 @@ final class InputSlopes {
         Map<HeatInput, Double> of = new TreeMap<>(HeatInput.ORDER);
         PointSetup setup = result.setup();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
-        double[] energies = result.body()
-                .map(body -> body.field().energies())
-                .orElseGet(() -> result.solution().field().energies());
+        ImmutableDoubleList flows =
+                slopes(result.body().<Solved<?>>map(body -> body).orElseGet(result::solution));
         result.fills()
                 .forEachWithIndex((fill, i) -> fill.map(Fill::input)
                         .filter(input -> input != Other.GROUND)
-                        .ifPresent(input -> add(of, input, energies[i] / (difference * difference))));
+                        .ifPresent(input -> add(of, input, flows.get(i) / difference)));
         stack(of, Band.of("", setup.host(), setup.exposure(), setup.flow()), result.transmittance(), -result.area());
         return of;
     }
@@ -163,17 +164,17 @@ final class InputSlopes {
         JunctionSetup setup = result.setup();
         Solution solution = result.solution();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
-        double common = common(setup);
-        double[] energies = solution.field().energies();
+        ImmutableDoubleList flows = slopes(solution);
         Map<Part, Double> moved = setup.kind().form().ground()
                 ? setup.ground().map(block -> moved(setup, block)).orElse(Map.of())
                 : Map.of();
         result.plan().fills().collect(Fill::input).forEachWithIndex((input, i) -> {
-            double energy = energies[i] / (common * difference * difference);
             add(
                     of,
                     input,
-                    energy * share(result, input, solution.section().regions().get(i), moved));
+                    flows.get(i)
+                            / difference
+                            * share(result, input, solution.section().regions().get(i), moved));
         });
         for (JunctionResult.Leg leg : result.legs()) {
             double length = external ? leg.externalLength() : leg.internalLength();
@@ -183,22 +184,23 @@ final class InputSlopes {
             }
             if (leg.part() == Part.OPENING) {
                 double factor = setup.secondExposure().factor();
-                add(of, Other.FRAMES, -length * leg.transmittance() * factor * factor / common);
+                add(of, Other.FRAMES, -length * leg.transmittance() * factor);
             }
             band(setup, leg.part())
                     .ifPresent(band -> stack(
                             of,
                             band,
                             leg.transmittance(),
-                            -length * Math.pow(band.exposure().factor(), 2) / common));
+                            -length * band.exposure().factor()));
         }
         return of;
     }
 
-    /** The temperature factor of all that lies outside; 1 where there is more than one. */
-    private static double common(JunctionSetup setup) {
-        double first = setup.firstExposure().factor();
-        return first == setup.secondExposure().factor() && first > 0 ? first : 1;
+    /** Of the rooms' heat flow, W/m or W, by ln k of each region or box. */
+    private static ImmutableDoubleList slopes(Solved<?> solved) {
+        return solved.heatFlows()
+                .detect(flow -> flow.environment().equals(Surroundings.INDOOR))
+                .slopes();
     }
 
     /** d ln k of a region for each d ln of the input. */

@@ -139,41 +139,46 @@ public final class TriangleField implements TemperatureField {
         if (t < 0) {
             return new double[] {Double.NaN, Double.NaN};
         }
-        double[] g = slope(t, l);
+        double[] g = slope(t, l, temperature);
         double f = -section.regions().get(mesh.region[t]).conductivity() / (g[2] * lattice.step());
         return new double[] {f * g[0], f * g[1]};
     }
 
-    @Override
-    public double[] energies() {
-        double[] energy = new double[section.regions().size()];
+    /**
+     * ∫ k ∇u · ∇T over each of the section's regions, W/m where u has no unit; of a section that is turned about an axis, W of the
+     * whole body.
+     *
+     * @param unit u at each node
+     */
+    public double[] with(double[] unit) {
+        double[] sums = new double[section.regions().size()];
         for (int t = 0; t < mesh.triangles; t++) {
             int region = mesh.region[t];
-            energy[region] += section.regions().get(region).conductivity()
-                    * (section.symmetry() == Symmetry.PLANAR ? planar(t) : turned(t));
+            sums[region] += section.regions().get(region).conductivity()
+                    * (section.symmetry() == Symmetry.PLANAR ? planar(t, unit) : turned(t, unit));
         }
-        return energy;
+        return sums;
     }
 
-    /** ∫ |∇u|² over a triangle: the gradient is linear, so the middles of the sides integrate its square exactly. */
-    private double planar(int t) {
+    /** ∫ ∇u · ∇T over a triangle: gradients are linear, so the middles of the sides integrate their product exactly. */
+    private double planar(int t, double[] unit) {
         double sum = 0;
         for (int side = 0; side < 3; side++) {
             double[] l = {0.5, 0.5, 0.5};
             l[side] = 0;
-            sum += slopeSquared(t, l) / 3;
+            sum += slopes(t, l, unit) / 3;
         }
         return sum;
     }
 
-    /** ∫ 2π r |∇u|² over a triangle turned about the axis, K²·m; a rule of degree 3: its middle, and three places near its corners. */
-    private double turned(int t) {
+    /** ∫ 2π r ∇u · ∇T over a triangle turned about the axis, K·m; a rule of degree 3: its middle, and three places near its corners. */
+    private double turned(int t, double[] unit) {
         double[] third = {1.0 / 3, 1.0 / 3, 1.0 / 3};
-        double sum = -27.0 / 48 * radius(t, third) * slopeSquared(t, third);
+        double sum = -27.0 / 48 * radius(t, third) * slopes(t, third, unit);
         for (int corner = 0; corner < 3; corner++) {
             double[] l = {0.2, 0.2, 0.2};
             l[corner] = 0.6;
-            sum += 25.0 / 48 * radius(t, l) * slopeSquared(t, l);
+            sum += 25.0 / 48 * radius(t, l) * slopes(t, l, unit);
         }
         return 2 * Math.PI * sum;
     }
@@ -186,14 +191,15 @@ public final class TriangleField implements TemperatureField {
         return lattice.metresX(steps);
     }
 
-    /** |∇u|² times the triangle's area, K²: at barycentric coordinates. */
-    private double slopeSquared(int t, double[] l) {
-        double[] g = slope(t, l);
-        return (g[0] * g[0] + g[1] * g[1]) / (2 * g[2]);
+    /** ∇u · ∇T times the triangle's area, K: at barycentric coordinates. */
+    private double slopes(int t, double[] l, double[] unit) {
+        double[] g = slope(t, l, temperature);
+        double[] h = slope(t, l, unit);
+        return (g[0] * h[0] + g[1] * h[1]) / (2 * g[2]);
     }
 
-    /** The gradient times twice the triangle's area, K times steps, and that area, steps²: at barycentric coordinates. */
-    private double[] slope(int t, double[] l) {
+    /** The gradient of what nodes have times twice the triangle's area, times steps, and that area, steps²: at barycentric coordinates. */
+    private double[] slope(int t, double[] l, double[] at) {
         int o = 6 * t;
         double gx = 0;
         double gy = 0;
@@ -202,9 +208,9 @@ public final class TriangleField implements TemperatureField {
             int k = (i + 2) % 3;
             int a = mesh.node[o + j];
             int b = mesh.node[o + k];
-            double c = (4 * l[i] - 1) * temperature[mesh.node[o + i]]
-                    + 4 * l[k] * temperature[mesh.node[o + 3 + j]]
-                    + 4 * l[j] * temperature[mesh.node[o + 3 + k]];
+            double c = (4 * l[i] - 1) * at[mesh.node[o + i]]
+                    + 4 * l[k] * at[mesh.node[o + 3 + j]]
+                    + 4 * l[j] * at[mesh.node[o + 3 + k]];
             gx += c * (mesh.y[a] - mesh.y[b]);
             gy += c * (mesh.x[b] - mesh.x[a]);
         }

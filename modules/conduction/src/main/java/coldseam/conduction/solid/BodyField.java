@@ -11,12 +11,6 @@ public interface BodyField {
     /** The temperature at a point, °C; NaN where nothing is solid. */
     double temperatureAt(Place at);
 
-    /**
-     * The energy of each painted box, ∫ k |∇u|² over what is seen of it, W·K, of all that the multiplicity counts; as
-     * {@link coldseam.conduction.TemperatureField#energies()} in the plane.
-     */
-    double[] energies();
-
     /** The painted boxes that are seen somewhere, by their index. */
     ImmutableList<Integer> pieces();
 

@@ -14,9 +14,11 @@ import java.util.EnumSet;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
+import org.eclipse.collections.impl.factory.primitive.DoubleLists;
 
 /**
  * A body as an image of the one form that all bodies have in common which conduct alike: cell by cell of its coarsest grid,
@@ -125,11 +127,9 @@ public final class BodyImage {
         MutableList<SurfaceTemperature<Place>> surfaces = Lists.mutable.empty();
         for (String name : names) {
             String same = common(name);
-            flows.add(new NetHeatFlow(
-                    name,
-                    solved.heatFlows()
-                            .detect(each -> each.environment().equals(same))
-                            .value()));
+            NetHeatFlow flow =
+                    solved.heatFlows().detect(each -> each.environment().equals(same));
+            flows.add(new NetHeatFlow(name, flow.value(), slopes(flow)));
             SurfaceTemperature<Place> lowest = solved.surface(same);
             surfaces.add(new SurfaceTemperature<>(name, lowest.lowest(), swap(lowest.at()), lowest.change()));
         }
@@ -140,7 +140,7 @@ public final class BodyImage {
                 surfaces.toImmutable(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                new ImageField(solved.field(), energies(solved), body, swapped),
+                new ImageField(solved.field(), body, swapped),
                 accuracy,
                 solved.outcome(),
                 solved.unknowns(),
@@ -158,15 +158,18 @@ public final class BodyImage {
         return swapped ? new Place(at.y(), at.x(), at.z()) : at;
     }
 
-    private double[] energies(BodySolution solved) {
-        double[] cells = solved.field().energies();
+    /** By the body's own boxes. */
+    private ImmutableDoubleList slopes(NetHeatFlow solved) {
+        if (solved.slopes().isEmpty()) {
+            return solved.slopes();
+        }
         double[] all = new double[body.painted().size()];
         for (int cell = 0; cell < pieces.length; cell++) {
             if (pieces[cell] >= 0) {
-                all[pieces[cell]] += cells[cell];
+                all[pieces[cell]] += solved.slopes().get(cell);
             }
         }
-        return all;
+        return DoubleLists.immutable.of(all);
     }
 
     /** A painted grid, or its mirror image, as a body of its own. */

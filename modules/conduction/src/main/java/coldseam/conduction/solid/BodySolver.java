@@ -15,7 +15,9 @@ import coldseam.conduction.Turn;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.DoubleLists;
 
 /**
  * Solves bodies.
@@ -174,8 +176,8 @@ public final class BodySolver {
                                 each.first(), each.second(), each.value().times(body.multiplicity()))),
                 level.form
                         .heatFlows(names, sets(), ambient())
-                        .collect(each ->
-                                new NetHeatFlow(each.environment(), each.value().times(body.multiplicity()))),
+                        .collectWithIndex((each, i) -> new NetHeatFlow(
+                                each.environment(), each.value().times(body.multiplicity()), slopes(level, field, i))),
                 lowest,
                 probes,
                 patches(level.form, field),
@@ -185,6 +187,12 @@ public final class BodySolver {
                 level.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    private ImmutableDoubleList slopes(BodyLevel level, GridField field, int environment) {
+        return accuracy.aim().isPresent()
+                ? DoubleLists.immutable.empty()
+                : DoubleLists.immutable.of(field.with(level.field(sets()[environment])));
     }
 
     /** The width that the coupling is proven to. */

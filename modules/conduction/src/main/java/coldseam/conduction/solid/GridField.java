@@ -133,10 +133,12 @@ final class GridField implements BodyField {
         return Arrays.copyOf(found, count);
     }
 
-    @Override
-    public double[] energies() {
-        double[] energy = new double[grid.painted.body.painted().size()];
+    /** ∫ k ∇u · ∇T over what is seen of each painted box, of all that the multiplicity counts; W·K where u is in K as well. */
+    double[] with(GridField unit) {
+        double[] sums = new double[grid.painted.body.painted().size()];
         double[] size = new double[3];
+        double[] own = new double[3];
+        double[] other = new double[3];
         for (int cell = 0; cell < grid.cells; cell++) {
             double volume = 1;
             int[] above = new int[3];
@@ -145,21 +147,23 @@ final class GridField implements BodyField {
                 volume *= size[d];
                 above[d] = grid.parent[d][grid.slab[d][cell]];
             }
-            double square = 0;
+            double product = 0;
             for (int g = 0; g < 27; g++) {
-                square += Basis.WEIGHT[g % 3]
+                slope(cell, size, g % 3, g / 3 % 3, g / 9, own);
+                unit.slope(cell, size, g % 3, g / 3 % 3, g / 9, other);
+                product += Basis.WEIGHT[g % 3]
                         * Basis.WEIGHT[g / 3 % 3]
                         * Basis.WEIGHT[g / 9]
-                        * slopeSquared(cell, size, g % 3, g / 3 % 3, g / 9);
+                        * (own[0] * other[0] + own[1] * other[1] + own[2] * other[2]);
             }
-            energy[grid.painted.piece[grid.painted.cell(above[0], above[1], above[2])]] +=
-                    grid.painted.body.multiplicity() * grid.k[cell] * volume * square;
+            sums[grid.painted.piece[grid.painted.cell(above[0], above[1], above[2])]] +=
+                    grid.painted.body.multiplicity() * grid.k[cell] * volume * product;
         }
-        return energy;
+        return sums;
     }
 
-    /** |∇u|², K²/m², at a Gauss point of a cell. */
-    private double slopeSquared(int cell, double[] size, int gx, int gy, int gz) {
+    /** (Output) ∇u, K/m, at a Gauss point of a cell. */
+    private void slope(int cell, double[] size, int gx, int gy, int gz, double[] out) {
         double dx = 0;
         double dy = 0;
         double dz = 0;
@@ -184,10 +188,9 @@ final class GridField implements BodyField {
                 dz += along * valueY[b] * slopeZ;
             }
         }
-        dx /= size[0];
-        dy /= size[1];
-        dz /= size[2];
-        return dx * dx + dy * dy + dz * dz;
+        out[0] = dx / size[0];
+        out[1] = dy / size[1];
+        out[2] = dz / size[2];
     }
 
     @Override

@@ -10,20 +10,17 @@ import java.lang.ref.WeakReference;
 final class ImageField extends LaterBodyField {
 
     private final BodyField solved;
-    private final double[] energies;
     private final SolidBody body;
     private final boolean swapped;
     private WeakReference<GridField> unpacked = new WeakReference<>(null);
 
     /**
      * @param solved of the form in common
-     * @param energies of the body's painted boxes
      * @param body whose field it is to be
      * @param swapped whether the form in common is its image in the plane x = y
      */
-    ImageField(BodyField solved, double[] energies, SolidBody body, boolean swapped) {
+    ImageField(BodyField solved, SolidBody body, boolean swapped) {
         this.solved = solved;
-        this.energies = energies;
         this.body = body;
         this.swapped = swapped;
     }
@@ -42,10 +39,5 @@ final class ImageField extends LaterBodyField {
             unpacked = new WeakReference<>(field);
         }
         return field;
-    }
-
-    @Override
-    public double[] energies() {
-        return energies.clone();
     }
 }

@@ -9,16 +9,11 @@ import java.util.function.Supplier;
 /** The field of a kept solution, packed until it is asked for. */
 public final class KeptBodyField extends LaterBodyField {
 
-    private final double[] energies;
     private Supplier<BodyField> unpacking;
     private BodyField unpacked;
 
-    /**
-     * @param energies of the painted boxes
-     * @param unpacking asked once
-     */
-    public KeptBodyField(double[] energies, Supplier<BodyField> unpacking) {
-        this.energies = energies;
+    /** @param unpacking asked once */
+    public KeptBodyField(Supplier<BodyField> unpacking) {
         this.unpacking = unpacking;
     }
 
@@ -45,10 +40,5 @@ public final class KeptBodyField extends LaterBodyField {
             unpacking = null;
         }
         return unpacked;
-    }
-
-    @Override
-    public double[] energies() {
-        return energies.clone();
     }
 }

@@ -4,7 +4,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A field that is put together when it is asked for: of most nobody asks more than the energies. */
+/** A field that is put together when it is asked for: most are not. */
 abstract class LaterBodyField implements BodyField {
 
     /** The field itself. */
@@ -13,11 +13,6 @@ abstract class LaterBodyField implements BodyField {
     @Override
     public double temperatureAt(Place at) {
         return field().temperatureAt(at);
-    }
-
-    @Override
-    public double[] energies() {
-        return field().energies();
     }
 
     @Override

@@ -18,12 +18,15 @@ import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.elements.PlanarElements;
 import coldseam.conduction.field.MeshField;
+import coldseam.conduction.field.TriangleField;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.Topology;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.DoubleLists;
 
 /** Runs one section from its drawing to its solution. */
 final class SectionSolver {
@@ -126,18 +129,34 @@ final class SectionSolver {
         ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
         ImmutableList<NetHeatFlow> flows =
                 refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
+        TriangleField kept = field.kept(refinement.gap);
         return new Solution(
                 section,
                 couplings,
-                flows,
+                accuracy.aim().isPresent() ? flows : flows.collectWithIndex((flow, e) -> flow.with(slopes(kept, e))),
                 surfaces,
                 probes,
-                field.kept(refinement.gap),
+                kept,
                 accuracy,
                 outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    /** How the heat flow of an environment follows the regions' conductivities. */
+    private ImmutableDoubleList slopes(TriangleField field, int environment) {
+        double[][] units = refinement.u;
+        if (environment < units.length) {
+            return DoubleLists.immutable.of(field.with(units[environment]));
+        }
+        double[] last = new double[mesh.nodes];
+        for (double[] unit : units) {
+            for (int v = 0; v < last.length; v++) {
+                last[v] -= unit[v];
+            }
+        }
+        return DoubleLists.immutable.of(field.with(last));
     }
 
     /** Whether the surface temperature aimed at, if any, is estimated to be as exact as asked. */

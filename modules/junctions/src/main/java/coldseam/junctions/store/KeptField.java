@@ -28,16 +28,11 @@ final class KeptField implements TemperatureField {
 
     private static final int BUFFER = 1 << 16;
 
-    private final double[] energies;
     private Supplier<TemperatureField> unpacking;
     private TemperatureField unpacked;
 
-    /**
-     * @param energies of the regions
-     * @param unpacking asked once
-     */
-    KeptField(double[] energies, Supplier<TemperatureField> unpacking) {
-        this.energies = energies;
+    /** @param unpacking asked once */
+    KeptField(Supplier<TemperatureField> unpacking) {
         this.unpacking = unpacking;
     }
 
@@ -89,11 +84,6 @@ final class KeptField implements TemperatureField {
     @Override
     public ImmutableList<Cell> cells() {
         return field().cells();
-    }
-
-    @Override
-    public double[] energies() {
-        return energies.clone();
     }
 
     @Override

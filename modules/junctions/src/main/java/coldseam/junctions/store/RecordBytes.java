@@ -50,7 +50,7 @@ import org.locationtech.jts.io.WKBWriter;
  * one that is added to a record later.
  *
  * <p>A record that occurs again is written as the number of the first; so are those that the reader has already, which are
- * therefore not kept. Of a solution's field the energies alone are written, and a section's plan stays packed until somebody asks for it.
+ * therefore not kept. A solution's field is left out, and a section's plan stays packed until somebody asks for it.
  */
 final class RecordBytes {
 
@@ -76,7 +76,7 @@ final class RecordBytes {
         ONE_OF,
         NUMBERS,
         SHAPE,
-        ENERGIES,
+        FIELD,
         PLAN;
 
         private static final Tag[] ALL = values();
@@ -164,9 +164,6 @@ final class RecordBytes {
             throw new IllegalStateException("no solution of a body was to be read");
         }
     }
-
-    /** What is written of a solution's field. */
-    private record Energies(double[] of) {}
 
     /**
      * The tree that was written.
@@ -267,12 +264,8 @@ final class RecordBytes {
             } else if (value instanceof Geometry shape) {
                 tag(Tag.SHAPE);
                 bytes(new WKBWriter().write(shape));
-            } else if (value instanceof TemperatureField field) {
-                tag(Tag.ENERGIES);
-                numbers(field.energies());
-            } else if (value instanceof BodyField field) {
-                tag(Tag.ENERGIES);
-                numbers(field.energies());
+            } else if (value instanceof TemperatureField || value instanceof BodyField) {
+                tag(Tag.FIELD);
             } else if (value instanceof ImmutableCollection<?> collection) {
                 collection(collection);
             } else if (value instanceof ImmutableMap<?, ?> map) {
@@ -417,7 +410,7 @@ final class RecordBytes {
                 case ONE_OF -> throw new IOException("an answer holds no " + type());
                 case SHAPE -> throw new IOException("an answer holds no shape");
                 case NUMBERS -> DoubleLists.immutable.of(numbers());
-                case ENERGIES -> new Energies(numbers());
+                case FIELD -> Tag.FIELD;
                 case PLAN -> {
                     byte[] packed = bytes();
                     yield SectionPlan.later(() -> (SectionPlan.Drawn) read(packed, known, fields));
@@ -510,10 +503,10 @@ final class RecordBytes {
         private void giveField(Object[] solution) {
             Accuracy accuracy = (Accuracy) Lists.mutable.with(solution).detect(Accuracy.class::isInstance);
             for (int i = 0; i < solution.length; i++) {
-                if (solution[i] instanceof Energies energies) {
+                if (solution[i] == Tag.FIELD) {
                     solution[i] = solution[0] instanceof Section section
-                            ? new KeptField(energies.of(), () -> fields.of(section, accuracy))
-                            : new KeptBodyField(energies.of(), () -> fields.of((SolidBody) solution[0], accuracy));
+                            ? new KeptField(() -> fields.of(section, accuracy))
+                            : new KeptBodyField(() -> fields.of((SolidBody) solution[0], accuracy));
                 }
             }
         }

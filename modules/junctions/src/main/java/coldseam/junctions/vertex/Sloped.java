@@ -21,16 +21,16 @@ public record Sloped(Interval value, ImmutableMap<HeatInput, Double> slopes) {
     public static final Sloped NONE = new Sloped(Interval.of(0), Maps.immutable.empty());
 
     /**
-     * A coupling with the energies of its field.
+     * A coupling with what it follows.
      *
-     * @param inputs what carries the energies follows, in their order; empty where nothing is solid
-     * @param energies ∫ k |∇u|², for the field's own temperatures
-     * @param scale what makes slopes of them: one over the square of the difference of temperature
+     * @param inputs of what conducts, in its order; empty where nothing is solid
+     * @param flows how the heat flow follows each by ln k, W or W/m, for the solution's own temperatures
+     * @param scale what makes slopes of them: one over the difference of temperature
      */
-    static Sloped of(Interval value, ImmutableList<Optional<HeatInput>> inputs, double[] energies, double scale) {
+    static Sloped of(Interval value, ImmutableList<Optional<HeatInput>> inputs, double[] flows, double scale) {
         Map<HeatInput, Double> slopes = new TreeMap<>(HeatInput.ORDER);
         inputs.forEachWithIndex(
-                (input, i) -> input.ifPresent(each -> slopes.merge(each, energies[i] * scale, Double::sum)));
+                (input, i) -> input.ifPresent(each -> slopes.merge(each, flows[i] * scale, Double::sum)));
         return new Sloped(value, Maps.immutable.ofAll(slopes));
     }
 

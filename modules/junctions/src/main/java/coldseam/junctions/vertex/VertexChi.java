@@ -4,6 +4,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.Solved;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
@@ -23,9 +24,8 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * <p>chi = L3D − Σ psi·l − Σ U·A, each by the temperature factor of the space that it loses heat to. Every plane part of a
  * surface lies beside two cut planes, whose psi take its U·A off once each, so that it comes back once: L3D − Σ L2D·l + Σ U·A.
  *
- * <p>Its slope is the same sum of slopes: of a coupling the energy of its field for a difference of one (the envelope theorem),
- * of U its U² R. A field with a space at b of the difference has b² there where the coupling has b; where all spaces share one b
- * that is made good, else the slope is that of the field as it is. Worked out apart.
+ * <p>Its slope is the same sum of slopes: of the rooms' heat flow, which is by the spaces' temperature factors, for a difference of
+ * one, and of U its U² R.
  */
 final class VertexChi {
 
@@ -39,9 +39,6 @@ final class VertexChi {
     private final BodySolution solution;
     private final ImmutableList<Optional<HeatInput>> inputs;
 
-    /** The common temperature factor of what lies outside; 1 where there are several. */
-    private final double factor;
-
     /** W/(m·K), of each cut plane: an axis' low and high one. */
     private final Sloped[] planes = new Sloped[6];
 
@@ -53,9 +50,6 @@ final class VertexChi {
         this.inputs = composed.inputs();
         this.sections = sections;
         this.accuracy = new Accuracy(PLANES, accuracy.maximumUnknowns());
-        ImmutableList<Double> factors =
-                composed.spaces().collect(Surroundings.Space::factor).distinct();
-        this.factor = factors.size() == 1 && factors.getFirst() > 0 ? factors.getFirst() : 1;
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 planes[2 * axis + side] =
@@ -66,17 +60,20 @@ final class VertexChi {
 
     /** What there is to tell. */
     VertexResult.Heat heat() {
-        Sloped coupling = Sloped.of(
-                weighted(composed.spaces(), solution::coupling),
-                inputs,
-                solution.field().energies(),
-                scale());
+        Sloped coupling = Sloped.of(weighted(composed.spaces(), solution::coupling), inputs, slopes(solution), scale());
         return new VertexResult.Heat(solution, coupling.value(), chi(coupling, false), chi(coupling, true));
     }
 
     private double scale() {
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
-        return 1 / (factor * difference * difference);
+        return 1 / difference;
+    }
+
+    private static double[] slopes(Solved<?> solved) {
+        return solved.heatFlows()
+                .detect(flow -> flow.environment().equals(Surroundings.INDOOR))
+                .slopes()
+                .toArray();
     }
 
     /** L2D of a cut plane; nothing where it joins no room with what lies outside. */
@@ -92,7 +89,7 @@ final class VertexChi {
         return Sloped.of(
                 weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::coupling),
                 cut.boxes().collect(inputs::get),
-                solved.field().energies(),
+                slopes(solved),
                 scale());
     }
 
@@ -141,8 +138,7 @@ final class VertexChi {
         return Sloped.of(
                 Interval.of(b * u),
                 layers.collect(each -> Optional.of(HeatInput.of(each.layer().layer()))),
-                layers.collectDouble(
-                                each -> b * b / factor * u * u * each.layer().resistance())
+                layers.collectDouble(each -> b * u * u * each.layer().resistance())
                         .toArray(),
                 1);
     }
