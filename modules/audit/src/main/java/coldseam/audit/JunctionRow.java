@@ -6,7 +6,6 @@ import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionResult;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -42,9 +41,7 @@ public record JunctionRow(
 
     @Override
     public ImmutableList<Surface> surfaces() {
-        return edge.second()
-                .map(second -> Lists.immutable.of(edge.first(), second))
-                .orElse(Lists.immutable.of(edge.first()));
+        return edge.surfaces();
     }
 
     @Override

@@ -33,9 +33,4 @@ public record PairRow(
     public boolean unknown() {
         return obstacle.filter(each -> each != PairObstacle.NOT_ASKED).isPresent();
     }
-
-    /** Whether it is about an edge's row. */
-    public boolean isAbout(JunctionRow row) {
-        return pair.one().name().equals(row.name()) || pair.other().name().equals(row.name());
-    }
 }

@@ -112,25 +112,12 @@ public sealed interface Subject {
                                 && junction.edge().name().equals(edge.name()));
     }
 
-    /** Whether it is about a set of points. */
-    default boolean isAbout(PointRow set) {
-        return this instanceof Bridges it
-                && it.rows()
-                        .anySatisfy(row ->
-                                row instanceof PointRow points && points.name().equals(set.name()));
-    }
-
     /** Whether it is about an edge's row or a set of points. */
     default boolean isAbout(BridgeRow row) {
-        return row instanceof JunctionRow junction ? isAbout(junction.edge()) : isAbout((PointRow) row);
-    }
-
-    /** Whether it is about a corner. */
-    default boolean isAbout(VertexRow corner) {
-        return this instanceof Corners it
+        return this instanceof Bridges it
                 && it.rows()
-                        .anySatisfy(row ->
-                                row.corner().name().equals(corner.corner().name()));
+                        .anySatisfy(each ->
+                                each.getClass() == row.getClass() && each.name().equals(row.name()));
     }
 
     private static Point3 middle(BridgeRow row) {

@@ -77,7 +77,7 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
             double decay = decay(surface);
             Predicate<Pair> near = pair ->
                     pair.distance() < reach || clear(pair, surface) < CLOSE || estimate(pair, decay, surface) > LIMIT;
-            ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)), near)
+            ImmutableList<Pair> pairs = pairs(computed.select(row -> row.edge().isAt(surface)), near)
                     .select(pair -> pair.length() > BESIDE && near.accept(pair));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
@@ -179,13 +179,6 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
      */
     public static double share(double between, double decay) {
         return decay > 0 ? 2 / (1 + Math.exp(Math.max(0, between) / decay)) : 1;
-    }
-
-    private static boolean isOn(Edge edge, Surface surface) {
-        return edge.first().name().equals(surface.name())
-                || edge.second()
-                        .filter(each -> each.name().equals(surface.name()))
-                        .isPresent();
     }
 
     private static ImmutableList<Pair> pairs(ImmutableList<JunctionRow> rows, Predicate<Pair> near) {

@@ -9,7 +9,6 @@ import coldseam.audit.PointRow;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Alternatives.Price;
-import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,7 +42,7 @@ record Part(Decision decision, Audit audit) {
                         junctions -> Worst.of(rows()),
                         assembly -> Worst.of(audit.junctions()
                                 .select(row ->
-                                        row.surfaces().anySatisfy(surface -> isOf(surface, assembly.assembly())))),
+                                        row.surfaces().anySatisfy(surface -> surface.isBuiltAs(assembly.assembly())))),
                         openings -> Worst.of(audit.junctions()
                                 .select(row -> row.edge()
                                         .opening()
@@ -66,11 +65,7 @@ record Part(Decision decision, Audit audit) {
     }
 
     private static double isOf(HeatLoss.Line line, String assembly) {
-        return line.part() instanceof HeatLoss.Part.OfSurface of && isOf(of.surface(), assembly) ? line.size() : 0;
-    }
-
-    private static boolean isOf(Surface surface, String assembly) {
-        return surface.assembly().filter(each -> each.name().equals(assembly)).isPresent();
+        return line.part() instanceof HeatLoss.Part.OfSurface of && of.surface().isBuiltAs(assembly) ? line.size() : 0;
     }
 
     /** What is built by an option in this house, in the house's currency; empty where it is not known. */

@@ -107,18 +107,15 @@ public final class Stages {
 
     /** What differs beside an edge. */
     private ImmutableList<String> beside(Edge edge) {
-        MutableList<String> beside = Lists.mutable.empty();
-        Lists.immutable
-                .of(edge.first())
-                .newWithAll(edge.second().stream().toList())
+        boolean opening = edge.opening()
+                .filter(each -> !opening(first, each.name()).equals(opening(second, each.name())))
+                .isPresent();
+        return edge.surfaces()
                 .flatCollect(surface -> surface.assembly().stream().toList())
                 .collect(Assembly::name)
                 .select(this::differs)
-                .forEach(beside::add);
-        edge.opening()
-                .filter(opening -> !opening(first, opening.name()).equals(opening(second, opening.name())))
-                .ifPresent(opening -> beside.add(Retrofit.OPENINGS));
-        return beside.distinct().toImmutable();
+                .newWithAll(opening ? Lists.immutable.of(Retrofit.OPENINGS) : Lists.immutable.empty())
+                .distinct();
     }
 
     private static Optional<Opening> opening(House house, String name) {

@@ -91,11 +91,7 @@ public final class OldParts {
             audit,
             old -> audit.junctions()
                     .select(row -> row.sheet().filter(OwnWord::takesNothingDown).isPresent()
-                            && (row.edge().first().staysIn(old)
-                                    || row.edge()
-                                            .second()
-                                            .filter(other -> other.staysIn(old))
-                                            .isPresent())));
+                            && row.surfaces().anySatisfy(each -> each.staysIn(old))));
 
     private OldParts() {}
 

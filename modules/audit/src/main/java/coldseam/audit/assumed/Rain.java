@@ -103,9 +103,7 @@ public final class Rain {
 
     private static boolean isEnclosed(Surface surface, Shell shell) {
         ImmutableList<Edge> round = shell.edges()
-                .select(edge -> edge.opening().isEmpty()
-                        && edge.second().isPresent()
-                        && (isOne(edge.first(), surface) || isOne(edge.second().get(), surface)));
+                .select(edge -> edge.opening().isEmpty() && edge.second().isPresent() && edge.isAt(surface));
         return round.notEmpty() && round.allSatisfy(edge -> edge.kind().parapet() || edge.angle() > STRAIGHT_ON);
     }
 

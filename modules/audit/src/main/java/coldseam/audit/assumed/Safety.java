@@ -9,7 +9,6 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -82,7 +81,7 @@ public final class Safety {
     private static boolean isHigh(Audit audit, Surface wall, Opening opening) {
         ImmutableList<Edge> deck = audit.shell()
                 .edges()
-                .select(edge -> edge.kind() == JunctionKind.WALL_TO_TERRACE && isBetween(edge, wall)
+                .select(edge -> edge.kind() == JunctionKind.WALL_TO_TERRACE && edge.isAt(wall)
                         || edge.kind() == JunctionKind.TERRACE_THRESHOLD
                                 && edge.opening().filter(opening::equals).isPresent());
         double foot = audit.shell()
@@ -97,10 +96,6 @@ public final class Safety {
                         : fall > FALL_FROM_WINDOW && opening.sill() < LOW_SILL);
     }
 
-    private static boolean isBetween(Edge edge, Surface one) {
-        return edge.first().equals(one) || edge.second().filter(one::equals).isPresent();
-    }
-
     private static boolean isGuarded(Audit audit, Surface deck) {
         return audit.house().body().parapetHeight(deck.name(), deck.storey()) >= GUARD
                 && audit.shell()
@@ -111,12 +106,6 @@ public final class Safety {
 
     private static boolean isBeside(Audit audit, Surface surface, Surface deck) {
         return surface.name().equals(deck.name())
-                || audit.shell()
-                        .edges()
-                        .anySatisfy(edge -> edge.second()
-                                .filter(other -> Lists.immutable
-                                        .with(edge.first().name(), other.name())
-                                        .containsAllArguments(surface.name(), deck.name()))
-                                .isPresent());
+                || audit.shell().edges().anySatisfy(edge -> edge.isAt(surface) && edge.isAt(deck));
     }
 }

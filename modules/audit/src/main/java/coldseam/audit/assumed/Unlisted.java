@@ -36,8 +36,7 @@ public final class Unlisted {
                     .select(edge -> !isListed(
                             audit,
                             seam -> seam.kind() == BEARING_WALL
-                                    && (OfHouse.isOn(seam, edge.first())
-                                            || OfHouse.isOn(seam, edge.second().orElseThrow()))))
+                                    && edge.surfaces().anySatisfy(each -> OfHouse.isOn(seam, each))))
                     .sumOfDouble(Edge::externalLength));
 
     /** Floors over open air that no wall of the house stands under, on which no point that carries and no seam is listed. */
@@ -47,9 +46,7 @@ public final class Unlisted {
                     side(surface) == Side.FLOORS && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
             .reject(surface -> audit.shell()
                             .edges()
-                            .anySatisfy(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG
-                                    && (edge.first().equals(surface)
-                                            || edge.second().orElseThrow().equals(surface)))
+                            .anySatisfy(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG && edge.isAt(surface))
                     || audit.house().seams().anySatisfy(seam -> OfHouse.isOn(seam, surface))
                     || audit.points()
                             .anySatisfy(

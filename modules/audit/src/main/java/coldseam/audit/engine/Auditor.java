@@ -90,7 +90,7 @@ public final class Auditor {
 
     private Work work(Asked asked) {
         return new Work(
-                ComputedBridges.questions(ComputedJunctions.planned(asked.house, asked.edges))
+                ComputedBridges.questions(asked.edges.collect(PlannedEdge::bridge))
                         .size(),
                 asked.found.map(FoundSeams::count).orElse(0),
                 ComputedBridges.questions(asked.points).size(),

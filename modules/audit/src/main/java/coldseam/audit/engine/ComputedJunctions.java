@@ -6,7 +6,6 @@ import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
-import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
@@ -32,33 +31,19 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
     static ComputedJunctions of(
             String what, House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
-        ImmutableList<PlannedBridge<JunctionSetup>> planned = planned(house, edges);
-        ComputedBridges<JunctionSetup, JunctionResult> computed =
-                new ComputedBridges<>(what, house, planned, computer::compute, computer.comparing()::compute, progress);
-        return new ComputedJunctions(
-                computed.sheets(),
-                edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));
-    }
-
-    /** What is to be computed of each edge. */
-    static ImmutableList<PlannedBridge<JunctionSetup>> planned(House house, ImmutableList<PlannedEdge> edges) {
-        return edges.collect(each -> new PlannedBridge<>(
-                each.edge().name(),
-                each.edge().opening().map(Opening::name),
-                length(each.edge(), house.site().dimensions()),
-                each.setup(),
-                each.candidates(),
-                each.options(),
-                each.withheld(),
-                each.hindrances(),
-                each.chosen()));
+        ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
+                what,
+                house,
+                edges.collect(PlannedEdge::bridge),
+                computer::compute,
+                computer.comparing()::compute,
+                progress);
+        return new ComputedJunctions(computed.sheets(), edges.collect(edge -> row(edge, computed, system)));
     }
 
     private static JunctionRow row(
-            PlannedEdge edge,
-            PlannedBridge<JunctionSetup> planned,
-            ComputedBridges<JunctionSetup, JunctionResult> computed,
-            DimensionSystem system) {
+            PlannedEdge edge, ComputedBridges<JunctionSetup, JunctionResult> computed, DimensionSystem system) {
+        PlannedBridge<JunctionSetup> planned = edge.bridge();
         Optional<BridgeSheet<JunctionResult>> sheet = computed.sheet(planned);
         Optional<OwnPsi> own = edge.own();
         return new JunctionRow(

@@ -74,10 +74,14 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         /** As if the first of its details fitted. */
         static Optional<Drawn> expected(PlannedEdge edge) {
             return edge.own().isPresent()
-                            || edge.candidates().isEmpty()
-                            || edge.hindrances().notEmpty()
                     ? Optional.empty()
-                    : edge.setup().map(setup -> new Drawn(edge.candidates().getFirst(), setup, edge.chosen(), ""));
+                    : edge.bridge()
+                            .question()
+                            .map(asked -> new Drawn(
+                                    asked.details().getFirst(),
+                                    asked.setup(),
+                                    edge.bridge().chosen(),
+                                    ""));
         }
     }
 

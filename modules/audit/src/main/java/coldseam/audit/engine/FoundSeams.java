@@ -63,8 +63,7 @@ final class FoundSeams {
 
     /** How many different details are to be solved. */
     int count() {
-        return ComputedBridges.questions(ComputedJunctions.planned(house, edges))
-                .size();
+        return ComputedBridges.questions(edges.collect(PlannedEdge::bridge)).size();
     }
 
     /** Whether it is said what was found beside an edge of the planned shell. */
@@ -72,8 +71,7 @@ final class FoundSeams {
         return edge.opening()
                         .filter(each -> !known.windows().containsKey(each.name()))
                         .isEmpty()
-                && knows(known, edge.first())
-                && edge.second().filter(each -> !knows(known, each)).isEmpty();
+                && edge.surfaces().allSatisfy(each -> knows(known, each));
     }
 
     private static boolean knows(Retrofit.Found known, Surface surface) {
@@ -128,11 +126,6 @@ final class FoundSeams {
                 before.filter(each -> !each.noneFits())
                         .map(JunctionRow::misfits)
                         .orElse(Lists.immutable.empty()),
-                builtNew(row.edge()));
-    }
-
-    private boolean builtNew(Edge edge) {
-        return !edge.first().staysIn(retrofit)
-                || edge.second().filter(each -> !each.staysIn(retrofit)).isPresent();
+                row.surfaces().anySatisfy(each -> !each.staysIn(retrofit)));
     }
 }

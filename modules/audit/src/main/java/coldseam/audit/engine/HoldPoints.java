@@ -7,7 +7,6 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.envelope.Stop;
 import coldseam.junctions.JunctionResult;
-import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import java.util.LinkedHashMap;
@@ -89,7 +88,7 @@ final class HoldPoints {
     private static ImmutableList<String> inTwoLayers(Stop stop, BridgeSheet<?> sheet) {
         return sheet.junction()
                 .map(JunctionResult::setup)
-                .map(setup -> assemblies(setup)
+                .map(setup -> setup.assemblies()
                         .zip(setup.kind().faces())
                         .select(pair -> inTwoLayers(pair.getOne()))
                         .flatCollect(pair -> stop.lookAtInTwoLayers(pair.getTwo())))
@@ -101,11 +100,5 @@ final class HoldPoints {
         ImmutableList<Role> roles = assembly.layers().collect(Layer::role).reject(role -> role == Role.MEMBRANE);
         return roles.zip(roles.drop(1))
                 .anySatisfy(pair -> pair.getOne() == Role.INSULATION && pair.getTwo() == Role.INSULATION);
-    }
-
-    private static ImmutableList<Assembly> assemblies(JunctionSetup setup) {
-        return Lists.immutable
-                .of(setup.first())
-                .newWithAll(setup.second().stream().toList());
     }
 }

@@ -19,15 +19,16 @@ public record HouseJunctions(JunctionSetup setup, ImmutableList<Detail> chosen, 
 
     /** In the order of their first edge; edges beside a surface without assembly are left out. */
     public static ImmutableList<HouseJunctions> of(House house, Shell shell, Catalogue catalogue) {
-        ImmutableList<PlannedEdge> planned = new JunctionPlan(house, shell, catalogue)
+        ImmutableList<PlannedBridge<JunctionSetup>> planned = new JunctionPlan(house, shell, catalogue)
                 .plan()
+                .collect(PlannedEdge::bridge)
                 .select(each -> each.setup().isPresent());
         return Groups.by(planned, each -> each.setup().orElseThrow())
                 .collect(alike -> new HouseJunctions(
                         alike.getFirst().setup().orElseThrow(),
-                        alike.select(PlannedEdge::chosen)
-                                .flatCollect(PlannedEdge::candidates)
+                        alike.select(PlannedBridge::chosen)
+                                .flatCollect(PlannedBridge::candidates)
                                 .distinct(),
-                        alike.collect(each -> each.edge().name())));
+                        alike.collect(PlannedBridge::name)));
     }
 }

@@ -99,13 +99,9 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
     /** The edges that a surface shares with a neighbour, another surface or an opening, by its name. */
     public static ImmutableList<Edge> edgesAlong(String neighbour, String surface, Shell shell) {
         return shell.edges().select(edge -> {
-            boolean first = edge.first().name().equals(surface);
-            boolean second = edge.second().map(Surface::name).equals(Optional.of(surface));
-            Optional<String> other = first
-                    ? edge.second().map(Surface::name)
-                    : Optional.of(edge.first().name());
-            return (first || second)
-                    && (other.equals(Optional.of(neighbour))
+            ImmutableList<String> beside = edge.surfaces().collect(Surface::name);
+            return beside.contains(surface)
+                    && (beside.reject(surface::equals).contains(neighbour)
                             || edge.opening().map(Opening::name).equals(Optional.of(neighbour)));
         });
     }

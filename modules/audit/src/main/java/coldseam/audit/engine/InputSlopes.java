@@ -4,10 +4,9 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.ground.Basement;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
-import coldseam.audit.JunctionRow;
-import coldseam.audit.PointRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
@@ -17,6 +16,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionResult.Leg.Part;
 import coldseam.junctions.JunctionSetup;
@@ -70,27 +70,19 @@ final class InputSlopes {
         audit.heatLoss().lines().forEach(this::line);
         ground();
         Map<String, Map<HeatInput, Double>> bySheet = new LinkedHashMap<>();
-        for (JunctionRow row : audit.junctions()) {
+        for (BridgeRow row : audit.bridges()) {
             if (row.source().computed() && row.sheet().isPresent()) {
-                BridgeSheet<JunctionResult> sheet = row.sheet().get();
-                bySheet.computeIfAbsent(sheet.id(), id -> seam(sheet.result()))
-                        .forEach((input, slope) -> add(slopes, input, slope * row.length() * row.factor()));
+                BridgeSheet<?> sheet = row.sheet().get();
+                bySheet.computeIfAbsent(sheet.id(), id -> bridge(sheet.result()))
+                        .forEach((input, slope) -> add(slopes, input, slope * row.size() * row.factor()));
             }
         }
-        points();
         corners();
         return slopes;
     }
 
-    private void points() {
-        Map<String, Map<HeatInput, Double>> bySheet = new LinkedHashMap<>();
-        for (PointRow row : audit.points()) {
-            if (row.source().computed() && row.sheet().isPresent()) {
-                BridgeSheet<PointResult> sheet = row.sheet().get();
-                bySheet.computeIfAbsent(sheet.id(), id -> point(sheet.result()))
-                        .forEach((input, slope) -> add(slopes, input, slope * row.number() * row.factor()));
-            }
-        }
+    private Map<HeatInput, Double> bridge(BridgeResult result) {
+        return result instanceof PointResult point ? point(point) : seam((JunctionResult) result);
     }
 
     private void corners() {

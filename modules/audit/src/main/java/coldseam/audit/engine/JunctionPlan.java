@@ -61,7 +61,7 @@ final class JunctionPlan {
 
     /** The same of what stands already: where nothing is said of it, it was built as such layers are. */
     ImmutableList<PlannedEdge> planAsFound() {
-        return shell.edges().collect(edge -> plan(edge, true).asFound());
+        return shell.edges().collect(edge -> plan(edge, true));
     }
 
     private PlannedEdge plan(Edge edge, boolean found) {
@@ -76,18 +76,20 @@ final class JunctionPlan {
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : standingIn(all, found);
-        return new PlannedEdge(
-                edge,
+        PlannedBridge<JunctionSetup> bridge = new PlannedBridge<>(
+                edge.name(),
+                edge.opening().map(Opening::name),
+                ComputedJunctions.length(edge, house.site().dimensions()),
                 setup,
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
-                all.select(detail -> detail.suits().waitsForParts(house.retrofit(), beside(edge))
+                all.select(detail -> detail.suits().waitsForParts(house.retrofit(), edge.surfaces())
                         && setup.map(there -> Composer.takes(detail, there)).orElse(true)),
                 chosen.flatMap(detail -> hindrance(detail, edge))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
-                chosen.isPresent(),
-                own);
+                chosen.isPresent());
+        return found ? new PlannedEdge(edge, bridge.asFound(), Optional.empty()) : new PlannedEdge(edge, bridge, own);
     }
 
     /**
@@ -103,13 +105,7 @@ final class JunctionPlan {
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */
     private Optional<String> hindrance(Detail detail, Edge edge) {
-        return detail.suits().hindrance(detail.who(), house.retrofit(), beside(edge));
-    }
-
-    private static ImmutableList<Surface> beside(Edge edge) {
-        return Lists.immutable
-                .of(edge.first())
-                .newWithAll(edge.second().stream().toList());
+        return detail.suits().hindrance(detail.who(), house.retrofit(), edge.surfaces());
     }
 
     private Optional<Detail> detail(JunctionChoice choice, Edge edge) {

@@ -38,6 +38,20 @@ record PlannedBridge<S extends BridgeSetup>(
      */
     record Question<S>(ImmutableList<Detail> details, S setup, boolean compared) {}
 
+    /** As it stands there already: whatever it needed to be built, and whatever else might be built. */
+    PlannedBridge<S> asFound() {
+        return new PlannedBridge<>(
+                name,
+                opening,
+                size,
+                setup,
+                candidates.collect(Detail::asFound),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                chosen);
+    }
+
     /** The question of the candidates; none where nothing is to be computed. */
     Optional<Question<S>> question() {
         return candidates.isEmpty() || hindrances.notEmpty()

@@ -63,7 +63,8 @@ final class DecisionChecks {
                     "\"" + placed.decision().name() + "\", which means no junction and no point of it",
                     "correct kinds and surfaces, or remove it");
         }
-        if (placed.decision().about() instanceof About.OfAssembly of && !used(of.assembly())) {
+        if (placed.decision().about() instanceof About.OfAssembly of
+                && shell.surfaces().noneSatisfy(surface -> surface.isBuiltAs(of.assembly()))) {
             faults.add(
                     placed.name(),
                     "a decision is about something of this house",
@@ -109,13 +110,6 @@ final class DecisionChecks {
                         .detectOptional(choice -> edge.isMeantBy(choice.which()))
                         .filter(choice ->
                                 option.change().equals(new Change.Detail(choice.detail(), choice.parameters())))
-                        .isPresent());
-    }
-
-    private boolean used(String assembly) {
-        return shell.surfaces()
-                .anySatisfy(surface -> surface.assembly()
-                        .filter(each -> each.name().equals(assembly))
                         .isPresent());
     }
 

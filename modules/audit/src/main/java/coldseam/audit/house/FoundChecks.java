@@ -31,10 +31,7 @@ final class FoundChecks {
                 .ifPresent(old -> old.found()
                         .ifPresent(found -> found.assemblies().forEachKeyValue((planned, was) -> {
                             if (shell.surfaces()
-                                    .anySatisfy(surface -> stays(surface, old)
-                                            && surface.assembly()
-                                                    .filter(each -> each.name().equals(planned))
-                                                    .isPresent())) {
+                                    .anySatisfy(surface -> stays(surface, old) && surface.isBuiltAs(planned))) {
                                 kept(
                                         was,
                                         loaded.house().assemblies().get(planned),

@@ -81,9 +81,7 @@ final class PointChecks {
     }
 
     private static ImmutableList<String> names(Edge edge, String surface) {
-        ImmutableList<String> surfaces = Lists.immutable
-                .of(edge.first().name())
-                .newWithAll(edge.second().stream().map(Surface::name).toList());
+        ImmutableList<String> surfaces = edge.surfaces().collect(Surface::name);
         return surfaces.contains(surface)
                 ? surfaces.newWithAll(edge.opening().stream().map(Opening::name).toList())
                 : Lists.immutable.empty();

@@ -3,12 +3,10 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
-import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.files.Groups;
 import coldseam.files.quantity.Phrase;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -22,12 +20,7 @@ public final class CornerOutOfRangeRule implements Rule {
      *
      * @param reasons why not, as the detail gives them
      */
-    public record Found(ImmutableList<Phrase> reasons) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(ImmutableList<Phrase> reasons) implements Evidence {}
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {

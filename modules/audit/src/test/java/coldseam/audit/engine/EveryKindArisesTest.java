@@ -216,8 +216,10 @@ class EveryKindArisesTest {
                     String kind = planned.edge().kind().label();
                     arisen.add(kind);
                     if (!fitting.contains(kind)
-                            && planned.setup()
-                                    .filter(setup -> planned.options().anySatisfy(detail -> fits(detail, setup)))
+                            && planned.bridge()
+                                    .setup()
+                                    .filter(setup ->
+                                            planned.bridge().options().anySatisfy(detail -> fits(detail, setup)))
                                     .isPresent()) {
                         fitting.add(kind);
                     }

@@ -90,7 +90,7 @@ class JunctionPlanTest {
         ImmutableList<JunctionSetup> cellar = new JunctionPlan(
                         house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
                 .plan()
-                .flatCollect(each -> each.setup().stream().toList())
+                .flatCollect(each -> each.bridge().setup().stream().toList())
                 .select(setup -> setup.kind() == JunctionKind.CELLAR_SLAB_EDGE);
         assertTrue(cellar.notEmpty());
         cellar.forEach(setup -> assertEquals(
@@ -98,7 +98,7 @@ class JunctionPlanTest {
         House onGround = Sample.house(Sample.yaml());
         new JunctionPlan(onGround, ShellBuilder.build(onGround), new Catalogue(Lists.immutable.empty()))
                 .plan()
-                .flatCollect(each -> each.setup().stream().toList())
+                .flatCollect(each -> each.bridge().setup().stream().toList())
                 .flatCollect(setup -> setup.ground().stream().toList())
                 .forEach(ground -> assertEquals(OptionalDouble.empty(), ground.depth()));
     }
@@ -112,7 +112,7 @@ class JunctionPlanTest {
         ImmutableList<JunctionSetup> all = new JunctionPlan(
                         house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
                 .plan()
-                .flatCollect(each -> each.setup().stream().toList());
+                .flatCollect(each -> each.bridge().setup().stream().toList());
         assertEquals(
                 Lists.immutable.of(JunctionKind.TERRACE_THRESHOLD),
                 all.select(setup -> setup.sill().isPresent()).collect(JunctionSetup::kind));
@@ -128,7 +128,7 @@ class JunctionPlanTest {
         ImmutableList<JunctionSetup> free = new JunctionPlan(
                         house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
                 .plan()
-                .flatCollect(each -> each.setup().stream().toList())
+                .flatCollect(each -> each.bridge().setup().stream().toList())
                 .select(setup -> setup.kind() == JunctionKind.of(kind));
         assertEquals(
                 Lists.immutable.of(OptionalDouble.empty()),
@@ -144,6 +144,7 @@ class JunctionPlanTest {
         Detail raft = new JunctionPlan(house, ShellBuilder.build(house), CatalogueFile.builtIn())
                 .plan()
                 .detect(each -> each.edge().kind() == JunctionKind.SLAB_EDGE)
+                .bridge()
                 .candidates()
                 .getOnly();
         DetailParameter plinth = raft.parameters().detect(each -> each.name().equals("plinth"));
@@ -182,7 +183,7 @@ class JunctionPlanTest {
         }
     }
 
-    private static PlannedEdge change(String line, String choice) {
+    private static PlannedBridge<JunctionSetup> change(String line, String choice) {
         House house = Sample.house(Sample.yaml()
                 .replace(
                         "body:\n",
@@ -197,14 +198,15 @@ class JunctionPlanTest {
                 .replace("junctions:\n", "junctions:\n" + choice));
         return new JunctionPlan(house, ShellBuilder.build(house), CatalogueFile.builtIn())
                 .plan()
-                .detect(each -> each.edge().kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
+                .detect(each -> each.edge().kind() == JunctionKind.WALL_CHANGE_AT_FLOOR)
+                .bridge();
     }
 
     /** A thinner wall over one whose outer face it shares steps back indoors, by the difference of their thicknesses. */
     @Test
     void aStepOfTheInnerFacesReachesItsSection() {
         String choice = "- {kinds: [change of wall at a floor], detail: floor-change-boards-overlap}\n";
-        PlannedEdge chosen = change("outer face", choice);
+        PlannedBridge<JunctionSetup> chosen = change("outer face", choice);
         assertEquals(Lists.immutable.empty(), chosen.hindrances());
         assertTrue(chosen.options().notEmpty());
         JunctionSetup setup = chosen.setup().orElseThrow();

@@ -66,6 +66,7 @@ class OverheadOpeningsTest {
         return new JunctionPlan(house, shell, CatalogueFile.builtIn())
                 .plan()
                 .detect(planned -> planned.edge().name().equals(edge))
+                .bridge()
                 .setup()
                 .orElseThrow();
     }

@@ -8,7 +8,9 @@ import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.plan.StepZones;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * A junction's line: an edge shared by two surfaces, one side of an opening, or a seam the house file names.
@@ -131,6 +133,16 @@ public record Edge(
                 floorThickness,
                 floorRise,
                 otherPlace);
+    }
+
+    /** The one surface beside it, or both. */
+    public ImmutableList<Surface> surfaces() {
+        return Lists.immutable.of(first).newWithAll(second.stream().toList());
+    }
+
+    /** Whether a surface lies beside it. */
+    public boolean isAt(Surface surface) {
+        return surfaces().anySatisfy(each -> each.name().equals(surface.name()));
     }
 
     /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */

@@ -54,6 +54,11 @@ public record Surface(
                 .isPresent();
     }
 
+    /** Whether it is built as an assembly of a name. */
+    public boolean isBuiltAs(String name) {
+        return assembly.filter(built -> built.name().equals(name)).isPresent();
+    }
+
     /** Whether its structure stays in an old house. */
     public boolean staysIn(Retrofit old) {
         return names().noneSatisfy(old.builtNew()::contains);

@@ -38,13 +38,7 @@ final class JunctionForms {
     static final JsonForm<JunctionRow> EDGE = JsonForm.<JunctionRow>of("EdgeData")
             .with("name", TEXT, row -> row.edge().name())
             .with("kind", TEXT, row -> row.edge().kind().label())
-            .with(
-                    "surfaces",
-                    TEXTS,
-                    row -> Lists.immutable
-                            .of(row.edge().first())
-                            .newWithAll(row.edge().second().stream().toList())
-                            .collect(Surface::name))
+            .with("surfaces", TEXTS, row -> row.surfaces().collect(Surface::name))
             .maybe("opening", TEXT, row -> row.edge().opening().map(Opening::name))
             .with("place", TEXT, row -> row.edge().place())
             .says("where a person finds it")
