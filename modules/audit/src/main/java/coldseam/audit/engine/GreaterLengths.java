@@ -7,6 +7,9 @@ import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -14,12 +17,16 @@ import org.eclipse.collections.impl.list.Interval;
 
 /**
  * The best options with more of the lengths in them that insulate, where they miss a limit as their files have them: one length
- * after the other, then all at once, in steps of what their ranges leave. The least that mends most is taken.
+ * after the other, then all at once, in steps of what their ranges leave. The least that mends most is taken. Where a detail does
+ * not fit with all of them at their most, the greatest share of that with which it fits stands for the most.
  */
 final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
 
     /** In which a length goes to the end of its range. */
     private static final int STEPS = 3;
+
+    /** Of what ranges leave, in which the greatest that fits is looked for; what does not fit is never solved. */
+    private static final int SHARES = 12;
 
     /** m, to which lengths are set out on site; the latter where less than the third is left of a range. */
     private static final double LATTICE = 0.01;
@@ -27,6 +34,9 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
     private static final double FINE_LATTICE = 0.005;
 
     private static final double LITTLE = 0.06;
+
+    /** Of a lattice, below which a length lies on it. */
+    private static final double SLACK = 1e-6;
 
     private final Merit merit;
     private final Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers;
@@ -47,11 +57,27 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
     /** What came of it. */
     private record Tried<R>(R result, int steps, Score score) {}
 
-    /** Some places of one sheet by their first, and what is best there. */
-    private record Place<S extends BridgeSetup, R extends BridgeResult>(PlannedBridge<S> first, R best) {
+    /**
+     * Some places of one sheet by their first, and what is best there.
+     *
+     * @param lengths that may be greater, each with the most that is tried
+     */
+    private record Place<S extends BridgeSetup, R extends BridgeResult>(
+            PlannedBridge<S> first, R best, ImmutableList<DetailParameter> lengths) {
 
-        ImmutableList<DetailParameter> lengths() {
-            return best.detail().parameters().select(each -> each.insulates() && each.value() < each.most());
+        static <S extends BridgeSetup, R extends BridgeResult> Place<S, R> of(PlannedBridge<S> first, R best) {
+            return new Place<>(
+                    first,
+                    best,
+                    best.detail().parameters().select(each -> each.insulates() && each.value() < each.most()));
+        }
+
+        Place<S, R> within(int shares) {
+            return new Place<>(
+                    first,
+                    best,
+                    lengths.collect(each -> GreaterLengths.within(each, shares))
+                            .select(each -> each.value() < each.most()));
         }
 
         Question<S> question(Try greater) {
@@ -60,15 +86,15 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
 
         /** Whether anything can be had at all shows where all is at its most. */
         Try most() {
-            return greater(lengths(), STEPS);
+            return greater(lengths, STEPS);
         }
 
         ImmutableList<Try> tries() {
             return Interval.oneTo(STEPS)
                     .toImmutableList()
-                    .flatCollect(steps -> lengths()
+                    .flatCollect(steps -> lengths
                             .collect(each -> greater(Lists.immutable.of(each), steps))
-                            .newWith(greater(lengths(), steps)));
+                            .newWith(greater(lengths, steps)));
         }
 
         private Try greater(ImmutableList<DetailParameter> lengths, int steps) {
@@ -89,18 +115,44 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
         return Math.min(length.most(), Math.rint((length.value() + left * steps / STEPS) / lattice) * lattice);
     }
 
+    /** A length with so many shares of what its range leaves, on the lattice towards its own. */
+    static DetailParameter within(DetailParameter length, int shares) {
+        double left = length.most() - length.value();
+        double lattice = left < LITTLE ? FINE_LATTICE : LATTICE;
+        double most = shares == SHARES
+                ? length.most()
+                : Math.max(
+                        length.value(),
+                        Math.floor((length.value() + left * shares / SHARES) / lattice + SLACK) * lattice);
+        return new DetailParameter(
+                length.name(), length.value(), length.least(), most, length.says(), true, length.given());
+    }
+
     /** The best of each place, with more in it where that mends what it misses. */
     ImmutableList<R> of(ImmutableList<PlannedBridge<S>> places, ImmutableList<R> bests) {
-        ImmutableList<Place<S, R>> all = places.zip(bests).collect(pair -> new Place<>(pair.getOne(), pair.getTwo()));
-        ImmutableList<Place<S, R>> flawed = all.select(place ->
-                merit.score(place.best(), 1).flawed() && place.lengths().notEmpty());
-        Answers<Question<S>, R> most = answers.apply(flawed.collect(place -> place.question(place.most())));
-        ImmutableList<Place<S, R>> mended = flawed.select(place -> most.result(place.question(place.most()))
-                .filter(result -> merit.score(result, 1).flaws(merit.score(place.best(), 1)) < 0)
-                .isPresent());
-        Answers<Question<S>, R> tried =
-                answers.apply(mended.flatCollect(place -> place.tries().collect(place::question)));
-        return all.collect(place -> mended.contains(place) ? least(place, tried) : place.best());
+        ImmutableList<Place<S, R>> all = places.zip(bests).collect(pair -> Place.of(pair.getOne(), pair.getTwo()));
+        // By the place itself: what is computed there is long to compare.
+        Map<Place<S, R>, Place<S, R>> mended = new IdentityHashMap<>();
+        ImmutableList<Place<S, R>> rest =
+                all.select(place -> merit.score(place.best(), 1).flawed());
+        for (int shares = SHARES; shares > 0; shares--) {
+            int some = shares;
+            ImmutableList<Place<S, R>> open =
+                    rest.select(place -> place.within(some).lengths().notEmpty());
+            Answers<Question<S>, R> most = answers.apply(
+                    open.collect(place -> place.within(some)).collect(place -> place.question(place.most())));
+            rest = open.reject(place -> {
+                Place<S, R> within = place.within(some);
+                Optional<R> result = most.result(within.question(within.most()));
+                result.filter(found -> merit.score(found, 1).flaws(merit.score(place.best(), 1)) < 0)
+                        .ifPresent(mends -> mended.put(place, within));
+                return result.isPresent();
+            });
+        }
+        Answers<Question<S>, R> tried = answers.apply(all.flatCollect(place -> mended.containsKey(place)
+                ? mended.get(place).tries().collect(place::question)
+                : Lists.immutable.empty()));
+        return all.collect(place -> mended.containsKey(place) ? least(mended.get(place), tried) : place.best());
     }
 
     /** The least of what mends most; the most of all is among it. */

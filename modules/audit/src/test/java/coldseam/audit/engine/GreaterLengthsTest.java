@@ -3,7 +3,19 @@ package coldseam.audit.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.envelope.JunctionKind;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.language.DetailParameter;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Test;
 
 /** What is tried is more of a length than there is, in its range, and ends at the range's end. */
@@ -30,5 +42,88 @@ class GreaterLengthsTest {
             before = tried;
         }
         assertEquals(most, before, 1e-9, length::toString);
+    }
+
+    /** Whose lap of up to 140 mm fits, of the 240 mm that its file allows. */
+    private record Lapped(double lap) implements DetailDrawing {
+
+        private static final double FITS = 0.14;
+
+        @Override
+        public ImmutableList<DetailParameter> parameters() {
+            return Lists.immutable.of(new DetailParameter("lap", lap, 0.02, 0.24, "how far boards lap", true, false));
+        }
+
+        @Override
+        public DetailDrawing with(ImmutableMap<String, Double> values) {
+            return new Lapped(values.get("lap"));
+        }
+    }
+
+    private static double lap(JunctionResult result) {
+        return ((Lapped) result.detail().drawing()).lap();
+    }
+
+    private static double advised(double mendsFrom) {
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.JAMB);
+        Detail detail = Sample.Made.good("jamb", JunctionKind.JAMB).detail();
+        Function<Detail, JunctionResult> computed = each -> Sample.result(
+                Sample.Made.good("jamb", JunctionKind.JAMB)
+                        .fRsi(((Lapped) each.drawing()).lap() < mendsFrom ? 0.3 : 0.9),
+                each,
+                setup);
+        Detail lapped = new Detail(
+                detail.id(),
+                detail.kind(),
+                detail.also(),
+                detail.name(),
+                detail.rank(),
+                detail.suits(),
+                detail.looksLike(),
+                detail.order(),
+                detail.connections(),
+                detail.failures(),
+                detail.photographs(),
+                detail.cautions(),
+                detail.cost(),
+                new Lapped(0.02),
+                false);
+        PlannedBridge<JunctionSetup> place = new PlannedBridge<>(
+                "jamb",
+                Optional.empty(),
+                1,
+                Optional.of(setup),
+                Lists.immutable.of(lapped),
+                Lists.immutable.of(lapped),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                false);
+        return lap(new GreaterLengths<JunctionSetup, JunctionResult>(
+                        new Merit(Sample.house(Sample.yaml())),
+                        asked -> Answers.compute(
+                                "lengths",
+                                asked,
+                                question -> {
+                                    Detail of = question.details().getOnly();
+                                    if (((Lapped) of.drawing()).lap() > Lapped.FITS + 1e-9) {
+                                        throw DetailDoesNotFit.of("too long");
+                                    }
+                                    return computed.apply(of);
+                                },
+                                Progress.SILENT))
+                .of(Lists.immutable.of(place), Lists.immutable.of(computed.apply(lapped)))
+                .getOnly());
+    }
+
+    /** Of 20 to 140 mm the least that mends, in thirds: 240 mm, which fits nowhere, keeps none of them from being tried. */
+    @Test
+    void theGreatestThatFitsStandsForTheMost() {
+        assertEquals(0.1, advised(0.09), 1e-9);
+        assertEquals(0.14, advised(0.13), 1e-9);
+    }
+
+    @Test
+    void whatNothingThatFitsMendsStays() {
+        assertEquals(0.02, advised(0.2), 1e-9);
     }
 }

@@ -298,7 +298,11 @@ public final class Sample {
                     .andMillimetres(0.3)
                     .and(" fit"));
         }
-        Made made = (Made) detail.drawing();
+        return result((Made) detail.drawing(), detail, setup);
+    }
+
+    /** What made-up results say, of any detail. */
+    static JunctionResult result(Made made, Detail detail, JunctionSetup setup) {
         Interval external = new Interval(made.psi() - 5e-5, made.psi() + 5e-5);
         return new JunctionResult(
                 detail,
