@@ -103,7 +103,7 @@ public enum TypicalBuild {
                 usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
     }
 
-    /** The build-up of a band that must be framed, solid, of blocks that insulate or insulated in its frame, as its kind usually has it otherwise. */
+    /** The build-up of a band that must be framed, of wood, solid, of blocks that insulate or insulated in its frame, as its kind usually has it otherwise. */
     private Assembly built(JunctionKind kind, int which, Assembly usual, ImmutableList<BandDrawing.Built> only) {
         String band = kind.bands().get(which);
         JunctionKind.Typical typical = kind.typical();
@@ -119,6 +119,7 @@ public enum TypicalBuild {
             return BuildUps.all().get(use).masonry();
         }
         return only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.FRAMED))
+                        || only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.WOODEN))
                 ? BuildUps.all().get(use).frame()
                 : usual;
     }
