@@ -92,8 +92,7 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
         ImmutableList<Try> tries() {
             return Interval.oneTo(STEPS)
                     .toImmutableList()
-                    .flatCollect(steps -> lengths
-                            .collect(each -> greater(Lists.immutable.of(each), steps))
+                    .flatCollect(steps -> lengths.collect(each -> greater(Lists.immutable.of(each), steps))
                             .newWith(greater(lengths, steps)));
         }
 
