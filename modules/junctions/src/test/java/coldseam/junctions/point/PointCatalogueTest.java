@@ -63,12 +63,16 @@ class PointCatalogueTest {
 
     /** Of walls that have no boards outside: they fit no usual surface of their kinds. */
     private static final ImmutableList<String> WITHOUT_BOARDS = Lists.immutable.of(
-            "joist-end-in-cold-wall-open", "joist-end-in-cold-wall-sealed", "meter-box-in-old-niche");
+            "joist-end-in-cold-wall-open",
+            "joist-end-in-cold-wall-sealed",
+            "joist-end-on-a-beam-before-the-boards",
+            "meter-box-in-old-niche");
 
     /** Old walls insulated inside, and blocks that are all that insulates. */
     @ParameterizedTest
     @CsvSource({
         "joist-end-in-cold-wall-open, joist-end-in-cold-wall-sealed, wall insulated inside",
+        "joist-end-in-cold-wall-sealed, joist-end-on-a-beam-before-the-boards, wall insulated inside",
         "meter-box-in-old-niche, meter-box-on-the-face, wall insulated inside",
         "meter-box-in-old-niche, meter-box-on-the-face, monolithic wall",
         "pipe-steel-tight, pipe-plastic-foamed, monolithic wall",
