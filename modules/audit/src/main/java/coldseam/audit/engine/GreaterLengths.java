@@ -4,6 +4,7 @@ import coldseam.audit.engine.Merit.Score;
 import coldseam.audit.engine.PlannedBridge.Question;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Comparator;
@@ -13,12 +14,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.list.Interval;
+import org.eclipse.collections.impl.tuple.Tuples;
 
 /**
  * The best options with more of the lengths in them that insulate, where they miss a limit as their files have them: one length
  * after the other, then all at once, in steps of what their ranges leave. The least that mends most is taken. Where a detail does
- * not fit with all of them at their most, the greatest share of that with which it fits stands for the most.
+ * not fit with all of them at their most, the greatest share of that with which it fits stands for the most. A length that a
+ * threshold and the seam it stands on have in common, such as how far a slab's edge is set back, is then the greater in both.
  */
 final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
 
@@ -151,7 +155,55 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
         Answers<Question<S>, R> tried = answers.apply(all.flatCollect(place -> mended.containsKey(place)
                 ? mended.get(place).tries().collect(place::question)
                 : Lists.immutable.empty()));
-        return all.collect(place -> mended.containsKey(place) ? least(mended.get(place), tried) : place.best());
+        return level(
+                places,
+                all.collect(place -> mended.containsKey(place) ? least(mended.get(place), tried) : place.best()));
+    }
+
+    /** The same, none with less of a length than what runs on into it; one that would then miss more, or does not fit, stays. */
+    private ImmutableList<R> level(ImmutableList<PlannedBridge<S>> places, ImmutableList<R> bests) {
+        ImmutableList<Question<S>> questions = places.zip(bests).collect(pair -> {
+            ImmutableMap<String, Double> raised = raised(pair.getTwo(), bests);
+            return pair.getOne().about(pair.getTwo().detail().with(raised), true);
+        });
+        Answers<Question<S>, R> levelled = answers.apply(questions
+                .zip(bests)
+                .reject(pair -> pair.getOne().details().contains(pair.getTwo().detail()))
+                .collect(pair -> pair.getOne()));
+        return questions
+                .zip(bests)
+                .collect(pair -> levelled.result(pair.getOne())
+                        .filter(result -> merit.score(result, 1).flaws(merit.score(pair.getTwo(), 1)) <= 0)
+                        .orElse(pair.getTwo()));
+    }
+
+    /** The lengths of one, by name, that are greater in another it runs on into; m. */
+    private ImmutableMap<String, Double> raised(R one, ImmutableList<R> others) {
+        ImmutableList<DetailParameter> theirs = others.select(other -> runsOn(one, other))
+                .flatCollect(other -> other.detail().parameters());
+        return one.detail()
+                .parameters()
+                .select(DetailParameter::insulates)
+                .collect(length -> Tuples.pair(
+                        length,
+                        theirs.select(other -> isSame(length, other) && length.allows(other.value()))
+                                .collectDouble(DetailParameter::value)
+                                .maxIfEmpty(length.value())))
+                .select(pair -> pair.getTwo() > pair.getOne().value() + SLACK)
+                .toImmutableMap(pair -> pair.getOne().name(), pair -> pair.getTwo());
+    }
+
+    /** Whether one is a threshold and the other the seam on both sides of such a door: between the same build-ups. */
+    private static boolean runsOn(BridgeResult one, BridgeResult other) {
+        return one.setup() instanceof JunctionSetup here
+                && other.setup() instanceof JunctionSetup there
+                && here.kind().threshold() != there.kind().threshold()
+                && here.assemblies().equals(there.assemblies());
+    }
+
+    /** Whether two details call a length the same and say the same of it. */
+    private static boolean isSame(DetailParameter one, DetailParameter other) {
+        return one.name().equals(other.name()) && one.says().equals(other.says());
     }
 
     /** The least of what mends most; the most of all is among it. */

@@ -12,7 +12,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -64,17 +64,51 @@ class GreaterLengthsTest {
         return ((Lapped) result.detail().drawing()).lap();
     }
 
-    private static double advised(double mendsFrom) {
-        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.JAMB);
-        Detail detail = Sample.Made.good("jamb", JunctionKind.JAMB).detail();
-        Function<Detail, JunctionResult> computed = each -> Sample.result(
-                Sample.Made.good("jamb", JunctionKind.JAMB)
-                        .fRsi(((Lapped) each.drawing()).lap() < mendsFrom ? 0.3 : 0.9),
-                each,
-                setup);
-        Detail lapped = new Detail(
+    /** What is advised for places of kinds, each of which needs a lap of so much, m. */
+    private static ImmutableList<Double> advised(ImmutableList<JunctionKind> kinds, double... mendsFrom) {
+        BiFunction<Detail, JunctionSetup, JunctionResult> computed = (detail, setup) -> {
+            double lap = ((Lapped) detail.drawing()).lap();
+            boolean mended = lap >= mendsFrom[kinds.indexOf(setup.kind())];
+            return Sample.result(Sample.Made.good("lapped", setup.kind()).fRsi(mended ? 0.9 : 0.3), detail, setup, 0);
+        };
+        ImmutableList<PlannedBridge<JunctionSetup>> places = kinds.collect(kind -> {
+            ImmutableList<Detail> lapped = Lists.immutable.of(lapped(kind));
+            return new PlannedBridge<>(
+                    kind.label(),
+                    Optional.empty(),
+                    1,
+                    Optional.of(TypicalBuild.MASONRY.setup(kind)),
+                    lapped,
+                    lapped,
+                    Lists.immutable.empty(),
+                    Lists.immutable.empty(),
+                    false);
+        });
+        return new GreaterLengths<JunctionSetup, JunctionResult>(
+                        new Merit(Sample.house(Sample.yaml())),
+                        asked -> Answers.compute(
+                                "lengths",
+                                asked,
+                                question -> {
+                                    Detail of = question.details().getOnly();
+                                    if (((Lapped) of.drawing()).lap() > Lapped.FITS + 1e-9) {
+                                        throw DetailDoesNotFit.of("too long");
+                                    }
+                                    return computed.apply(of, question.setup());
+                                },
+                                Progress.SILENT))
+                .of(
+                        places,
+                        places.collect(place -> computed.apply(
+                                place.options().getOnly(), place.setup().orElseThrow())))
+                .collect(GreaterLengthsTest::lap);
+    }
+
+    private static Detail lapped(JunctionKind kind) {
+        Detail detail = Sample.Made.good("lapped", kind).detail();
+        return new Detail(
                 detail.id(),
-                detail.kind(),
+                kind,
                 detail.also(),
                 detail.name(),
                 detail.rank(),
@@ -88,31 +122,10 @@ class GreaterLengthsTest {
                 detail.cost(),
                 new Lapped(0.02),
                 false);
-        PlannedBridge<JunctionSetup> place = new PlannedBridge<>(
-                "jamb",
-                Optional.empty(),
-                1,
-                Optional.of(setup),
-                Lists.immutable.of(lapped),
-                Lists.immutable.of(lapped),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
-                false);
-        return lap(new GreaterLengths<JunctionSetup, JunctionResult>(
-                        new Merit(Sample.house(Sample.yaml())),
-                        asked -> Answers.compute(
-                                "lengths",
-                                asked,
-                                question -> {
-                                    Detail of = question.details().getOnly();
-                                    if (((Lapped) of.drawing()).lap() > Lapped.FITS + 1e-9) {
-                                        throw DetailDoesNotFit.of("too long");
-                                    }
-                                    return computed.apply(of);
-                                },
-                                Progress.SILENT))
-                .of(Lists.immutable.of(place), Lists.immutable.of(computed.apply(lapped)))
-                .getOnly());
+    }
+
+    private static double advised(double mendsFrom) {
+        return advised(Lists.immutable.of(JunctionKind.JAMB), mendsFrom).getOnly();
     }
 
     /** Of 20 to 140 mm the least that mends, in thirds: 240 mm, which fits nowhere, keeps none of them from being tried. */
@@ -125,5 +138,14 @@ class GreaterLengthsTest {
     @Test
     void whatNothingThatFitsMendsStays() {
         assertEquals(0.02, advised(0.2), 1e-9);
+    }
+
+    /** A door's threshold and the slab's edge beside it are set back alike; jambs of the same wall are none of theirs. */
+    @Test
+    void whatRunsOnIntoTheOtherIsTheGreaterInBoth() {
+        ImmutableList<JunctionKind> kinds =
+                Lists.immutable.of(JunctionKind.SLAB_EDGE, JunctionKind.SLAB_THRESHOLD, JunctionKind.OUTSIDE_CORNER);
+        assertEquals(Lists.immutable.of(0.1, 0.1, 0.02), advised(kinds, 0.09, 0, 0));
+        assertEquals(Lists.immutable.of(0.1, 0.1, 0.02), advised(kinds, 0.05, 0.09, 0));
     }
 }

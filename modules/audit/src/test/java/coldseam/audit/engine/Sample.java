@@ -298,11 +298,15 @@ public final class Sample {
                     .andMillimetres(0.3)
                     .and(" fit"));
         }
-        return result((Made) detail.drawing(), detail, setup);
+        return result((Made) detail.drawing(), detail, setup, toInternal(setup));
     }
 
-    /** What made-up results say, of any detail. */
-    static JunctionResult result(Made made, Detail detail, JunctionSetup setup) {
+    /**
+     * What made-up results say, of any detail.
+     *
+     * @param toInternal W/(m·K), by which its psi is greater in internal dimensions
+     */
+    static JunctionResult result(Made made, Detail detail, JunctionSetup setup, double toInternal) {
         Interval external = new Interval(made.psi() - 5e-5, made.psi() + 5e-5);
         return new JunctionResult(
                 detail,
@@ -312,7 +316,7 @@ public final class Sample {
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,
-                external.plus(toInternal(setup)),
+                external.plus(toInternal),
                 made.fRsi(),
                 new Point(0, 0),
                 new PenLine(
