@@ -49,7 +49,7 @@ public record KindForm(
 
     /** How the section lies on the page. */
     public enum Page {
-        /** The second band goes up, outdoors is on the right. */
+        /** The second band goes up, outdoors is on the right; in the ground the first lies level, however the second leans. */
         SECOND_UP,
         /** The second band goes down, outdoors is on the right. */
         SECOND_DOWN,

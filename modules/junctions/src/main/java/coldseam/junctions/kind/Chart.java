@@ -30,7 +30,8 @@ public record Chart(boolean crossing, Vector firstRun, Vector firstNormal, Vecto
      */
     public static Chart of(KindForm form, double angle) {
         double first = switch (form.page()) {
-            case SECOND_UP -> 90 + angle;
+            // A floor on the ground lies level, whatever comes down on it.
+            case SECOND_UP -> form.ground() ? 180 : 90 + angle;
             case SECOND_DOWN -> 270 - angle;
             case FIRST_DOWN -> 270;
             case FIRST_UP -> 90;

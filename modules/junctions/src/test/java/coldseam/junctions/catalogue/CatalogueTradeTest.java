@@ -132,6 +132,7 @@ final class CatalogueTradeTest {
         "dormer cheek, 270",
         "foot of a knee wall, 270",
         "step between heights, 270",
+        "slab edge, 60",
         "slope to collar ceiling, 130",
         "slope to collar ceiling, 150"
     })
