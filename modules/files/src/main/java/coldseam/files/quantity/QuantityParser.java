@@ -16,8 +16,12 @@ public final class QuantityParser {
     private static final String DIGITS = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
     private static final String NUMBER = "[+-]?(?:\\d+[ -]+\\d+/\\d+|\\d+/\\d+|" + DIGITS + ")";
     private static final Pattern PLAIN = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
-    private static final Pattern FEET_INCHES = Pattern.compile(
-            "([+-]?" + DIGITS + ")\\s*(?:ft|feet|foot|['′])\\s*-?\\s*(" + NUMBER + ")\\s*(?:in|inch|inches|[\"″]|'')");
+    private static final String FEET_AND =
+            "([+-]?" + DIGITS + ")\\s*(?:ft|feet|foot|['′])\\s*-?\\s*(" + NUMBER + ")\\s*";
+    private static final Pattern FEET_INCHES = Pattern.compile(FEET_AND + "(?:in|inch|inches|[\"″]|'')");
+    /** Whose inches have no mark, such as 26'3. */
+    private static final Pattern FEET_AND_MORE = Pattern.compile(FEET_AND);
+
     private static final Pattern R_VALUE = Pattern.compile("(R|RSI)\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
     private static final Pattern U_VALUE = Pattern.compile("U\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
     private static final Pattern PITCH =
@@ -64,7 +68,7 @@ public final class QuantityParser {
     public static double parse(String written, Dimension dimension) {
         refuseLong(written, dimension.noun(), dimension.allowed());
         String text = plain(written);
-        double value = special(text, dimension).orElseGet(() -> ordinary(text, written, dimension));
+        double value = special(text, written, dimension).orElseGet(() -> ordinary(text, written, dimension));
         if (Double.isFinite(value)) {
             return value;
         }
@@ -206,10 +210,10 @@ public final class QuantityParser {
      */
     public record Price(double perKilowattHour, String currency) {}
 
-    private static Optional<Double> special(String text, Dimension dimension) {
+    private static Optional<Double> special(String text, String written, Dimension dimension) {
         switch (dimension) {
             case LENGTH, THICKNESS:
-                return feetAndInches(text);
+                return feetAndInches(text, written, dimension);
             case RESISTANCE:
                 return resistance(text);
             case CONDUCTIVITY:
@@ -248,9 +252,16 @@ public final class QuantityParser {
         return Math.toDegrees(Math.atan2(rise, run));
     }
 
-    private static Optional<Double> feetAndInches(String text) {
+    private static Optional<Double> feetAndInches(String text, String written, Dimension dimension) {
         Matcher match = FEET_INCHES.matcher(text);
         if (!match.matches()) {
+            Matcher unmarked = FEET_AND_MORE.matcher(text);
+            if (unmarked.matches() && number(unmarked.group(2)) < 12) {
+                throw refused(
+                        dimension,
+                        written,
+                        "write the inches with their mark, " + unmarked.group(1) + " ft " + unmarked.group(2) + " in");
+            }
             return Optional.empty();
         }
         double feet = Double.parseDouble(match.group(1));

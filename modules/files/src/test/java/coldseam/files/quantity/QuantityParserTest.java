@@ -206,6 +206,7 @@ class QuantityParserTest {
                 "3.175 K·d    | DEGREE_DAYS   | a number of degree days is needed; got 3.175 K·d; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; three digits after a point are thousands to some: write 3175 or 3.1750",
                 "3.000 K·d    | DEGREE_DAYS   | a number of degree days is needed; got 3.000 K·d; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; three digits after a point are thousands to some: write 3000 or 3",
                 "1 200 mm     | LENGTH        | a length is needed; got 1 200 mm; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write thousands without a mark or space, and decimals after a point",
+                "26'3         | LENGTH        | a length is needed; got 26'3; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write the inches with their mark, 26 ft 3 in",
                 "8 inchs      | LENGTH        | a length is needed; got 8 inchs; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; \"inchs\" is no unit known here",
                 "12 mm ft     | LENGTH        | a length is needed; got 12 mm ft; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; this is an area",
                 "thick        | LENGTH        | a length is needed; got thick; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write a number first",
