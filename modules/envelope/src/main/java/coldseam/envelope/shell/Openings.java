@@ -64,6 +64,9 @@ final class Openings {
     /** m, by which a light well is usually wider than its window (judgement). */
     private static final double WELL_BESIDE = 0.3;
 
+    /** m across a façade; walls of two storeys that stand farther apart are two (judgement). */
+    private static final double ONE_FACADE = 1;
+
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
 
     private static final JunctionKind OVERHANG_THRESHOLD = JunctionKind.of("door threshold over open air");
@@ -392,7 +395,7 @@ final class Openings {
         return Optional.of(Format.of(
                 "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
                         + " %.3f m to %.3f m over %s; the surface leaves room from %.3f m to %.3f m and from %.3f m to %.3f m"
-                        + " at most.%s Make it smaller, or move it.",
+                        + " at most.%s%s Make it smaller, or move it.",
                 p.opening().name(),
                 facet.name(),
                 shown(p.a() - out.getMinX()),
@@ -404,7 +407,24 @@ final class Openings {
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
                 shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
-                upright ? lifted(p.b(), foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out)));
+                upright ? lifted(p.b(), foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out),
+                upright && p.d() > Math.min(out.getMaxY(), in.getMaxY()) + ROUNDING ? above(p.facet()) : ""));
+    }
+
+    /** What a window that is too high for its wall is told: a wall ends with its storey. */
+    private String above(int wall) {
+        Facet below = mesh.facets().get(wall);
+        double plane = Vectors.dot(below.normal(), below.outline().get(0).point());
+        return facets(f -> f.use() == Body.Use.WALL
+                        && Vectors.dot(f.normal(), below.normal()) > 0.999
+                        && Math.abs(Vectors.dot(f.normal(), f.outline().get(0).point()) - plane) < ONE_FACADE)
+                .select(f -> floor(f) > floor(wall) + ROUNDING)
+                .minByOptional(this::floor)
+                .map(f -> Format.of(
+                        " The wall ends with its storey; over it stands \"%s\": what reaches on into that is an opening of its own"
+                                + " there.",
+                        mesh.facets().get(f).name()))
+                .orElse("");
     }
 
     private static String lifted(double at, double foot, double zero) {

@@ -59,6 +59,11 @@ public final class MaterialLibrary {
                         .toImmutableMap(Named::name, each -> each.value().material()));
     }
 
+    /** Whether it is one that rain dissolves or swells. */
+    public static boolean isForIndoorsAlone(String name) {
+        return FILE.indoorsAlone().contains(name);
+    }
+
     /** Whether it is the one of air, or a house's own of its name. */
     public static boolean isAir(String name) {
         return name.equals(FILE.air());
@@ -69,6 +74,9 @@ public final class MaterialLibrary {
     record FileLibrary(
             @Doc("The one that is no solid.") @Refers("material")
             String air,
+
+            @Doc("Those that rain dissolves or swells.") @Refers("material")
+            ImmutableList<String> indoorsAlone,
 
             @Doc("What people write instead of their names, in small letters.")
             ImmutableList<Named<FileSameMaterial>> alsoCalled,
