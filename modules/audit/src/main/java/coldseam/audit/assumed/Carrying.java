@@ -11,6 +11,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
+import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -27,6 +28,9 @@ public final class Carrying {
 
     /** W/(m·K); of metal. */
     static final double METAL = 10;
+
+    /** Spans over their depth; slabs and joists have some 20 to 35 without anything under them (common practice, no source). */
+    private static final double SLENDER = 60;
 
     /** m; folded sheets that carry are thicker (common practice, no source). */
     private static final double THIN_METAL = 5e-4;
@@ -74,6 +78,14 @@ public final class Carrying {
             .select(Carrying::isOfMasonry)
             .toImmutableSortedListBy(Assembly::name);
 
+    /** Roofs, decks and floors whose structure is so thin for its span that something indoors must bear it. */
+    public static final Assumption<Slender> SLENDER_SPAN = audit -> OfHouse.surfaces(
+                    audit,
+                    surface -> spans(surface)
+                            && surface.use() != Body.Use.CEILING
+                            && surface.assembly().isPresent())
+            .flatCollect(Carrying::slender);
+
     /** Floors on the ground that masonry alone carries: laid, and not cast, so that walls stand on something else. */
     public static final Assumption<Assembly> LAID =
             audit -> OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.FLOOR && isInGround(surface))
@@ -82,12 +94,7 @@ public final class Carrying {
 
     /** Those in the ground whose structure is of wood, or has wood in it. */
     public static final Assumption<Assembly> WOOD_IN_GROUND = audit -> OfHouse.assemblies(audit, Carrying::isInGround)
-            .select(assembly -> assembly.layers()
-                    .anySatisfy(layer -> layer.role() == Role.STRUCTURE
-                            && (layer.material().timber()
-                                    || layer.framing()
-                                            .filter(each -> each.material().timber())
-                                            .isPresent())))
+            .select(Carrying::isOfWood)
             .toImmutableSortedListBy(Assembly::name);
 
     private Carrying() {}
@@ -99,6 +106,14 @@ public final class Carrying {
      * @param least of its own area that studs, plates and what stands round its openings take
      */
     public record Few(Assembly assembly, double share, double least) {}
+
+    /**
+     * A surface that is thin for its span.
+     *
+     * @param layer what carries it
+     * @param span m, between its walls
+     */
+    public record Slender(Surface surface, Layer layer, double span) {}
 
     /**
      * A layer outside the insulation that stands for itself: what bears it goes through the insulation, as a ledge below it or as
@@ -162,9 +177,36 @@ public final class Carrying {
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(
                         layer -> layer.material().conductivity() > METAL && layer.thickness() > THIN_METAL)
-                && structure.sumOfDouble(Layer::thickness) < CARRIES;
+                && structure.noneSatisfy(layer -> layer.thickness() >= CARRIES);
     }
 
+    private static ImmutableList<Slender> slender(Surface surface) {
+        Assembly assembly = surface.assembly().orElseThrow();
+        ImmutableList<Layer> carries = assembly.layers()
+                .select(layer -> layer.role() == Role.STRUCTURE
+                        && layer.air().isEmpty()
+                        && !layer.material().carries().nothing());
+        ImmutableList<Layer> members = assembly.layers()
+                .select(layer ->
+                        layer.role() == Role.STRUCTURE && layer.framing().isPresent());
+        if (isBare(assembly)
+                || isOfMasonry(assembly)
+                || carries.anySatisfy(layer -> layer.material().conductivity() > METAL)) {
+            return Lists.immutable.empty();
+        }
+        double span = Spans.across(surface);
+        return (members.isEmpty() ? carries : members)
+                .toSortedListBy(layer -> -layer.thickness())
+                .take(1)
+                .select(layer -> span > SLENDER * layer.thickness())
+                .collect(layer -> new Slender(surface, layer, span))
+                .toImmutable();
+    }
+
+    /**
+     * What of a framed wall is members at the least: studs on its own area, two plates, and round each opening what lies under and over
+     * it and one stud more, since of two at its sides one stands for those that it interrupts.
+     */
     private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
         double share = assembly.layers()
                 .select(layer -> layer.role() == Role.STRUCTURE)
@@ -176,10 +218,21 @@ public final class Carrying {
         double round = audit.house()
                 .openings()
                 .select(opening -> walls.anySatisfy(wall -> wall.holds(opening)))
-                .sumOfDouble(opening -> 2 * (opening.width() + opening.height()));
+                .sumOfDouble(opening -> 2 * opening.width() + opening.height());
         double net = walls.sumOfDouble(wall -> wall.externalArea() - wall.openingArea());
         double least = STUD / SPACING + 2 * STUD / STUD_LENGTH + STUD * round / net;
         return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
+    }
+
+    /** Whether wood carries it, or is in what carries it. */
+    static boolean isOfWood(Assembly assembly) {
+        return assembly.layers().anySatisfy(layer -> layer.role() == Role.STRUCTURE && isOfWood(layer));
+    }
+
+    /** Whether it is wood that carries, or has members of it. */
+    static boolean isOfWood(Layer layer) {
+        return layer.material().timber()
+                || layer.framing().filter(each -> each.material().timber()).isPresent();
     }
 
     private static boolean isInGround(Surface surface) {

@@ -6,7 +6,9 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.block.function.primitive.DoubleFunction;
+import org.eclipse.collections.api.factory.primitive.DoubleLists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
 /** What is said of the house's shape, and seldom is built so. */
 public final class HouseShape {
@@ -26,6 +28,9 @@ public final class HouseShape {
     /** m; longer ones are several houses, or a slip of the pen (judgement). */
     private static final double FAR = 40;
 
+    /** m; water stands so deep in many grounds, for some weeks at least (judgement). */
+    private static final double DEEP = 1;
+
     private static final double LEVEL = 0.001;
 
     /** Floors on the ground that lie over all the ground beside them, so that fill must bear them. */
@@ -38,6 +43,17 @@ public final class HouseShape {
                     floor.outline().collectDouble(Point3::z).min()
                             - ground(audit.house().body(), floor)))
             .select(floor -> floor.height() > FILL);
+
+    /** Floors so deep in the ground that water may stand there. */
+    public static final Assumption<Sunk> IN_GROUND_WATER = audit -> OfHouse.surfaces(
+                    audit,
+                    surface -> surface.use() == Body.Use.FLOOR
+                            && surface.exposure().kind() == Exposure.Kind.GROUND)
+            .collect(floor -> new Sunk(
+                    floor,
+                    ground(audit.house().body(), floor)
+                            - floor.outline().collectDouble(Point3::z).min()))
+            .select(floor -> floor.depth() > DEEP);
 
     /** Walls so high indoors that a floor is likely to meet them, and none does. */
     public static final Assumption<Surface> TALL = audit -> OfHouse.surfaces(audit, HouseShape::isTall);
@@ -70,18 +86,35 @@ public final class HouseShape {
      */
     public record Raised(Surface floor, double height) {}
 
-    /** m, z of the highest ground beside the part of the house that a floor belongs to. */
-    static double ground(Body body, Surface floor) {
+    /**
+     * A floor in the ground.
+     *
+     * @param depth m, of its underside under the highest ground beside the house
+     */
+    public record Sunk(Surface floor, double depth) {}
+
+    /** m, z of the highest ground beside the part of the house that a surface belongs to. */
+    static double ground(Body body, Surface surface) {
+        return heights(body, surface).max();
+    }
+
+    /** m, of the lowest. */
+    static double lowestGround(Body body, Surface surface) {
+        return heights(body, surface).min();
+    }
+
+    private static ImmutableDoubleList heights(Body body, Surface surface) {
+        ImmutableList<Double> heights;
+        double level = 0;
         if (body instanceof Body.Storeys storeys) {
-            return storeys.stackOf(floor.storey())
-                    .ground()
-                    .collectDouble(each -> each)
-                    .maxIfEmpty(0);
+            heights = storeys.stackOf(surface.storey()).ground();
+        } else {
+            Body.Explicit explicit = (Body.Explicit) body;
+            heights = explicit.ground()
+                    .collect(point -> explicit.points().get(point).z());
+            level = explicit.groundLevel();
         }
-        Body.Explicit explicit = (Body.Explicit) body;
-        return explicit.ground()
-                .collectDouble(point -> explicit.points().get(point).z())
-                .maxIfEmpty(explicit.groundLevel());
+        return heights.isEmpty() ? DoubleLists.immutable.of(level) : heights.collectDouble(each -> each);
     }
 
     /** Gables and what else ends in a slope are as high as their roof. */

@@ -5,10 +5,13 @@ import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -19,18 +22,28 @@ public final class Layering {
     /** m; sheets that stand in the sun for good are thicker, or of metal (common practice, no source). */
     private static final double SHEET = 0.001;
 
+    /** m; thicker sheets on walls are boards (judgement). */
+    private static final double HUNG = 0.01;
+
     /** Of what is painted or covered with dust more is sent out (common practice, no source). */
     private static final double BRIGHT_FROM = 0.5;
+
+    /** m of still air; what is more open dries outwards in a summer (common practice, no source). */
+    private static final double SHUT_OUTSIDE = 2;
 
     /** Air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by. */
     public static final Assumption<Cavity> CAVITY =
             audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
 
     /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
-    public static final Assumption<Assembly> NAKED =
+    public static final Assumption<Assembly> NAKED = audit -> OfHouse.assemblies(
+                    audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS && isNaked(surface))
+            .toImmutableSortedListBy(Assembly::name);
+
+    /** What rain dissolves or swells, outside of what keeps water out. */
+    public static final Assumption<Wetted> WETTED =
             audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
-                    .select(Layering::isNaked)
-                    .toImmutableSortedListBy(Assembly::name);
+                    .flatCollect(Layering::wetted);
 
     /** Flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole. */
     public static final Assumption<Thin> THIN_FALLS =
@@ -55,7 +68,28 @@ public final class Layering {
                             .isPresent())
                     .collect(air -> new Cavity(assembly, air)));
 
+    /**
+     * Those with wood outside of what holds vapour back, whose outside slows it more than their inside: what gets damp there dries to
+     * the rooms or not at all. Where the months are known, they tell what condenses.
+     */
+    public static final Assumption<Shut> SHUT =
+            audit -> audit.house().site().climate().isPresent()
+                    ? Lists.immutable.empty()
+                    : OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                            .flatCollect(Layering::shut);
+
     private Layering() {}
+
+    /**
+     * A build-up that dries inwards.
+     *
+     * @param inside m of still air that slow vapour as much as its layers as far as the outer face of its insulation
+     * @param outside the same of what lies beyond; infinite for what lets none through
+     */
+    public record Shut(Assembly assembly, double inside, double outside) {}
+
+    /** A layer that rain spoils. */
+    public record Wetted(Assembly assembly, Layer layer) {}
 
     /** Air in a build-up. */
     public record Cavity(Assembly assembly, Layer air) {}
@@ -79,11 +113,47 @@ public final class Layering {
                         .collect(air -> new Cavity(assembly, air));
     }
 
-    private static boolean isNaked(Assembly assembly) {
-        Layer last = assembly.layers().getLast();
-        return last.role() == Role.MEMBRANE
-                && last.thickness() < SHEET
-                && last.material().conductivity() < Carrying.METAL;
+    private static ImmutableList<Shut> shut(Assembly assembly) {
+        ImmutableList<Layer> layers = assembly.insideVentilation();
+        int cold = layers.detectLastIndex(Layer::insulates) + 1;
+        int held = layers.detectLastIndex(layer -> layer.controls().contains(Control.VAPOUR));
+        if (layers.take(cold).drop(held + 1).noneSatisfy(Carrying::isOfWood)
+                || layers.anySatisfy(layer -> layer.air().isEmpty()
+                        && layer.material().vapourResistanceFactor().isEmpty())) {
+            return Lists.immutable.empty();
+        }
+        double inside = layers.take(cold).sumOfDouble(Layering::slowsAs);
+        double outside = layers.drop(cold).sumOfDouble(Layering::slowsAs);
+        return outside > SHUT_OUTSIDE && outside > inside
+                ? Lists.immutable.of(new Shut(assembly, inside, outside))
+                : Lists.immutable.empty();
+    }
+
+    /** m of still air. */
+    private static double slowsAs(Layer layer) {
+        return layer.air().isPresent()
+                ? layer.thickness()
+                : layer.material().vapourResistanceFactor().orElseThrow() * layer.thickness();
+    }
+
+    private static boolean isNaked(Surface surface) {
+        return surface.assembly()
+                .map(assembly -> assembly.layers().getLast())
+                .filter(last -> last.role() == Role.MEMBRANE
+                        && last.thickness() < (surface.use() == Body.Use.WALL ? HUNG : SHEET)
+                        && last.material().conductivity() < Carrying.METAL)
+                .isPresent();
+    }
+
+    private static ImmutableList<Wetted> wetted(Assembly assembly) {
+        int dry = assembly.layers().detectLastIndex(layer -> layer.controls().contains(Control.WATER));
+        return dry < 0
+                ? Lists.immutable.empty()
+                : assembly.layers()
+                        .drop(dry + 1)
+                        .select(layer -> MaterialLibrary.isForIndoorsAlone(
+                                layer.material().name()))
+                        .collect(layer -> new Wetted(assembly, layer));
     }
 
     private static ImmutableList<Thin> thin(Audit audit, Surface surface) {

@@ -72,9 +72,8 @@ public final class Materials {
         return !isBuiltIn(material)
                 && (material.insulatesSource().isPresent()
                         || (material.controls().notEmpty() || material.bears().notEmpty())
-                                && MaterialLibrary.named(material.name())
-                                        .filter(like -> like.controls().equals(material.controls())
-                                                && like.bears().equals(material.bears()))
-                                        .isEmpty());
+                                && MaterialLibrary.materials()
+                                        .noneSatisfy(like -> like.controls().equals(material.controls())
+                                                && like.bears().equals(material.bears())));
     }
 }

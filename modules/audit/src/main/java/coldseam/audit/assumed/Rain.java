@@ -8,9 +8,12 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Role;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -27,6 +30,12 @@ public final class Rain {
 
     /** Cosine of half a degree. */
     private static final double LEVEL = 0.99996;
+
+    /** m; soles of wood stand 300 mm over the ground, or 150 mm over gravel or under a cladding (common practice, no source). */
+    public static final double SPLASH = 0.15;
+
+    /** Cosine of 20°; flatter, tiles and slates want a roof under them that keeps rain out by itself (common practice, no source). */
+    private static final double TILED = 0.9397;
 
     private static final double STRAIGHT_ON = 180;
 
@@ -56,6 +65,31 @@ public final class Rain {
                             .noneSatisfy(point -> point.kind().drains()
                                     && row.surfaces().anySatisfy(each -> isOne(each, point.surface()))));
 
+    /** Walls with wood in their structure whose foot stands so near to the ground that rain splashes up to it. */
+    public static final Assumption<Splashed> SPLASHED = audit -> OfHouse.surfaces(
+                    audit,
+                    surface -> surface.use() == Body.Use.WALL
+                            && surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                            && surface.assembly().filter(Carrying::isOfWood).isPresent()
+                            && !overOpenAir(audit, surface))
+            .collect(wall -> new Splashed(
+                    wall.assembly().orElseThrow(),
+                    Math.max(
+                            0,
+                            wall.innerOutline().collectDouble(Point3::z).min()
+                                    - HouseShape.lowestGround(audit.house().body(), wall))))
+            .select(foot -> foot.height() < SPLASH - PRINTED)
+            .toSortedListBy(Splashed::height)
+            .distinctBy(foot -> foot.assembly().name())
+            .toImmutable();
+
+    /** Roofs of tiles or slates that slope so little that wind drives rain under them, over nothing better. */
+    public static final Assumption<LowPitch> LOW_PITCH = audit -> OfHouse.surfaces(audit, Rain::isSlope)
+            .select(roof -> roof.normal().z() > TILED
+                    && roof.assembly().filter(Rain::shedsOnly).isPresent())
+            .flatCollect(Rain::lowPitch)
+            .distinctBy(low -> low.roof().partOf());
+
     /** Sills of doors that stand low over the deck before them. */
     public static final Assumption<LowSill> LOW_SILL = audit -> audit.shell()
             .edges()
@@ -73,6 +107,21 @@ public final class Rain {
                     .collect(layer -> new Seamed(surface, layer)));
 
     private Rain() {}
+
+    /**
+     * Walls with wood near the ground.
+     *
+     * @param height m, of the lowest of their floors over the ground beside it
+     */
+    public record Splashed(Assembly assembly, double height) {}
+
+    /**
+     * A roof of little pitch.
+     *
+     * @param tiles what lies outermost
+     * @param pitch degrees
+     */
+    public record LowPitch(Surface roof, Layer tiles, double pitch) {}
 
     /** Metal that keeps water out of a surface on the level. */
     public record Seamed(Surface surface, Layer layer) {}
@@ -132,6 +181,39 @@ public final class Rain {
 
     private static boolean isOne(Surface one, Surface other) {
         return one.name().equals(other.name());
+    }
+
+    /** Whether its floor stands on piers: how high, no house file says. */
+    private static boolean overOpenAir(Audit audit, Surface wall) {
+        return audit.shell()
+                .edges()
+                .anySatisfy(edge -> edge.second()
+                        .filter(other -> (edge.first().equals(wall) && isUp(other))
+                                || (other.equals(wall) && isUp(edge.first())))
+                        .isPresent());
+    }
+
+    private static boolean isUp(Surface floor) {
+        return floor.use() == Body.Use.FLOOR && floor.exposure().kind() == Exposure.Kind.OUTDOORS;
+    }
+
+    private static ImmutableList<LowPitch> lowPitch(Surface roof) {
+        return Lists.immutable
+                .of(roof.assembly().map(Assembly::layers).orElseThrow().getLast())
+                .select(layer -> layer.role() == Role.CLADDING && shedsOnly(layer))
+                .collect(tiles -> new LowPitch(
+                        roof, tiles, Math.toDegrees(Math.acos(roof.normal().z()))));
+    }
+
+    /** Whether all that keeps water out of it sheds it only. */
+    private static boolean shedsOnly(Assembly assembly) {
+        return assembly.layers()
+                .select(layer -> layer.controls().contains(Control.WATER))
+                .allSatisfy(Rain::shedsOnly);
+    }
+
+    private static boolean shedsOnly(Layer layer) {
+        return layer.material().canControl(Control.WATER) && !layer.material().canControl(Control.VAPOUR);
     }
 
     private static LowSill sill(Edge edge) {

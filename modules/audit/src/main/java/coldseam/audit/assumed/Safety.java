@@ -1,12 +1,14 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
+import coldseam.audit.PointRow;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Sets;
@@ -22,10 +24,16 @@ public final class Safety {
     /** m; parapets lower than this stop nobody (common practice, no source). */
     private static final double GUARD = 0.8;
 
+    /** m between the posts of a guard, at the most; rails between them seldom span more (common practice, no source). */
+    private static final double FAR_APART = 2.5;
+
     /** m, 72 in and 24 in: windows higher over the ground and lower over the floor have guards (IRC 2018, R312.2, from memory). */
     private static final double FALL_FROM_WINDOW = 1.8288;
 
     private static final double LOW_SILL = 0.6096;
+
+    /** Brackets that a rail has at the least. */
+    private static final int ENDS = 2;
 
     /** What one steps out on. */
     private static final ImmutableSet<JunctionKind> STEPPED_ON = Sets.immutable.of(
@@ -43,29 +51,36 @@ public final class Safety {
     /** m², 5.7 ft², of what opens (the same); frames are counted in here, so that nobody is asked in vain. */
     private static final double CLIMBED_THROUGH = 0.5295;
 
-    /** Decks over rooms, high over the ground, that neither a parapet nor posts or brackets listed at them guard. */
-    public static final Assumption<Surface> GUARDS = audit -> OfHouse.surfaces(
-            audit,
-            deck -> deck.use() == Body.Use.TERRACE
-                    && deck.outline().collectDouble(Point3::z).min()
-                                    - HouseShape.ground(audit.house().body(), deck)
-                            > FALL
-                    && !isGuarded(audit, deck)
-                    && audit.points().noneSatisfy(row -> row.kind().carries() && isBeside(audit, row.surface(), deck)));
+    /** Decks over rooms, high over the ground, that neither a parapet nor enough posts or brackets listed at them guard. */
+    public static final Assumption<Deck> GUARDS = audit -> OfHouse.surfaces(
+                    audit,
+                    deck -> deck.use() == Body.Use.TERRACE
+                            && deck.outline().collectDouble(Point3::z).min()
+                                            - HouseShape.ground(audit.house().body(), deck)
+                                    > FALL
+                            && !isGuarded(audit, deck))
+            .collect(deck -> deck(audit, deck))
+            .select(deck -> deck.posts() == 0 || deck.posts() * FAR_APART < deck.length());
 
     /** Doors high over the ground, and windows down to the floor, before which no deck, stair, balcony or guard is. */
     public static final Assumption<Opening> FALLS = audit -> OfHouse.surfaces(
                     audit,
                     surface ->
                             surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
-            .reject(wall -> audit.house()
-                            .seams()
-                            .anySatisfy(seam -> STEPPED_ON.contains(seam.kind()) && OfHouse.isOn(seam, wall))
-                    || audit.points()
-                            .anySatisfy(
-                                    row -> row.kind().carries() && row.surface().equals(wall)))
-            .flatCollect(wall ->
-                    audit.house().openings().select(opening -> wall.holds(opening) && isHigh(audit, wall, opening)));
+            .reject(wall -> audit.points()
+                            .select(row -> row.kind().carries() && row.surface().equals(wall))
+                            .sumOfInt(PointRow::number)
+                    >= ENDS)
+            .flatCollect(wall -> audit.house()
+                    .openings()
+                    .select(opening -> wall.holds(opening)
+                            && isHigh(audit, wall, opening)
+                            && audit.house()
+                                            .seams()
+                                            .select(seam ->
+                                                    STEPPED_ON.contains(seam.kind()) && OfHouse.isOn(seam, wall))
+                                            .sumOfDouble(Seam::length)
+                                    < opening.width()));
 
     /** Those with a light well by which hardly anybody gets out. */
     public static final Assumption<Opening> NO_WAY_OUT = audit -> audit.house()
@@ -77,6 +92,26 @@ public final class Safety {
                     .isPresent());
 
     private Safety() {}
+
+    /**
+     * A deck that one may fall off.
+     *
+     * @param posts posts, brackets and the like that are listed on it and beside it
+     * @param length m, of its edges over rooms that nothing rises from
+     */
+    public record Deck(Surface surface, int posts, double length) {}
+
+    private static Deck deck(Audit audit, Surface deck) {
+        return new Deck(
+                deck,
+                (int) audit.points()
+                        .select(row -> row.kind().carries() && isBeside(audit, row.surface(), deck))
+                        .sumOfInt(PointRow::number),
+                audit.shell()
+                        .edges()
+                        .select(edge -> edge.kind() == JunctionKind.TERRACE_EDGE && isBetween(edge, deck))
+                        .sumOfDouble(Edge::externalLength));
+    }
 
     private static boolean isHigh(Audit audit, Surface wall, Opening opening) {
         ImmutableList<Edge> deck = audit.shell()

@@ -6,6 +6,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import coldseam.junctions.section.Band;
@@ -24,6 +25,9 @@ record ControlLayer(Layer layer, Zone zone, Optional<Why> unable) {
 
     /** Cosine of 10°; tiles, slates and the membranes under them want more of a fall (common practice, no source). */
     private static final double LEVEL = 0.985;
+
+    /** Cosine of 75°; rain soaks into a render that lies flatter, and frost takes it off (common practice, no source). */
+    private static final double STEEP = 0.26;
 
     /** m; sheets that are made to be a roof's covering are thicker (common practice, no source). */
     private static final double COVERING = 0.001;
@@ -68,7 +72,7 @@ record ControlLayer(Layer layer, Zone zone, Optional<Why> unable) {
         return switch (surface.exposure().kind()) {
             case GROUND ->
                 shedsOnly(layer) && !layer.material().canBear(Duty.GROUND) ? Optional.of(Why.SHEDS) : Optional.empty();
-            case OUTDOORS -> surface.normal().z() > LEVEL ? onTheLevel(layer) : Optional.empty();
+            case OUTDOORS -> surface.normal().z() > LEVEL ? onTheLevel(layer) : onASlope(layer, surface);
             default -> Optional.empty();
         };
     }
@@ -79,6 +83,14 @@ record ControlLayer(Layer layer, Zone zone, Optional<Why> unable) {
         }
         return layer.thickness() < COVERING && layer.material().conductivity() < METAL
                 ? Optional.of(Why.THIN)
+                : Optional.empty();
+    }
+
+    private static Optional<Why> onASlope(Layer layer, Surface surface) {
+        return surface.normal().z() > STEEP
+                        && shedsOnly(layer)
+                        && layer.material().carries() == Material.Carries.COAT
+                ? Optional.of(Why.UPRIGHT)
                 : Optional.empty();
     }
 

@@ -22,6 +22,8 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
         MATERIAL,
         /** Water stands where it lies, in the ground or on the level, and it sheds water only. */
         SHEDS,
+        /** It is a coat that keeps rain off walls, on a slope. */
+        UPRIGHT,
         /** It lies on the level, and is thinner than any covering of a roof. */
         THIN
     }

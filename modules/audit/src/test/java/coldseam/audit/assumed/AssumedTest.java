@@ -264,7 +264,7 @@ class AssumedTest {
                 in(deck, WindowsAndDoors.OPENINGS));
         assertEquals(
                 Lists.immutable.of("terrace over ground floor"),
-                in(deck, Safety.GUARDS).collect(Surface::name));
+                in(deck, Safety.GUARDS).collect(each -> each.surface().name()));
         String bolts = "points:\n  posts: {kind: anchor bolt, surface: SURFACE, number: 8}\njunctions:\n";
         assertEquals(
                 Lists.immutable.empty(),
@@ -275,6 +275,23 @@ class AssumedTest {
                 1,
                 in(TERRACE.replace("junctions:\n", bolts.replace("SURFACE", "roof")), Safety.GUARDS)
                         .size());
+    }
+
+    /** Posts farther apart than rails reach guard nothing. */
+    @Test
+    void aPostAloneGuardsNoDeck() {
+        String post =
+                "points:\n  posts: {kind: steel post, surface: terrace over ground floor, number: NUMBER}\njunctions:\n";
+        String deck = TERRACE.replace("junctions:\n", post);
+        Safety.Deck one = in(deck.replace("NUMBER", "1"), Safety.GUARDS).getOnly();
+        assertEquals(1, one.posts());
+        int enough = (int) Math.ceil(one.length() / 2.5);
+        assertEquals(
+                enough - 1,
+                in(deck.replace("NUMBER", "" + (enough - 1)), Safety.GUARDS)
+                        .getOnly()
+                        .posts());
+        assertEquals(Lists.immutable.empty(), in(deck.replace("NUMBER", "" + enough), Safety.GUARDS));
     }
 
     private static String cellarWindow(String projection, String points) {

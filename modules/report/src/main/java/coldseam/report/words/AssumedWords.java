@@ -1,5 +1,6 @@
 package coldseam.report.words;
 
+import static coldseam.files.quantity.Dimension.ANGLE;
 import static coldseam.files.quantity.Dimension.AREA;
 import static coldseam.files.quantity.Dimension.CONDUCTIVITY;
 import static coldseam.files.quantity.Dimension.LENGTH;
@@ -146,6 +147,19 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.SEAMED,
                     (seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
                             + seamed.surface().name() + "\" hold standing water (falls of 3° or more are usual)"),
+            each(
+                    Rain.LOW_PITCH,
+                    (low, say) -> "that " + layer(low.tiles(), say) + " on \""
+                            + low.roof().partOf()
+                            + "\" keep driven rain off what lies under them at " + say.say(low.pitch(), ANGLE)
+                            + " (20° and more are usual)"),
+            each(
+                    Rain.SPLASHED,
+                    (foot, say) ->
+                            "that the wood at the foot of \"" + foot.assembly().name() + "\" stays dry, "
+                                    + say.say(foot.height(), THICKNESS) + " over the ground ("
+                                    + say.say(2 * Rain.SPLASH, THICKNESS) + " are usual, and "
+                                    + say.say(Rain.SPLASH, THICKNESS) + " over gravel)"),
             all(
                     OwnWord.DRAWN_BY_HAND,
                     (rows, say) -> "that " + length(rows, say)
@@ -176,6 +190,16 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Carrying.VAULT,
                     (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
                             + " (as a vault, or with steel in it)"),
+            each(
+                    Carrying.SLENDER_SPAN,
+                    (thin, say) -> "that walls or beams indoors bear \""
+                            + thin.surface().name() + "\", "
+                            + say.say(thin.layer().thickness(), THICKNESS) + " of "
+                            + thin.layer()
+                                    .framing()
+                                    .map(members -> members.material().name() + " members")
+                                    .orElse(thin.layer().material().name())
+                            + " across " + say.say(thin.span(), LENGTH)),
             all(
                     Carrying.LAID,
                     (assemblies, say) -> "that walls stand on footings of their own, not on "
@@ -188,6 +212,15 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     HouseShape.RAISED,
                     (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
                             + say.say(raised.height(), LENGTH) + " over the ground beside it"),
+            each(
+                    HouseShape.IN_GROUND_WATER,
+                    (sunk, say) ->
+                            "that no ground water stands at \"" + sunk.floor().name() + "\", "
+                                    + say.say(sunk.depth(), LENGTH) + " under the ground beside it"),
+            each(
+                    Layering.WETTED,
+                    (wetted, say) -> "that " + layer(wetted.layer(), say) + ", outside of what keeps water out of \""
+                            + wetted.assembly().name() + "\", never get wet"),
             each(
                     Layering.NAKED,
                     (assembly, say) -> "that " + layer(assembly.layers().getLast(), say) + ", outermost on \""
@@ -338,10 +371,13 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + missing.collect(none -> "no " + Words.word(none.kind())
                                             + (none.other() ? " that one comes in by" : ""))
                                     .makeString(" and ")),
-            all(
+            each(
                     Safety.GUARDS,
-                    (decks, say) -> "that nobody falls off " + quoted(decks, Surface::name)
-                            + " (no posts, brackets or parapet are listed there)"),
+                    (deck, say) -> "that nobody falls off \"" + deck.surface().name() + "\" ("
+                            + (deck.posts() == 0
+                                    ? "no posts, brackets or parapet are listed there)"
+                                    : Phrases.count(deck.posts(), "post or bracket", "posts and brackets") + " along "
+                                            + say.say(deck.length(), LENGTH) + ")")),
             all(
                     Safety.FALLS,
                     (openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
@@ -354,6 +390,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Layering.CLOSED,
                     (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
                             + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
+            each(
+                    Layering.SHUT,
+                    (shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry, whose outside "
+                            + (Double.isInfinite(shut.outside())
+                                    ? "lets no vapour through"
+                                    : "slows vapour as " + say.say(shut.outside(), LENGTH) + " of air do")
+                            + ", its inside as " + say.say(shut.inside(), LENGTH)
+                            + " (no climate is given to judge it by)"),
             each(
                     Layering.BRIGHT,
                     (bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""

@@ -513,6 +513,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     case AIRED -> "but it is ventilated or lies outside a ventilated air layer";
                     case SHEDS ->
                         "yet it only sheds water, and in the ground, on a deck or on a roof of less than 10° water stands";
+                    case UPRIGHT ->
+                        "yet a render keeps rain off walls alone: on a slope it stays wet, cracks and freezes off";
                     case THIN ->
                         "yet " + say.say(layer.thickness(), Dimension.THICKNESS)
                                 + " of it are no covering of a deck or of a roof of less than 10°";
