@@ -1,5 +1,6 @@
 package coldseam.audit.assumed;
 
+import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
@@ -187,10 +188,7 @@ public final class Rain {
     private static boolean overOpenAir(Audit audit, Surface wall) {
         return audit.shell()
                 .edges()
-                .anySatisfy(edge -> edge.second()
-                        .filter(other -> (edge.first().equals(wall) && isUp(other))
-                                || (other.equals(wall) && isUp(edge.first())))
-                        .isPresent());
+                .anySatisfy(edge -> edge.isAt(wall) && edge.surfaces().anySatisfy(Rain::isUp));
     }
 
     private static boolean isUp(Surface floor) {

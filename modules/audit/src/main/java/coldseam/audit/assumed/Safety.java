@@ -109,7 +109,7 @@ public final class Safety {
                         .sumOfInt(PointRow::number),
                 audit.shell()
                         .edges()
-                        .select(edge -> edge.kind() == JunctionKind.TERRACE_EDGE && isBetween(edge, deck))
+                        .select(edge -> edge.kind() == JunctionKind.TERRACE_EDGE && edge.isAt(deck))
                         .sumOfDouble(Edge::externalLength));
     }
 
