@@ -24,7 +24,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind SLAB_EDGE = of("slab edge");
     public static final JunctionKind EXISTING_SLAB_EDGE = of("existing slab edge");
     public static final JunctionKind SLAB_THRESHOLD = of("door threshold on a slab");
-    public static final JunctionKind FOUNDATION_WALL_TOP = of("foundation wall to frame wall");
+    public static final JunctionKind FOUNDATION_WALL_TOP = of("foundation wall to wall above");
     public static final JunctionKind CELLAR_SLAB_EDGE = of("cellar slab to wall");
     public static final JunctionKind UNHEATED_BELOW_EDGE = of("floor over an unheated space");
     public static final JunctionKind CRAWL_SPACE_EDGE = of("crawl space edge");

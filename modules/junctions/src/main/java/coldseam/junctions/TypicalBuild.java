@@ -108,18 +108,21 @@ public enum TypicalBuild {
         String band = kind.bands().get(which);
         JunctionKind.Typical typical = kind.typical();
         String use = which == 0 ? typical.first() : typical.second().orElse(typical.first());
-        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.MONOLITHIC))) {
+        ImmutableSet<Statement.Build> asked = only.select(
+                        each -> each.equals(new BandDrawing.Built(band, which == 0, each.build())))
+                .collect(BandDrawing.Built::build)
+                .toImmutableSet();
+        if (asked.contains(Statement.Build.MONOLITHIC)) {
             return assembly(BuildUps.monolithic());
         }
-        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.IN_ITS_FRAME))) {
+        if (asked.contains(Statement.Build.IN_ITS_FRAME)) {
             return assembly(BuildUps.inItsFrame(kind.faces().get(which)));
         }
-        if (only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.SOLID))
-                && usual.layers().anySatisfy(layer -> layer.framing().isPresent())) {
+        boolean framed = usual.layers().anySatisfy(layer -> layer.framing().isPresent());
+        if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
             return BuildUps.all().get(use).masonry();
         }
-        return only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.FRAMED))
-                        || only.contains(new BandDrawing.Built(band, which == 0, Statement.Build.WOODEN))
+        return asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN)
                 ? BuildUps.all().get(use).frame()
                 : usual;
     }

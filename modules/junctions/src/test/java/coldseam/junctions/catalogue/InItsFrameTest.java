@@ -31,7 +31,7 @@ final class InItsFrameTest {
                 "existing slab edge",
                 "floor over an unheated space",
                 "crawl space edge",
-                "foundation wall to frame wall",
+                "foundation wall to wall above",
                 "outside corner",
                 "inside corner",
                 "intermediate floor",

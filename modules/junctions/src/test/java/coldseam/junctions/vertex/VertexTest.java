@@ -560,7 +560,7 @@ class VertexTest {
 
     /** Walls that go on upwards from others of their plane. */
     private static VertexSetup upwards(Assembly below, Assembly above) {
-        JunctionKind change = JunctionKind.of("foundation wall to frame wall");
+        JunctionKind change = JunctionKind.of("foundation wall to wall above");
         Detail seam = detail(change.label(), "- band: foundation\n- band: wall\n");
         JunctionSetup edge = setup(change, below, Optional.of(above), 180);
         return over(seam, edge, edge, below, above);
