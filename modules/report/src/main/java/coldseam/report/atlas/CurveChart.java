@@ -103,7 +103,7 @@ record CurveChart(
             for (Value value : curve) {
                 Spot low = spot(field, x, y, value.x(), value.low());
                 Spot high = spot(field, x, y, value.x(), value.high());
-                canvas.line(low.x(), low.y(), high.x(), high.y(), Pen.of(0.8, mark.ink()));
+                canvas.line(low, high, Pen.of(0.8, mark.ink()));
                 canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, mark.ink()));
                 canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, mark.ink()));
             }

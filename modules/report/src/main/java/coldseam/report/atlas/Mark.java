@@ -1,5 +1,6 @@
 package coldseam.report.atlas;
 
+import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
@@ -55,12 +56,7 @@ enum Mark {
                 canvas.disc(at, SIZE, Palette.WHITE);
                 canvas.circle(at, SIZE, thin);
             }
-            case CROSS ->
-                canvas.strokes(
-                        Lists.immutable.of(
-                                Lists.immutable.of(at.plus(-SIZE, -SIZE), at.plus(SIZE, SIZE)),
-                                Lists.immutable.of(at.plus(-SIZE, SIZE), at.plus(SIZE, -SIZE))),
-                        thin);
+            case CROSS -> canvas.cross(at, SIZE, thin);
             default -> {
                 canvas.fill(corners(at), this == SQUARE ? Palette.WHITE : ink);
                 canvas.outline(corners(at), thin);
@@ -70,17 +66,10 @@ enum Mark {
 
     private ImmutableList<Spot> corners(Spot at) {
         return switch (this) {
-            case SQUARE ->
-                Lists.immutable.of(
-                        at.plus(-SIZE, -SIZE), at.plus(SIZE, -SIZE), at.plus(SIZE, SIZE), at.plus(-SIZE, SIZE));
+            case SQUARE -> Box.about(at, SIZE, SIZE).corners();
             case TRIANGLE ->
                 Lists.immutable.of(at.plus(-SIZE, -0.8 * SIZE), at.plus(SIZE, -0.8 * SIZE), at.plus(0, 1.2 * SIZE));
-            default ->
-                Lists.immutable.of(
-                        at.plus(-1.2 * SIZE, 0),
-                        at.plus(0, -1.2 * SIZE),
-                        at.plus(1.2 * SIZE, 0),
-                        at.plus(0, 1.2 * SIZE));
+            default -> at.diamond(1.2 * SIZE);
         };
     }
 }

@@ -153,7 +153,7 @@ final class FrontDrawing {
     private static void interval(Canvas canvas, Box field, Axis x, Axis y, Point point) {
         Spot low = spot(field, x, y, new Point(point.cost(), point.low(), point.low()));
         Spot high = spot(field, x, y, new Point(point.cost(), point.high(), point.high()));
-        canvas.line(low.x(), low.y(), high.x(), high.y(), Pen.of(0.8, Palette.INK));
+        canvas.line(low, high, Pen.of(0.8, Palette.INK));
         canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, Palette.INK));
         canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, Palette.INK));
     }
@@ -215,24 +215,20 @@ final class FrontDrawing {
     }
 
     private static void square(Canvas canvas, Spot at, double half) {
-        ImmutableList<Spot> corners = new Box(at.x() - half, at.y() - half, at.x() + half, at.y() + half).corners();
-        canvas.fill(corners, Palette.WHITE);
-        canvas.outline(corners, Pen.of(1.2, Palette.INK));
+        open(canvas, Box.about(at, half, half).corners());
     }
 
     private static void diamond(Canvas canvas, Spot at, double half) {
-        ImmutableList<Spot> corners =
-                Lists.immutable.of(at.plus(-half, 0), at.plus(0, -half), at.plus(half, 0), at.plus(0, half));
+        open(canvas, at.diamond(half));
+    }
+
+    private static void open(Canvas canvas, ImmutableList<Spot> corners) {
         canvas.fill(corners, Palette.WHITE);
         canvas.outline(corners, Pen.of(1.2, Palette.INK));
     }
 
     private static void cross(Canvas canvas, Spot at) {
-        canvas.strokes(
-                Lists.immutable.of(
-                        Lists.immutable.of(at.plus(-2.4, -2.4), at.plus(2.4, 2.4)),
-                        Lists.immutable.of(at.plus(-2.4, 2.4), at.plus(2.4, -2.4))),
-                Pen.of(0.8, Palette.SLATE));
+        canvas.cross(at, 2.4, Pen.of(0.8, Palette.SLATE));
     }
 
     private static Spot spot(Box field, Axis x, Axis y, Point point) {

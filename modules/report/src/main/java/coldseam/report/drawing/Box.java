@@ -106,6 +106,11 @@ public record Box(double x0, double y0, double x1, double y1) {
         return Lists.immutable.of(new Spot(x0, y0), new Spot(x1, y0), new Spot(x1, y1), new Spot(x0, y1));
     }
 
+    /** The box about a place, so far to each side. */
+    public static Box about(Spot middle, double aside, double up) {
+        return new Box(middle.x() - aside, middle.y() - up, middle.x() + aside, middle.y() + up);
+    }
+
     /** The box around places. */
     public static Box around(Iterable<Spot> spots) {
         double[] b = {

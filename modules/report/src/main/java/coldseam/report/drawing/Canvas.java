@@ -65,8 +65,22 @@ public interface Canvas {
     }
 
     /** Draws one straight line. */
+    default void line(Spot from, Spot to, Pen pen) {
+        stroke(Lists.immutable.of(from, to), pen);
+    }
+
+    /** Draws one straight line. */
     default void line(double x0, double y0, double x1, double y1, Pen pen) {
-        stroke(Lists.immutable.of(new Spot(x0, y0), new Spot(x1, y1)), pen);
+        line(new Spot(x0, y0), new Spot(x1, y1), pen);
+    }
+
+    /** Draws a cross that lies on its side, reaching so far in each direction. */
+    default void cross(Spot at, double half, Pen pen) {
+        strokes(
+                Lists.immutable.of(
+                        Lists.immutable.of(at.plus(-half, -half), at.plus(half, half)),
+                        Lists.immutable.of(at.plus(-half, half), at.plus(half, -half))),
+                pen);
     }
 
     /** Sets one level line of text. */

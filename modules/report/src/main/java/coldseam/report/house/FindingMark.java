@@ -10,7 +10,6 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
-import org.eclipse.collections.impl.factory.Lists;
 
 /** A finding's number; its shape tells how grave it is, also in black and white. */
 public final class FindingMark {
@@ -43,17 +42,9 @@ public final class FindingMark {
         switch (severity) {
             case GAP -> canvas.disc(at, radius, ink);
             case UNKNOWN ->
-                canvas.fill(
-                        new Box(
-                                        at.x() - radius * 0.9,
-                                        at.y() - radius * 0.9,
-                                        at.x() + radius * 0.9,
-                                        at.y() + radius * 0.9)
-                                .corners(),
-                        ink);
+                canvas.fill(Box.about(at, radius * 0.9, radius * 0.9).corners(), ink);
             case WEAK -> {
-                double d = radius * 1.28;
-                var diamond = Lists.immutable.of(at.plus(-d, 0), at.plus(0, -d), at.plus(d, 0), at.plus(0, d));
+                var diamond = at.diamond(radius * 1.28);
                 canvas.fill(diamond, Palette.WHITE);
                 canvas.outline(diamond, Pen.of(1.3, ink));
                 type = type.with(Palette.INK);

@@ -189,7 +189,7 @@ public final class HouseDrawing {
             Spot free = free(place, taken, box, radius);
             taken.add(free);
             if (free.distance(place) > radius) {
-                canvas.line(place.x(), place.y(), free.x(), free.y(), Pen.of(0.5, Palette.INK));
+                canvas.line(place, free, Pen.of(0.5, Palette.INK));
                 canvas.disc(place, 1.4, Palette.INK);
             }
         }
@@ -220,7 +220,7 @@ public final class HouseDrawing {
         double length = origin.distance(tip);
         double dx = (tip.x() - origin.x()) / length;
         double dy = (tip.y() - origin.y()) / length;
-        canvas.line(at.x() - 9 * dx, at.y() - 9 * dy, at.x() + 6 * dx, at.y() + 6 * dy, Pen.of(0.8, Palette.INK));
+        canvas.line(at.plus(-9 * dx, -9 * dy), at.plus(6 * dx, 6 * dy), Pen.of(0.8, Palette.INK));
         canvas.fill(
                 Lists.immutable.of(
                         at.plus(10 * dx, 10 * dy),

@@ -1,5 +1,7 @@
 package coldseam.report.pages;
 
+import static coldseam.report.pdf.Listing.perhaps;
+
 import coldseam.audit.Audit;
 import coldseam.audit.PairRow;
 import coldseam.audit.PairSheet;
@@ -12,6 +14,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.pair.PairSetup;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
@@ -41,35 +44,28 @@ final class PairPages {
                 + " then lose more than the sum of their ψ, below zero for less, is a line"
                 + " of H_T. Weakest paths and control layers are those of each by itself."));
         flow.space(6);
-        Table table = Table.of(
-                Table.Column.share("seams", 1),
-                Table.Column.fixed("sheet", 32),
-                Table.Column.number("apart", 50),
-                Table.Column.number("length", 50),
-                Table.Column.number(print.head("ψ of both", Dimension.LINEAR_TRANSMITTANCE), 96),
-                Table.Column.number("fRsi", 34),
-                Table.Column.share("", 0.6));
-        for (PairRow row : audit.pairs()) {
-            table = table.row(
-                    Phrases.capital(row.pair().one().edge().place()) + "; "
-                            + row.pair().other().edge().place(),
-                    row.sheet()
-                            .map(sheet -> sheet.id() + ": " + sheet.one().id() + ", "
-                                    + sheet.other().id())
-                            .orElse("–"),
-                    print.length(row.pair().distance()),
-                    print.length(row.pair().length()),
-                    row.sheet()
-                            .map(sheet -> print.number(sheet.psi(system), Dimension.LINEAR_TRANSMITTANCE))
-                            .orElse("–"),
-                    row.sheet()
-                            .map(PairSheet::temperatureFactor)
-                            .map(Print::factor)
-                            .orElse("–"),
-                    PairWords.status(row, audit.mould(), print.units()));
-        }
-        flow.add(table);
+        flow.add(Listing.<PairRow>empty()
+                .share(
+                        "seams",
+                        1,
+                        row -> Phrases.capital(row.pair().one().edge().place()) + "; "
+                                + row.pair().other().edge().place())
+                .fixed("sheet", 32, perhaps(row -> row.sheet().map(PairPages::ids)))
+                .number("apart", 50, row -> print.length(row.pair().distance()))
+                .number("length", 50, row -> print.length(row.pair().length()))
+                .number(
+                        print.head("ψ of both", Dimension.LINEAR_TRANSMITTANCE),
+                        96,
+                        perhaps(row -> row.sheet()
+                                .map(sheet -> print.number(sheet.psi(system), Dimension.LINEAR_TRANSMITTANCE))))
+                .number("fRsi", 34, perhaps(row -> row.sheet().map(sheet -> Print.factor(sheet.temperatureFactor()))))
+                .share("", 0.6, row -> PairWords.status(row, audit.mould(), print.units()))
+                .of(audit.pairs()));
         audit.pairSheets().forEach(sheet -> sheet(page, sheet));
+    }
+
+    private static String ids(PairSheet sheet) {
+        return sheet.id() + ": " + sheet.one().id() + ", " + sheet.other().id();
     }
 
     /** All that decides the picture of a pair in the audit. */

@@ -1,5 +1,7 @@
 package coldseam.report.pages;
 
+import static coldseam.report.pdf.Listing.perhaps;
+
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
@@ -38,28 +40,21 @@ final class VertexPages {
         page.flow()
                 .add(Listing.<VertexRow>empty()
                         .share("corner", 1, row -> row.corner().name())
-                        .fixed(
-                                "sheet",
-                                32,
-                                row -> row.sheet().map(VertexSheet::id).orElse("–"))
+                        .fixed("sheet", 32, perhaps(row -> row.sheet().map(VertexSheet::id)))
                         .number(
                                 print.head("χ", Dimension.POINT_TRANSMITTANCE),
                                 104,
-                                row -> row.sheet()
+                                perhaps(row -> row.sheet()
                                         .flatMap(sheet -> sheet.result().heat())
-                                        .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
-                                        .orElse("–"))
+                                        .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))))
                         .number(
                                 "fRsi",
                                 40,
-                                row -> row.sheet()
-                                        .map(sheet -> Print.factor(sheet.temperatureFactor()))
-                                        .orElse("–"))
+                                perhaps(row -> row.sheet().map(sheet -> Print.factor(sheet.temperatureFactor()))))
                         .share(
                                 "",
                                 0.7,
-                                row -> VertexWords.status(
-                                        row, page.audit().mould(), page.print().units()))
+                                row -> VertexWords.status(row, page.audit().mould(), print.units()))
                         .of(page.audit().vertices()));
     }
 

@@ -1,5 +1,6 @@
 package coldseam.report.pdf;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -50,6 +51,11 @@ public record Listing<R>(ImmutableList<Shown<R>> columns) {
     /** With a column of any cells. */
     public Listing<R> cell(Table.Column column, Function<R, Table.Cell> cell) {
         return new Listing<>(columns.newWith(new Shown<>(column, cell)));
+    }
+
+    /** A cell's text; a dash where there is none. */
+    public static <R> Function<R, String> perhaps(Function<R, Optional<String>> text) {
+        return row -> text.apply(row).orElse("–");
     }
 
     /** The table. */

@@ -3,6 +3,7 @@ package coldseam.report.section;
 import coldseam.conduction.Point;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Spot;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -50,9 +51,7 @@ final class Crop {
         Box window = new Box(x[0], y[0], x[1], y[1]);
         double w = window.width() * k;
         double h = window.height() * k;
-        Box page =
-                new Box(room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
-        return new View(window, page, scale);
+        return new View(window, Box.about(new Spot(room.middleX(), room.middleY()), w / 2, h / 2), scale);
     }
 
     /** Moves a rim out to the section's own end where only a sliver would be left away. */
@@ -79,7 +78,7 @@ final class Crop {
         Box bounds = solid(parts).grown(0.04);
         if (picture.wanted().notEmpty()) {
             return picture.wanted()
-                    .collect(place -> new Box(place.x(), place.y(), place.x(), place.y()))
+                    .collect(place -> about(place, 0))
                     .reduce(Box::joinedWith)
                     .orElseThrow()
                     .grown(HEART)
@@ -95,10 +94,10 @@ final class Crop {
                 .newWithAll(joints.select(p -> p.distance(focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
-        Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
-        Box core = new Box(focus.x(), focus.y(), focus.x(), focus.y());
+        Box near = about(focus, REACH);
+        Box core = about(focus, 0);
         for (Point p : wanted.select(p -> near.contains(p.x(), p.y()))) {
-            core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
+            core = core.joinedWith(about(p, 0));
         }
         Box window = core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height()));
         window = toldNear(focus, picture, parts, window);
@@ -107,18 +106,22 @@ final class Crop {
         Optional<Point> seam = joints.minByOptional(joint -> joint.distance(MEETING));
         if (seam.isPresent() && !window.contains(seam.get().x(), seam.get().y())) {
             for (Point p : joints.select(p -> p.distance(seam.get()) < HEART)) {
-                window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BEYOND));
+                window = window.joinedWith(about(p, BEYOND));
             }
             window = toldNear(seam.get(), picture, parts, window);
         }
         return window.cutWith(bounds);
     }
 
+    private static Box about(Point place, double reach) {
+        return Box.about(new Spot(place.x(), place.y()), reach, reach);
+    }
+
     /** A window with what a detail draws besides what conducts near a place. */
     private static Box toldNear(Point place, SectionPicture picture, PaintedParts parts, Box window) {
         return told(picture, parts)
                 .select(p -> p.distance(place) < TOLD)
-                .collect(p -> new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE))
+                .collect(p -> about(p, BESIDE))
                 .injectInto(window, Box::joinedWith);
     }
 

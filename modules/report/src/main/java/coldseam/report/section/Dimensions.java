@@ -134,7 +134,7 @@ final class Dimensions {
         double k = view.scale().pointsPerMetre();
         Spot a = spot(cut, from * k - 2, off);
         Spot b = spot(cut, to * k + 2, off);
-        canvas.line(a.x(), a.y(), b.x(), b.y(), PEN);
+        canvas.line(a, b, PEN);
         occupied.take(Box.around(Lists.immutable.of(a, b)).grown(2));
     }
 
@@ -142,7 +142,7 @@ final class Dimensions {
         Spot middle = spot(cut, at * view.scale().pointsPerMetre(), off);
         double tx = (cut.dx() + cut.outX()) * 1.8;
         double ty = (cut.dy() + cut.outY()) * 1.8;
-        canvas.line(middle.x() - tx, middle.y() - ty, middle.x() + tx, middle.y() + ty, Pen.of(0.7, Palette.SLATE));
+        canvas.line(middle.plus(-tx, -ty), middle.plus(tx, ty), Pen.of(0.7, Palette.SLATE));
     }
 
     private void number(Canvas canvas, CutLines.Cut cut, double points, double off, String text, boolean across) {
@@ -162,9 +162,6 @@ final class Dimensions {
         canvas.text(text, base, TYPE, Align.CENTRE, angle);
         double half = Math.max(3, width / 2);
         boolean level = Math.abs(Math.cos(radians)) > 0.5;
-        occupied.take(
-                level
-                        ? new Box(middle.x() - half, middle.y() - 3, middle.x() + half, middle.y() + 3)
-                        : new Box(middle.x() - 3, middle.y() - half, middle.x() + 3, middle.y() + half));
+        occupied.take(Box.about(middle, level ? half : 3, level ? 3 : half));
     }
 }

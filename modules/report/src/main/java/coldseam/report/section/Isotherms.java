@@ -145,8 +145,7 @@ final class Isotherms {
                 Spot to = line.get(i);
                 int pieces = Math.max(1, (int) (from.distance(to) / 7));
                 for (int k = 0; k < pieces; k++) {
-                    double t = (k + 0.5) / pieces;
-                    candidates.add(new Spot(from.x() + t * (to.x() - from.x()), from.y() + t * (to.y() - from.y())));
+                    candidates.add(from.towards(to, (k + 0.5) / pieces));
                 }
             }
         }
@@ -164,7 +163,7 @@ final class Isotherms {
         for (int i = 0; i < n; i++) {
             Spot at = candidates.get(
                     i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
-            Box box = new Box(at.x() - half, at.y() - tall, at.x() + half, at.y() + tall);
+            Box box = Box.about(at, half, tall);
             boolean fits = inside.contains(box.x0(), box.y0()) && inside.contains(box.x1(), box.y1());
             if (fits && !(offSlender && !slender.free(box)) && occupied.tryTake(box)) {
                 canvas.label(d.label, at, d.type);

@@ -196,8 +196,8 @@ final class Numbers {
         double length = leader.badge.distance(tip);
         Spot start = leader.badge.plus(
                 (tip.x() - leader.badge.x()) / length * RADIUS, (tip.y() - leader.badge.y()) / length * RADIUS);
-        canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(1.4, Palette.WHITE));
-        canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(0.45, Palette.INK));
+        canvas.line(start, tip, Pen.of(1.4, Palette.WHITE));
+        canvas.line(start, tip, Pen.of(0.45, Palette.INK));
         canvas.disc(tip, 1.3, Palette.INK);
         occupied.take(start, tip, 1.5);
         badge(canvas, leader.badge, number);
@@ -234,12 +234,11 @@ final class Numbers {
         double cost = 0;
         double length = from.distance(to);
         for (double t = RADIUS / length; t < 1 && cost <= enough; t += 4 / length) {
-            double x = from.x() + t * (to.x() - from.x());
-            double y = from.y() + t * (to.y() - from.y());
-            if (!occupied.free(new Box(x - 1, y - 1, x + 1, y + 1))) {
+            Spot at = from.towards(to, t);
+            if (!occupied.free(Box.about(at, 1, 1))) {
                 cost += 20;
             }
-            int met = number(grid.partAt(x, y));
+            int met = number(grid.partAt(at.x(), at.y()));
             cost += met == 0 || met == number ? 0 : 6;
         }
         return cost;
@@ -273,7 +272,7 @@ final class Numbers {
                 Spot from = view.at(edge.from());
                 Spot to = view.at(edge.to());
                 for (double t = 0.1; t < 1; t += 0.1) {
-                    Spot at = from.plus(t * (to.x() - from.x()), t * (to.y() - from.y()));
+                    Spot at = from.towards(to, t);
                     if (view.page().contains(at.x(), at.y())) {
                         out.add(at);
                     }

@@ -43,10 +43,7 @@ final class Overlays {
         picture.penLine().ifPresent(line -> reserve(view.at(line.path())));
         picture.weakestPath().ifPresent(path -> reserve(view.at(path.path())));
         picture.controls().forEach(line -> reserve(view.at(line.path())));
-        picture.coldest().ifPresent(c -> {
-            Spot at = view.at(c.at());
-            occupied.take(new Box(at.x() - 6, at.y() - 6, at.x() + 6, at.y() + 6));
-        });
+        picture.coldest().ifPresent(c -> occupied.take(Box.about(view.at(c.at()), 6, 6)));
     }
 
     private void reserve(ImmutableList<Spot> line) {
@@ -144,8 +141,8 @@ final class Overlays {
                 Spot at = view.at(line.path().getLast());
                 if (shown(at)) {
                     Pen pen = Pen.of(1.8, Palette.EMBER).rounded();
-                    canvas.line(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5, pen);
-                    canvas.line(at.x() - 5, at.y() + 5, at.x() + 5, at.y() - 5, pen);
+                    canvas.line(at.plus(-5, -5), at.plus(5, 5), pen);
+                    canvas.line(at.plus(-5, 5), at.plus(5, -5), pen);
                 }
                 beside(canvas, said("broken here", at), inside(at), 9, type.with(Palette.EMBER));
             }
@@ -155,14 +152,13 @@ final class Overlays {
             Spot a = view.at(line.neckAt().get(0));
             Spot b = view.at(line.neckAt().get(1));
             if (shown(a) && shown(b)) {
-                canvas.line(a.x(), a.y(), b.x(), b.y(), Pen.of(1.1, Palette.DEEP));
+                canvas.line(a, b, Pen.of(1.1, Palette.DEEP));
                 cap(canvas, a, b);
                 cap(canvas, b, a);
-                Spot middle = new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
                 beside(
                         canvas,
                         "neck " + picture.system().format(line.leastNeck(), Dimension.THICKNESS),
-                        middle,
+                        a.middle(b),
                         8,
                         type);
             }
@@ -174,7 +170,7 @@ final class Overlays {
         if (length > 1e-9) {
             double nx = -(other.y() - at.y()) / length * 3;
             double ny = (other.x() - at.x()) / length * 3;
-            canvas.line(at.x() - nx, at.y() - ny, at.x() + nx, at.y() + ny, Pen.of(1.1, Palette.DEEP));
+            canvas.line(at.plus(-nx, -ny), at.plus(nx, ny), Pen.of(1.1, Palette.DEEP));
         }
     }
 
@@ -186,8 +182,8 @@ final class Overlays {
         }
         canvas.disc(at, 4.6, Palette.WHITE);
         canvas.circle(at, 4.2, Pen.of(1.1, Palette.INK));
-        canvas.line(at.x() - 6.5, at.y(), at.x() + 6.5, at.y(), Pen.of(0.7, Palette.INK));
-        canvas.line(at.x(), at.y() - 6.5, at.x(), at.y() + 6.5, Pen.of(0.7, Palette.INK));
+        canvas.line(at.plus(-6.5, 0), at.plus(6.5, 0), Pen.of(0.7, Palette.INK));
+        canvas.line(at.plus(0, -6.5), at.plus(0, 6.5), Pen.of(0.7, Palette.INK));
         beside(canvas, words(coldest), at, 11, Type.of(7).with(Face.SEMIBOLD));
     }
 
@@ -222,12 +218,12 @@ final class Overlays {
                 Spot middle = at.plus(
                         (far + half) * Math.signum(Math.round(Math.cos(a) * 10) / 10.0) * Math.abs(Math.cos(a)),
                         (far + tall) * Math.sin(a));
-                Box box = new Box(middle.x() - half, middle.y() - tall, middle.x() + half, middle.y() + tall);
+                Box box = Box.about(middle, half, tall);
                 boolean fits = view.page().grown(30).contains(box.x0(), box.y0())
                         && view.page().grown(30).contains(box.x1(), box.y1());
                 if (fits && occupied.tryTake(box)) {
                     if (far > off) {
-                        canvas.line(at.x(), at.y(), middle.x(), middle.y(), Pen.of(0.35, type.ink()));
+                        canvas.line(at, middle, Pen.of(0.35, type.ink()));
                     }
                     canvas.label(text, middle, type);
                     return;

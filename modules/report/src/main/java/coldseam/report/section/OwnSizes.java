@@ -81,7 +81,7 @@ final class OwnSizes {
         // Not in the very middle: there the pen line runs.
         for (double off : new double[] {0, 0.3, -0.3}) {
             Spot at = level ? middle.plus(0, off * (height - high)) : middle.plus(off * (width - high), 0);
-            if (occupied.tryTake(new Box(at.x() - x, at.y() - y, at.x() + x, at.y() + y))) {
+            if (occupied.tryTake(Box.about(at, x, y))) {
                 double drop = 0.33 * TYPE.size();
                 canvas.text(text, level ? at.plus(0, -drop) : at.plus(drop, 0), TYPE, Align.CENTRE, level ? 0 : 90);
                 return;

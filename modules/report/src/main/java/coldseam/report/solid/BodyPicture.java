@@ -203,12 +203,7 @@ public final class BodyPicture {
     public void drawView(Canvas canvas, Box box) {
         Axonometry view = new Axonometry(solution);
         Warmth warmth = view.warmth();
-        canvas.text(
-                "temperature of the surfaces",
-                box.x0(),
-                box.y1() - 9,
-                Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
-                Align.LEFT);
+        CutDrawing.title(canvas, box, "temperature of the surfaces");
         view.draw(canvas, new Box(box.x0(), box.y0() + 26, box.x1(), box.y1() - 18), warmth, palettes);
         warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60, units);
     }

@@ -63,12 +63,7 @@ final class CutDrawing {
 
     /** Draws it as large as a box allows, its title on top. */
     void draw(Canvas canvas, Box box, Palettes palettes) {
-        canvas.text(
-                "cut at " + "xyz".charAt(direction) + " = " + units.format(at, Dimension.THICKNESS),
-                box.x0(),
-                box.y1() - 9,
-                Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
-                Align.LEFT);
+        title(canvas, box, "cut at " + "xyz".charAt(direction) + " = " + units.format(at, Dimension.THICKNESS));
         Box room = new Box(box.x0() + 14, box.y0() + 12, box.x1() - 4, box.y1() - 16);
         double scale = Math.min(room.width() / shown.size(across), room.height() / shown.size(up));
         double dx = room.x0() - scale * shown.low(across);
@@ -90,6 +85,12 @@ final class CutDrawing {
         canvas.strokes(lines(cut.seams(), dx, dy, scale), LINE);
         canvas.strokes(lines(cut.surfaces(), dx, dy, scale), SURFACE);
         axes(canvas, room, dy + scale * shown.low(up));
+    }
+
+    /** Sets what is drawn in a box above it. */
+    static void title(Canvas canvas, Box box, String text) {
+        canvas.text(
+                text, box.x0(), box.y1() - 9, Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP), Align.LEFT);
     }
 
     private double within(double at, int direction) {
@@ -159,9 +160,7 @@ final class CutDrawing {
             Canvas canvas, MutableList<ImmutableList<Spot>> lines, String text, MutableList<Spot> taken) {
         for (int i = 0; i < lines.size(); i++) {
             ImmutableList<Spot> piece = lines.get((lines.size() / 2 + i) % lines.size());
-            Spot at = new Spot(
-                    (piece.getFirst().x() + piece.getLast().x()) / 2,
-                    (piece.getFirst().y() + piece.getLast().y()) / 2);
+            Spot at = piece.getFirst().middle(piece.getLast());
             if (taken.allSatisfy(other -> other.distance(at) > APART)) {
                 taken.add(at);
                 canvas.label(text, at, Type.of(5.6).with(Palette.MIST));
