@@ -3,6 +3,7 @@ package coldseam.conduction.arrange;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.DrawingFault;
 import coldseam.conduction.DrawingFault.About;
+import coldseam.conduction.DrawingFaults;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Probe;
@@ -22,27 +23,21 @@ public final class SectionCheck {
     private static final int MOST_ENVIRONMENTS = 64;
 
     private final Section section;
-    private final MutableList<DrawingFault> faults;
+    private final DrawingFaults faults;
 
     public SectionCheck(Section section, MutableList<DrawingFault> faults) {
         this.section = section;
-        this.faults = faults;
-    }
-
-    private void add(About about, int index, String text) {
-        faults.add(new DrawingFault(about, index, text));
+        this.faults = new DrawingFaults(faults);
     }
 
     public void run() {
         if (section.environments().size() > MOST_ENVIRONMENTS) {
-            add(
-                    About.WHOLE,
-                    0,
-                    "the section has " + section.environments().size() + " environments; at most " + MOST_ENVIRONMENTS
-                            + " are told apart: join those of one temperature, or split the section");
+            faults.add("the section has " + section.environments().size() + " environments; at most "
+                    + MOST_ENVIRONMENTS
+                    + " are told apart: join those of one temperature, or split the section");
         }
         if (section.symmetry() == null) {
-            add(About.WHOLE, 0, "the symmetry is missing; give planar or axisymmetric");
+            faults.add("the symmetry is missing; give planar or axisymmetric");
         }
         regions();
         environments();
@@ -50,37 +45,29 @@ public final class SectionCheck {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < section.probes().size(); i++) {
             Probe probe = section.probes().get(i);
-            if (!names.add(probe.name())) {
-                add(About.PROBE, i, "probe " + probe.name() + " is there twice; give each probe a name of its own");
-            }
-            finite(About.PROBE, i, "probe " + probe.name(), probe.at());
+            faults.look(About.PROBE, i);
+            faults.name(names, "probe", probe.name());
+            finite("probe " + probe.name(), probe.at());
         }
-        if (faults.isEmpty()) {
+        if (faults.none()) {
             shapes();
         }
     }
 
     private void regions() {
         if (section.regions().isEmpty()) {
-            add(About.WHOLE, 0, "the section has no region; paint at least one");
+            faults.add("the section has no region; paint at least one");
         }
         for (int r = 0; r < section.regions().size(); r++) {
             Region region = section.regions().get(r);
             String what = region(section, r);
-            if (!(region.conductivity() > 0 && region.conductivity() < Double.POSITIVE_INFINITY)) {
-                add(
-                        About.PAINTED,
-                        r,
-                        what + " has conductivity " + region.conductivity()
-                                + " W/(m·K); it must be a number greater than 0");
-            }
+            faults.look(About.PAINTED, r);
+            faults.conductivity(what, region.conductivity());
             ImmutableList<Point> corners = region.outline().corners();
             if (corners.size() < 3) {
-                add(About.PAINTED, r, what + " has " + corners.size() + " corners; an outline needs at least 3");
+                faults.add(what + " has " + corners.size() + " corners; an outline needs at least 3");
             }
-            for (Point corner : corners) {
-                finite(About.PAINTED, r, what, corner);
-            }
+            corners.forEach(corner -> finite(what, corner));
         }
     }
 
@@ -88,11 +75,9 @@ public final class SectionCheck {
     private void shapes() {
         Lattice lattice = Lattice.of(section);
         if (lattice.size() < Lattice.SMALLEST) {
-            add(
-                    About.WHOLE,
-                    0,
-                    "the drawing is " + lattice.size() + " m large; it must be at least " + Lattice.SMALLEST
-                            + " m: look at its unit");
+            faults.look(About.WHOLE, 0);
+            faults.add("the drawing is " + lattice.size() + " m large; it must be at least " + Lattice.SMALLEST
+                    + " m: look at its unit");
             return;
         }
         double touch = lattice.close() * lattice.step();
@@ -123,11 +108,9 @@ public final class SectionCheck {
                     double depth = Math.min(
                             Math.min(at.distance(a), at.distance(b)), Math.min(at.distance(c), at.distance(d)));
                     if (depth > touch) {
-                        add(
-                                About.PAINTED,
-                                r,
-                                region(section, r) + " crosses itself at " + place(at)
-                                        + "; draw its outline without crossings," + " or as two regions");
+                        faults.look(About.PAINTED, r);
+                        faults.add(region(section, r) + " crosses itself at " + place(at)
+                                + "; draw its outline without crossings, or as two regions");
                         return;
                     }
                 }
@@ -140,89 +123,56 @@ public final class SectionCheck {
     }
 
     private void environments() {
+        faults.look(About.WHOLE, 0);
         if (section.environments().isEmpty()) {
-            add(About.WHOLE, 0, "the section has no environment; give at least one with its temperature");
+            faults.add("the section has no environment; give at least one with its temperature");
         }
         Set<String> names = new HashSet<>();
         for (int i = 0; i < section.environments().size(); i++) {
             Environment environment = section.environments().get(i);
-            if (!names.add(environment.name())) {
-                add(
-                        About.ENVIRONMENT,
-                        i,
-                        "environment " + environment.name() + " is there twice; give each a name of its own");
-            }
-            if (!Double.isFinite(environment.temperature())) {
-                add(
-                        About.ENVIRONMENT,
-                        i,
-                        "environment " + environment.name() + " has temperature " + environment.temperature()
-                                + " °C; it must be a number");
-            }
-            resistance(About.ENVIRONMENT, i, "environment " + environment.name(), environment.surfaceResistance());
-        }
-    }
-
-    private void resistance(About about, int index, String what, double resistance) {
-        if (!(resistance >= 0 && resistance < Double.POSITIVE_INFINITY)) {
-            add(
-                    about,
-                    index,
-                    what + " has surface resistance " + resistance + " m²·K/W; it must be a number, 0 or greater");
+            String what = "environment " + environment.name();
+            faults.look(About.ENVIRONMENT, i);
+            faults.name(names, "environment", environment.name());
+            faults.temperature(what, environment.temperature());
+            faults.resistance(what, environment.surfaceResistance());
         }
     }
 
     private void boundaries() {
         Set<String> names = section.environments().collect(Environment::name).toSet();
+        faults.look(About.WHOLE, 0);
         if (section.boundaries().isEmpty()) {
-            add(About.WHOLE, 0, "no part of the outline faces an environment; give at least one boundary");
+            faults.add("no part of the outline faces an environment; give at least one boundary");
         }
         for (int b = 0; b < section.boundaries().size(); b++) {
             Boundary boundary = section.boundaries().get(b);
             String what = boundary(section, b);
+            faults.look(About.BOUNDARY, b);
             if (!names.contains(boundary.environment())) {
-                add(
-                        About.BOUNDARY,
-                        b,
-                        what + " faces an environment that is not defined; there are "
-                                + section.environments()
-                                        .collect(Environment::name)
-                                        .makeString(", "));
+                faults.add(what + " faces an environment that is not defined; there are "
+                        + section.environments().collect(Environment::name).makeString(", "));
             }
             if (boundary.path().size() < 2) {
-                add(About.BOUNDARY, b, what + " has " + boundary.path().size() + " points; a path needs at least 2");
+                faults.add(what + " has " + boundary.path().size() + " points; a path needs at least 2");
             }
-            for (Point point : boundary.path()) {
-                finite(About.BOUNDARY, b, what, point);
-            }
-            if (boundary.surfaceResistance().isPresent()) {
-                resistance(About.BOUNDARY, b, what, boundary.surfaceResistance().getAsDouble());
-            }
+            boundary.path().forEach(point -> finite(what, point));
+            boundary.surfaceResistance().ifPresent(own -> faults.resistance(what, own));
         }
     }
 
-    private void finite(About about, int index, String what, Point point) {
+    private void finite(String what, Point point) {
         if (!(Double.isFinite(point.x()) && Double.isFinite(point.y()))) {
-            add(
-                    about,
-                    index,
-                    what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
+            faults.add(what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
         } else if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -Lattice.LEAST) {
-            add(
-                    about,
-                    index,
-                    what + " has a point at " + place(point)
-                            + "; in an axisymmetric section x is the radius and must be 0 m or greater");
+            faults.add(what + " has a point at " + place(point)
+                    + "; in an axisymmetric section x is the radius and must be 0 m or greater");
         } else if (Math.abs(point.x()) > Lattice.FARTHEST || Math.abs(point.y()) > Lattice.FARTHEST) {
-            add(
-                    about,
-                    index,
-                    String.format(
-                            Locale.ROOT,
-                            "%s has a point at %s; coordinates may be at most %.0f m, move the drawing towards the origin",
-                            what,
-                            place(point),
-                            Lattice.FARTHEST));
+            faults.add(String.format(
+                    Locale.ROOT,
+                    "%s has a point at %s; coordinates may be at most %.0f m, move the drawing towards the origin",
+                    what,
+                    place(point),
+                    Lattice.FARTHEST));
         }
     }
 

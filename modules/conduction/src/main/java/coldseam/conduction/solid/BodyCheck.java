@@ -1,6 +1,9 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.DrawingFault;
+import coldseam.conduction.DrawingFault.About;
+import coldseam.conduction.DrawingFaults;
+import coldseam.conduction.Figures;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -10,14 +13,11 @@ import org.eclipse.collections.api.list.MutableList;
 final class BodyCheck {
 
     private final SolidBody body;
-    private final MutableList<DrawingFault> faults;
-
-    private DrawingFault.About about = DrawingFault.About.WHOLE;
-    private int index;
+    private final DrawingFaults faults;
 
     private BodyCheck(SolidBody body, MutableList<DrawingFault> faults) {
         this.body = body;
-        this.faults = faults;
+        this.faults = new DrawingFaults(faults);
     }
 
     /** (Output) every fault found. */
@@ -30,33 +30,24 @@ final class BodyCheck {
         check.probes();
     }
 
-    private void add(String text) {
-        faults.add(new DrawingFault(about, index, text));
-    }
-
-    private void look(DrawingFault.About at, int i) {
-        about = at;
-        index = i;
-    }
-
     private void extent() {
         box("the body", body.extent());
         if (!(body.multiplicity() >= 1 && body.multiplicity() < Double.POSITIVE_INFINITY)) {
-            add("the multiplicity is " + body.multiplicity()
+            faults.add("the multiplicity is " + body.multiplicity()
                     + "; it must be a number, 1 or greater: 4 where a quarter is drawn");
         }
         if (body.painted().noneSatisfy(each -> each.match(solid -> false, air -> true, none -> false))) {
-            add("no air is painted; paint a box of each environment, it may reach outside the body");
+            faults.add("no air is painted; paint a box of each environment, it may reach outside the body");
         }
     }
 
     private void painted() {
         if (body.painted().noneSatisfy(each -> each.match(solid -> true, air -> false, none -> false))) {
-            add("the body has no solid; paint at least one box of a material");
+            faults.add("the body has no solid; paint at least one box of a material");
         }
         Set<String> names = body.environments().collect(BodyEnvironment::name).toSet();
         for (int i = 0; i < body.painted().size(); i++) {
-            look(DrawingFault.About.PAINTED, i);
+            faults.look(About.PAINTED, i);
             String what = piece(body, i);
             PaintedBox painted = body.painted().get(i);
             box(what, painted.box());
@@ -67,10 +58,12 @@ final class BodyCheck {
                     },
                     air -> {
                         if (!names.contains(air.environment())) {
-                            add(what + " is air of an environment that is not defined; there are "
+                            faults.add(what + " is air of an environment that is not defined; there are "
                                     + String.join(", ", names.stream().sorted().toList()));
                         }
-                        air.own().ifPresent(own -> resistances(what, own));
+                        air.own()
+                                .ifPresent(own -> faults.resistance(
+                                        what, own.x0(), own.x1(), own.y0(), own.y1(), own.z0(), own.z1()));
                         return what;
                     },
                     none -> what);
@@ -78,55 +71,35 @@ final class BodyCheck {
     }
 
     private void solid(String what, PaintedBox.Solid solid) {
-        if (!(solid.conductivity() > 0 && solid.conductivity() < Double.POSITIVE_INFINITY)) {
-            add(what + " has conductivity " + solid.conductivity() + " W/(m·K); it must be a number greater than 0");
-        }
+        faults.conductivity(what, solid.conductivity());
         for (BoxSide side : BoxSide.values()) {
             double beyond = side.of(solid.box()) - side.of(body.extent());
             if ((side.high() ? beyond : -beyond) > SolidBody.SNAP) {
-                add(String.format(
+                faults.add(String.format(
                         Locale.ROOT,
                         "%s reaches to %s = %s m, past the face of the body at %s m; nothing is solid outside the"
                                 + " body: end the box there or make the body larger",
                         what,
                         "xyz".charAt(side.direction()),
-                        number(side.of(solid.box())),
-                        number(side.of(body.extent()))));
-            }
-        }
-    }
-
-    private void resistances(String what, Faces own) {
-        for (BoxSide side : BoxSide.values()) {
-            if (!(own.of(side) >= 0 && own.of(side) < Double.POSITIVE_INFINITY)) {
-                add(what + " has surface resistance " + own.of(side) + " m²·K/W; it must be a number, 0 or greater");
-                return;
+                        Figures.number(side.of(solid.box())),
+                        Figures.number(side.of(body.extent()))));
             }
         }
     }
 
     private void environments() {
-        look(DrawingFault.About.WHOLE, 0);
+        faults.look(About.WHOLE, 0);
         if (body.environments().isEmpty()) {
-            add("the body has no environment; give at least one with its temperature");
+            faults.add("the body has no environment; give at least one with its temperature");
         }
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.environments().size(); i++) {
             BodyEnvironment environment = body.environments().get(i);
-            look(DrawingFault.About.ENVIRONMENT, i);
+            faults.look(About.ENVIRONMENT, i);
             String what = "environment " + environment.name();
-            if (!names.add(environment.name())) {
-                add(what + " is there twice; give each a name of its own");
-            }
-            if (!Double.isFinite(environment.temperature())) {
-                add(what + " has temperature " + environment.temperature() + " °C; it must be a number");
-            }
-            for (double each : new double[] {environment.up(), environment.horizontal(), environment.down()}) {
-                if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
-                    add(what + " has surface resistance " + each + " m²·K/W; it must be a number, 0 or greater");
-                    break;
-                }
-            }
+            faults.name(names, "environment", environment.name());
+            faults.temperature(what, environment.temperature());
+            faults.resistance(what, environment.up(), environment.horizontal(), environment.down());
         }
     }
 
@@ -134,19 +107,17 @@ final class BodyCheck {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.patches().size(); i++) {
             Patch patch = body.patches().get(i);
-            look(DrawingFault.About.PATCH, i);
+            faults.look(About.PATCH, i);
             String what = "patch " + patch.name();
-            if (!names.add(patch.name())) {
-                add(what + " is there twice; give each patch a name of its own");
-            }
+            faults.name(names, "patch", patch.name());
             box(what, patch.box());
             BodyEnvironment faced =
                     body.environments().detect(each -> each.name().equals(patch.environment()));
             if (faced == null) {
-                add(what + " faces " + patch.environment() + ", which is not defined; there are "
+                faults.add(what + " faces " + patch.environment() + ", which is not defined; there are "
                         + body.environments().collect(BodyEnvironment::name).makeString(", "));
             } else if (!(faced.up() > 0 && faced.horizontal() > 0 && faced.down() > 0)) {
-                add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
+                faults.add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
                         + " there is the environment's own; leave the patch out");
             }
         }
@@ -156,31 +127,29 @@ final class BodyCheck {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.probes().size(); i++) {
             BodyProbe probe = body.probes().get(i);
-            look(DrawingFault.About.PROBE, i);
+            faults.look(About.PROBE, i);
             String what = "probe " + probe.name();
-            if (!names.add(probe.name())) {
-                add(what + " is there twice; give each probe a name of its own");
-            }
+            faults.name(names, "probe", probe.name());
             if (!finite(probe.at())) {
-                add(what + " is at " + probe.at() + "; coordinates must be numbers");
+                faults.add(what + " is at " + probe.at() + "; coordinates must be numbers");
             }
         }
     }
 
     private void box(String what, Cuboid box) {
         if (!finite(box.from()) || !finite(box.to())) {
-            add(what + " has a corner that is not a number; give six coordinates");
+            faults.add(what + " has a corner that is not a number; give six coordinates");
             return;
         }
         for (int d = 0; d < 3; d++) {
             if (!(box.size(d) >= 2 * SolidBody.SNAP)) {
-                add(String.format(
+                faults.add(String.format(
                         Locale.ROOT,
                         "%s is %s mm thick in %s; a box must be at least %s mm thick in each direction",
                         what,
-                        number(1e3 * box.size(d)),
+                        Figures.number(1e3 * box.size(d)),
                         "xyz".charAt(d),
-                        number(2e3 * SolidBody.SNAP)));
+                        Figures.number(2e3 * SolidBody.SNAP)));
             }
         }
     }
@@ -202,14 +171,6 @@ final class BodyCheck {
 
     /** A place in metres, to the micrometre. */
     static String place(double x, double y, double z) {
-        return "(" + number(x) + ", " + number(y) + ", " + number(z) + ") m";
-    }
-
-    static String number(double value) {
-        String text = new java.math.BigDecimal(value)
-                .setScale(6, java.math.RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString();
-        return text.equals("-0") ? "0" : text;
+        return "(" + Figures.number(x) + ", " + Figures.number(y) + ", " + Figures.number(z) + ") m";
     }
 }

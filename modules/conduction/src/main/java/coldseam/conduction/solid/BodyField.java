@@ -1,7 +1,9 @@
 package coldseam.conduction.solid;
 
+import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -28,6 +30,17 @@ public interface BodyField {
 
     /** Writes the grid's planes and its temperatures. */
     void write(DataOutputStream to) throws IOException;
+
+    /** What it writes. */
+    default byte[] packed() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream to = new DataOutputStream(bytes)) {
+            write(to);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
 
     /**
      * A face of a cell that faces an environment or a cut plane.

@@ -170,13 +170,7 @@ public final class CutPlanes {
         int surface = PaintedGrid.FIRST_SURFACE - grid.side[6 * cell + side];
         return surface < 0
                 ? Optional.empty()
-                : Optional.of(new Face(
-                        at,
-                        grid.body
-                                .environments()
-                                .get(grid.environmentOf(grid.partOfSurface(surface)))
-                                .name(),
-                        grid.resistance(surface)));
+                : Optional.of(new Face(at, grid.environmentAt(surface), grid.resistance(surface)));
     }
 
     /** m from a cut plane into a body without faults, to where what the cut shows no longer goes on. */

@@ -263,7 +263,7 @@ final class GridField implements BodyField {
         int f = (face % 6 / 2 + 2) % 3;
         return new Face(
                 BoxSide.values()[face % 6],
-                surface < 0 ? Optional.empty() : Optional.of(environment(surface)),
+                surface < 0 ? Optional.empty() : Optional.of(grid.painted.environmentAt(surface)),
                 piece(cell),
                 box(cell),
                 Lists.immutable.of(
@@ -286,14 +286,6 @@ final class GridField implements BodyField {
     private boolean rim(int face, int towards) {
         int next = grid.side[6 * (face / 6) + towards];
         return next < 0 || grid.side[6 * next + face % 6] >= 0 || !grid.painted.alike(piece(next), piece(face / 6));
-    }
-
-    private String environment(int surface) {
-        return grid.painted
-                .body
-                .environments()
-                .get(grid.painted.environmentOf(grid.painted.partOfSurface(surface)))
-                .name();
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */

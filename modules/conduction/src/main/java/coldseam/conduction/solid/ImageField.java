@@ -1,9 +1,5 @@
 package coldseam.conduction.solid;
 
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.ref.WeakReference;
 
 /** The field of a body on its own boxes, of the solution that it has in common with others. */
@@ -29,13 +25,7 @@ final class ImageField extends LaterBodyField {
     synchronized BodyField field() {
         GridField field = unpacked.get();
         if (field == null) {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (DataOutputStream to = new DataOutputStream(bytes)) {
-                solved.write(to);
-            } catch (IOException impossible) {
-                throw new UncheckedIOException(impossible);
-            }
-            field = GridField.unpacked(bytes.toByteArray(), body, swapped);
+            field = GridField.unpacked(solved.packed(), body, swapped);
             unpacked = new WeakReference<>(field);
         }
         return field;

@@ -1,9 +1,5 @@
 package coldseam.conduction.solid;
 
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.function.Supplier;
 
 /** The field of a kept solution, packed until it is asked for. */
@@ -15,17 +11,6 @@ public final class KeptBodyField extends LaterBodyField {
     /** @param unpacking asked once */
     public KeptBodyField(Supplier<BodyField> unpacking) {
         this.unpacking = unpacking;
-    }
-
-    /** The bytes of a solution's field. */
-    public static byte[] packed(BodySolution solution) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DataOutputStream to = new DataOutputStream(bytes)) {
-            solution.field().write(to);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return bytes.toByteArray();
     }
 
     /** What was packed of a body. */

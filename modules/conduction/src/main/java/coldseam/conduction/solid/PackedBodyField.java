@@ -1,9 +1,7 @@
 package coldseam.conduction.solid;
 
-import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.ref.WeakReference;
 
 /**
@@ -19,13 +17,7 @@ final class PackedBodyField extends LaterBodyField {
     /** @param field of a body that was solved */
     PackedBodyField(GridField field, SolidBody body) {
         this.body = body;
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DataOutputStream to = new DataOutputStream(bytes)) {
-            field.write(to);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        this.packed = bytes.toByteArray();
+        this.packed = field.packed();
         this.unpacked = new WeakReference<>(field);
     }
 

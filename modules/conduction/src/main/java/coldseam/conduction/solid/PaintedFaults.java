@@ -1,6 +1,7 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.DrawingFault;
+import coldseam.conduction.Figures;
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -73,7 +74,7 @@ final class PaintedFaults {
                             int piece = grid.piece[cell];
                             String key = "the " + BoxSide.values()[s] + " face of "
                                     + BodyCheck.piece(grid.body, grid.piece[cell]) + " at " + "xyz".charAt(s / 2)
-                                    + " = " + BodyCheck.number(grid.plane[s / 2][at[s / 2] + s % 2]) + " m";
+                                    + " = " + Figures.number(grid.plane[s / 2][at[s / 2] + s % 2]) + " m";
                             Extent extent = found.computeIfAbsent(key, any -> new Extent(piece));
                             for (int d = 0; d < 3; d++) {
                                 double low = grid.plane[d][at[d] + (d == s / 2 ? s % 2 : 0)];
@@ -123,8 +124,8 @@ final class PaintedFaults {
                             String key = BodyCheck.piece(grid.body, grid.piece[four[good]]) + " and "
                                     + BodyCheck.piece(grid.body, grid.piece[four[good + 2]])
                                     + " touch along a line only, at " + "xyz".charAt(e) + " = "
-                                    + BodyCheck.number(line[e]) + " m, " + "xyz".charAt(f) + " = "
-                                    + BodyCheck.number(line[f]) + " m";
+                                    + Figures.number(line[e]) + " m, " + "xyz".charAt(f) + " = "
+                                    + Figures.number(line[f]) + " m";
                             int piece = grid.piece[four[good]];
                             Extent extent = found.computeIfAbsent(key, any -> new Extent(piece));
                             extent.add(e, line[e], line[e]);

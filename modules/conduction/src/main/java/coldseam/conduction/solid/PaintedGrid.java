@@ -1,5 +1,6 @@
 package coldseam.conduction.solid;
 
+import coldseam.conduction.Figures;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -101,7 +102,7 @@ final class PaintedGrid {
                             "xyz".charAt(d),
                             last,
                             here,
-                            BodyCheck.number(1e3 * SolidBody.SNAP)));
+                            Figures.number(1e3 * SolidBody.SNAP)));
                 }
                 if (here == body.extent().low(d) || here == body.extent().high(d)) {
                     distinct.set(distinct.size() - 1, here);
@@ -320,6 +321,11 @@ final class PaintedGrid {
 
     private int environment(String name) {
         return body.environments().detectIndex(each -> each.name().equals(name));
+    }
+
+    /** The name of the environment that a surface faces. */
+    String environmentAt(int surface) {
+        return body.environments().get(environmentOf(partOfSurface(surface))).name();
     }
 
     /** The environment a part faces. */

@@ -30,7 +30,9 @@ final class SolutionBytes {
 
     static byte[] write(BodySolution solution) {
         return joined(
-                solution, Lists.immutable.of(solution.body(), solution.accuracy()), KeptBodyField.packed(solution));
+                solution,
+                Lists.immutable.of(solution.body(), solution.accuracy()),
+                solution.field().packed());
     }
 
     private static byte[] joined(Record solution, ImmutableList<?> question, byte[] field) {
