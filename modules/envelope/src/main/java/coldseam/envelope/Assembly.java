@@ -119,6 +119,12 @@ public record Assembly(
         return outermost >= 0 && outermost < layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
     }
 
+    /** The layers outside of all that carries; none where nothing does. */
+    public ImmutableList<Layer> outsideStructure() {
+        int carries = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
+        return layers.drop(carries < 0 ? layers.size() : carries + 1);
+    }
+
     /** Whether some layer is named for this control. */
     public boolean controls(Control control) {
         return layers.anySatisfy(layer -> layer.controls().contains(control));

@@ -163,12 +163,8 @@ public final class Carrying {
     }
 
     private static boolean isBoardedOutside(Assembly assembly) {
-        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
-        return carries >= 0
-                && assembly.layers()
-                        .drop(carries + 1)
-                        .anySatisfy(
-                                layer -> layer.insulates() && layer.framing().isEmpty());
+        return assembly.outsideStructure()
+                .anySatisfy(layer -> layer.insulates() && layer.framing().isEmpty());
     }
 
     private static boolean isBare(Assembly assembly) {

@@ -31,17 +31,13 @@ public final class HouseShape {
     /** m; water stands so deep in many grounds, for some weeks at least (judgement). */
     private static final double DEEP = 1;
 
-    private static final double LEVEL = 0.001;
-
     /** Floors on the ground that lie over all the ground beside them, so that fill must bear them. */
     public static final Assumption<Raised> RAISED = audit -> OfHouse.surfaces(
                     audit,
                     surface -> surface.use() == Body.Use.FLOOR
                             && surface.exposure().kind() == Exposure.Kind.GROUND)
-            .collect(floor -> new Raised(
-                    floor,
-                    floor.outline().collectDouble(Point3::z).min()
-                            - ground(audit.house().body(), floor)))
+            .collect(floor ->
+                    new Raised(floor, floor.foot() - ground(audit.house().body(), floor)))
             .select(floor -> floor.height() > FILL);
 
     /** Floors so deep in the ground that water may stand there. */
@@ -49,10 +45,7 @@ public final class HouseShape {
                     audit,
                     surface -> surface.use() == Body.Use.FLOOR
                             && surface.exposure().kind() == Exposure.Kind.GROUND)
-            .collect(floor -> new Sunk(
-                    floor,
-                    ground(audit.house().body(), floor)
-                            - floor.outline().collectDouble(Point3::z).min()))
+            .collect(floor -> new Sunk(floor, ground(audit.house().body(), floor) - floor.foot()))
             .select(floor -> floor.depth() > DEEP);
 
     /** Walls so high indoors that a floor is likely to meet them, and none does. */
@@ -125,7 +118,7 @@ public final class HouseShape {
                 && surface.exposure().kind() != Exposure.Kind.PARTY
                 && top - foot > ONE_STOREY
                 && surface.innerOutline()
-                                .select(point -> top - point.z() < LEVEL)
+                                .select(point -> top - point.z() < OfHouse.HAIR)
                                 .distinct()
                                 .size()
                         > 1;

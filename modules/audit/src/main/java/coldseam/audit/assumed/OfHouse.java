@@ -4,7 +4,6 @@ import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
@@ -17,8 +16,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** What several assumptions look for in a house. */
 final class OfHouse {
 
-    /** m, within which heights are one. */
-    private static final double HAIR = 1e-3;
+    /** m, within which heights, and thicknesses, are one. */
+    static final double HAIR = 1e-3;
 
     private OfHouse() {}
 
@@ -52,16 +51,6 @@ final class OfHouse {
     /** Whether a seam that the house file lists lies on a surface. */
     static boolean isOn(Seam seam, Surface surface) {
         return seam.surface().equals(surface.name());
-    }
-
-    /** m, the height of a surface's highest corner. */
-    static double top(Surface surface) {
-        return surface.outline().collectDouble(Point3::z).max();
-    }
-
-    /** m, the height of its lowest. */
-    static double foot(Surface surface) {
-        return surface.outline().collectDouble(Point3::z).min();
     }
 
     /** Whether an edge runs level, to a millimetre. */

@@ -19,8 +19,6 @@ import org.eclipse.collections.api.list.MutableList;
 /** What of an old house is said to stay, to come off, or to be new. */
 public final class OldParts {
 
-    private static final double LEVEL = 0.001;
-
     private static final String OLD = "old ";
 
     private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
@@ -117,8 +115,7 @@ public final class OldParts {
     }
 
     private static boolean isInsulatedOutside(Assembly assembly) {
-        int carries = assembly.layers().detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
-        return carries >= 0 && assembly.layers().drop(carries + 1).anySatisfy(Layer::insulates);
+        return assembly.outsideStructure().anySatisfy(Layer::insulates);
     }
 
     /** What rests on a wall or a deck. */
@@ -135,10 +132,10 @@ public final class OldParts {
                 .map(other -> edge.first().equals(below) ? other : edge.first())
                 .filter(other ->
                         (edge.first().equals(below) || edge.second().get().equals(below))
-                                && OfHouse.top(other) > OfHouse.top(below) - LEVEL
+                                && other.top() > below.top() - OfHouse.HAIR
                                 && (below.use() == Body.Use.TERRACE
-                                        ? OfHouse.top(other) > OfHouse.top(below) + LEVEL
-                                        : OfHouse.foot(other) > OfHouse.foot(below) + LEVEL));
+                                        ? other.top() > below.top() + OfHouse.HAIR
+                                        : other.foot() > below.foot() + OfHouse.HAIR));
     }
 
     private static Removed removed(Assembly found, Assembly planned) {
@@ -150,7 +147,7 @@ public final class OldParts {
 
     /** Whether a layer is there still, its space filled or not. */
     private static boolean staysIn(Layer layer, Layer planned) {
-        return planned.thickness() > layer.thickness() - LEVEL
+        return planned.thickness() > layer.thickness() - OfHouse.HAIR
                 && (planned.material().name().equals(layer.material().name())
                         || layer.material().isAir()
                                 && layer.framing().isPresent()

@@ -169,8 +169,8 @@ public final class Rain {
 
     /** Whether a surface goes nowhere but up from an edge. */
     private static boolean rises(Surface surface, Edge from) {
-        return OfHouse.foot(surface) > from.from().z() - NEARLY
-                && OfHouse.top(surface) > from.from().z() + NEARLY;
+        return surface.foot() > from.from().z() - NEARLY
+                && surface.top() > from.from().z() + NEARLY;
     }
 
     /** Whether rain runs down a surface. */

@@ -7,7 +7,6 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
-import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
@@ -55,9 +54,7 @@ public final class Safety {
     public static final Assumption<Deck> GUARDS = audit -> OfHouse.surfaces(
                     audit,
                     deck -> deck.use() == Body.Use.TERRACE
-                            && deck.outline().collectDouble(Point3::z).min()
-                                            - HouseShape.ground(audit.house().body(), deck)
-                                    > FALL
+                            && deck.foot() - HouseShape.ground(audit.house().body(), deck) > FALL
                             && !isGuarded(audit, deck))
             .collect(deck -> deck(audit, deck))
             .select(deck -> deck.posts() == 0 || deck.posts() * FAR_APART < deck.length());
@@ -117,11 +114,10 @@ public final class Safety {
         ImmutableList<Edge> deck = audit.shell()
                 .edges()
                 .select(edge -> edge.kind() == JunctionKind.WALL_TO_TERRACE && edge.isAt(wall)
-                        || edge.kind() == JunctionKind.TERRACE_THRESHOLD
-                                && edge.opening().filter(opening::equals).isPresent());
+                        || edge.kind() == JunctionKind.TERRACE_THRESHOLD && edge.isOf(opening));
         double foot = audit.shell()
                 .edges()
-                .select(edge -> edge.opening().filter(opening::equals).isPresent())
+                .select(edge -> edge.isOf(opening))
                 .collectDouble(edge -> Math.min(edge.from().z(), edge.to().z()))
                 .minIfEmpty(Double.NEGATIVE_INFINITY);
         double fall = foot - HouseShape.ground(audit.house().body(), wall);

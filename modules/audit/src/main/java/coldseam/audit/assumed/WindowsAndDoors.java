@@ -46,9 +46,6 @@ public final class WindowsAndDoors {
     /** m, of a sill over the floor of its light well; leaves and snow lie as high (common practice, no source). */
     public static final double OVER_WELL = 0.1;
 
-    /** m. */
-    private static final double HAIR = 1e-3;
-
     /** Kinds of opening of which the house has none, of doors those by which one comes in: hatches and doors to decks are others. */
     public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
             .with(Opening.Kind.values())
@@ -156,8 +153,7 @@ public final class WindowsAndDoors {
                         .anySatisfy(surface -> surface.use() == Body.Use.WALL && surface.holds(opening))
                 && audit.shell()
                         .edges()
-                        .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD
-                                && edge.opening().filter(opening::equals).isPresent());
+                        .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD && edge.isOf(opening));
     }
 
     /** W/(m²·K), of the whole or of its frame. */
@@ -171,7 +167,7 @@ public final class WindowsAndDoors {
         double y = (sill.from().y() + sill.to().y()) / 2;
         double round = Math.hypot(x - floor.from().x(), y - floor.from().y())
                 + Math.hypot(x - floor.to().x(), y - floor.to().y());
-        return over > -HAIR && Limits.under(over, OVER_WELL) && round < floor.externalLength() + HAIR;
+        return over > -OfHouse.HAIR && Limits.under(over, OVER_WELL) && round < floor.externalLength() + OfHouse.HAIR;
     }
 
     private static Assumption<Opening> those(Predicate<Opening> which) {

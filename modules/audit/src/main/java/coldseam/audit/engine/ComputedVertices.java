@@ -7,11 +7,9 @@ import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
-import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.Surface;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
 import coldseam.envelope.shell.corners.Corners;
@@ -304,11 +302,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 && first == 1 - along
                 && frame.upwards()
                 && Math.abs(edge.angle() - Vectors.STRAIGHT) < ALIKE
-                && top(edge.first()) < top(edge.second().orElseThrow());
-    }
-
-    private static double top(Surface wall) {
-        return wall.outline().collectDouble(Point3::z).max();
+                && edge.first().top() < edge.second().orElseThrow().top();
     }
 
     /** The setup at a right angle or straight, where it is that but for rounding. */

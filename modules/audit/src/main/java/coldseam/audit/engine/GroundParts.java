@@ -159,8 +159,7 @@ final class GroundParts {
 
     /** z of a floor's upper face. */
     private static double upperFace(Surface floor) {
-        return floor.outline().collectDouble(Point3::z).min()
-                + floor.assembly().map(Assembly::thickness).orElse(0.0);
+        return floor.foot() + floor.assembly().map(Assembly::thickness).orElse(0.0);
     }
 
     private ImmutableList<Edge> rims(ImmutableList<Surface> floors) {

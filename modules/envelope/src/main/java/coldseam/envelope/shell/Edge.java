@@ -145,6 +145,11 @@ public record Edge(
         return surfaces().anySatisfy(each -> each.name().equals(surface.name()));
     }
 
+    /** Whether it is a side of an opening. */
+    public boolean isOf(Opening other) {
+        return opening.filter(other::equals).isPresent();
+    }
+
     /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */
     public boolean isMeantBy(Selector selector) {
         if (selector.kinds().notEmpty() && !selector.kinds().contains(kind)) {

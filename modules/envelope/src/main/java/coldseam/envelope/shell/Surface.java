@@ -59,6 +59,16 @@ public record Surface(
         return assembly.filter(built -> built.name().equals(name)).isPresent();
     }
 
+    /** m, the height of its highest corner. */
+    public double top() {
+        return outline.collectDouble(Point3::z).max();
+    }
+
+    /** m, the height of its lowest. */
+    public double foot() {
+        return outline.collectDouble(Point3::z).min();
+    }
+
     /** Whether its structure stays in an old house. */
     public boolean staysIn(Retrofit old) {
         return names().noneSatisfy(old.builtNew()::contains);
