@@ -16,14 +16,12 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param interiorSurfaceResistance Rsi, m²·K/W
  * @param exteriorSurfaceResistance Rse, m²·K/W; Rsi's value where the outer face is in a well-ventilated air layer
  * @param transmittance U of the stack, W/(m²·K)
- * @param transmittanceOfAssembly the uncorrected ISO 6946 result it is made from; they differ only by a taper
  */
 public record EquivalentLayers(
         ImmutableList<EquivalentLayer> layers,
         double interiorSurfaceResistance,
         double exteriorSurfaceResistance,
-        double transmittance,
-        Transmittance transmittanceOfAssembly) {
+        double transmittance) {
 
     /**
      * The stack of an assembly.
@@ -46,7 +44,7 @@ public record EquivalentLayers(
         // Of bridged layers only; without any it means nothing and is not used.
         double stretch = (total - even) / bridged;
         ImmutableList<EquivalentLayer> layers = u.layers().collect(layer -> equivalent(layer, stretch));
-        return new EquivalentLayers(layers, u.interiorSurfaceResistance(), u.exteriorSurfaceResistance(), 1 / total, u);
+        return new EquivalentLayers(layers, u.interiorSurfaceResistance(), u.exteriorSurfaceResistance(), 1 / total);
     }
 
     private static EquivalentLayer equivalent(LayerResistance of, double stretch) {

@@ -135,7 +135,8 @@ class TransmittanceTest {
         Assembly wall = assembly(
                 layer(Role.FINISH, "board", 12.5, 0.25), framed(layer(Role.STRUCTURE, "wool", 140, 0.038), 0.13, 0.15));
         EquivalentLayers stack = EquivalentLayers.of(wall, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS);
-        double total = stack.transmittanceOfAssembly().total();
+        double total = Transmittance.of(wall, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS)
+                .total();
         assertEquals(0.14 / (total - 0.05 - 0.17), stack.layers().get(1).conductivity(), EXACT);
     }
 

@@ -12,8 +12,6 @@ import coldseam.assemblies.internal.Arguments;
  *
  * @param floor area, perimeter, walls and ground
  * @param depth z, m, of the basement's floor below the ground outside
- * @param floorResistance Rf, m²·K/W
- * @param wallResistance Rw, m²·K/W
  * @param floorThickness dt, m
  * @param wallThickness dw, m
  * @param floorTransmittance Ubf, W/(m²·K)
@@ -22,8 +20,6 @@ import coldseam.assemblies.internal.Arguments;
 public record Basement(
         GroundFloor floor,
         double depth,
-        double floorResistance,
-        double wallResistance,
         double floorThickness,
         double wallThickness,
         double floorTransmittance,
@@ -49,16 +45,6 @@ public record Basement(
                         + OuterSurface.GROUND.resistance(HeatFlow.HORIZONTAL));
         double least = Math.min(dt, dw);
         double wall = 2 * lambda / (Math.PI * z) * (1 + 0.5 * least / (least + z)) * Math.log(z / dw + 1);
-        return new Basement(floor, z, floorResistance, wallResistance, dt, dw, floor.transmittance(dt + z / 2), wall);
-    }
-
-    /** A·Ubf + z·P·Ubw, W/K. */
-    public double coupling() {
-        return floor.area() * floorTransmittance + wallArea() * wallTransmittance;
-    }
-
-    /** z·P, m². */
-    public double wallArea() {
-        return depth * floor.perimeter();
+        return new Basement(floor, z, dt, dw, floor.transmittance(dt + z / 2), wall);
     }
 }

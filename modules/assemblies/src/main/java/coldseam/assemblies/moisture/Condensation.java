@@ -24,9 +24,6 @@ public record Condensation(
     /** kg/m², the most that may condense: DIN 4108-3 (from memory). */
     public static final double MOST = 1.0;
 
-    /** kg/m², the most that may condense on a layer that does not absorb water: DIN 4108-3 (from memory). */
-    public static final double MOST_NOT_ABSORBING = 0.5;
-
     /** What goes wherever a result goes. */
     public static final String CAUTION = "Diffusion in steady state only: driving rain, air leakage, built-in water and"
             + " storage in materials are not in it. Where these matter, have a dynamic study made.";
@@ -50,15 +47,9 @@ public record Condensation(
      * @param month of the year
      * @param indoorPressure pi, Pa
      * @param outdoorPressure pe, Pa
-     * @param surfaceIsWet whether vapour condenses on the inner surface
      * @param planes inside → outside
      */
-    public record Balance(
-            Month month,
-            double indoorPressure,
-            double outdoorPressure,
-            boolean surfaceIsWet,
-            ImmutableList<Plane> planes) {
+    public record Balance(Month month, double indoorPressure, double outdoorPressure, ImmutableList<Plane> planes) {
 
         /** Gained in all planes, kg/m²; negative where they dry. */
         public double gain() {
@@ -178,7 +169,7 @@ public record Condensation(
                 planes.add(new Plane(
                         temperatures[i], saturation[i], atFirst.pressure(i), amount[i] - before[i], amount[i]));
             }
-            return new Balance(air.month(), indoor, outdoor, indoor > saturation[0], planes.toImmutable());
+            return new Balance(air.month(), indoor, outdoor, planes.toImmutable());
         }
 
         /** Lets the time pass in steps, each up to the moment at which the next plane is dry. */

@@ -2,7 +2,6 @@ package coldseam.assemblies.check;
 
 import coldseam.assemblies.check.PublishedTable.Row;
 import coldseam.assemblies.ground.Basement;
-import coldseam.assemblies.ground.EdgeEffect;
 import coldseam.assemblies.ground.GroundFloor;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
@@ -62,7 +61,7 @@ final class GroundChecks {
         return row.check(
                 "ISO 13370, edge insulation, uninsulated slab on clay",
                 row.text("lies") + ", " + row.text("D m") + " m, R' " + row.text("R' m²·K/W") + " m²·K/W",
-                slab.edge().orElseThrow().psi());
+                slab.edgePsi());
     }
 
     private static GroundFloor floor(Row row) {
@@ -83,7 +82,7 @@ final class GroundChecks {
             case "U" -> slab.transmittance();
             case "H" -> slab.floor().area() * slab.transmittance();
             case "dt" -> slab.equivalentThickness();
-            case "psi" -> slab.edge().map(EdgeEffect::psi).orElseThrow();
+            case "psi" -> slab.edgePsi();
             default -> throw unknown(row);
         };
     }
@@ -113,8 +112,8 @@ final class GroundChecks {
         return switch (row.text("quantity")) {
             case "Ubf" -> below.floorTransmittance();
             case "Ubw" -> below.wallTransmittance();
-            case "H" -> below.coupling();
-            case "U'" -> below.coupling() / (below.floor().area() + below.wallArea());
+            case "H" -> UnheatedBasement.coupling(below);
+            case "U'" -> UnheatedBasement.coupling(below) / (below.floor().area() + UnheatedBasement.wallArea(below));
             case "U" ->
                 new UnheatedBasement(
                                 below,

@@ -37,9 +37,19 @@ public record UnheatedBasement(
         Arguments.notNegative("the volume of a basement", volume, "m³");
     }
 
+    /** A·Ubf + z·P·Ubw, W/K. */
+    public static double coupling(Basement of) {
+        return of.floor().area() * of.floorTransmittance() + wallArea(of) * of.wallTransmittance();
+    }
+
+    /** z·P, m². */
+    public static double wallArea(Basement of) {
+        return of.depth() * of.floor().perimeter();
+    }
+
     /** From the basement to outdoors: ground, walls above ground and air, W/K. */
     public double outwardCoupling() {
-        return below.coupling()
+        return coupling(below)
                 + heightAboveGround * below.floor().perimeter() * wallTransmittance
                 + AIR * airChange * volume;
     }

@@ -16,6 +16,9 @@ import coldseam.assemblies.internal.Arguments;
  */
 public record BlockMethod(double wetted, double evaporated, double planeTemperature, String plane) {
 
+    /** kg/m², the most that may condense on a layer that does not absorb water: DIN 4108-3 (from memory). */
+    static final double MOST_NOT_ABSORBING = 0.5;
+
     /** Pa, in a wall's wet plane while it dries. */
     public static final double DRYING_WALL = 1700;
 
