@@ -31,11 +31,6 @@ final class Coldseam implements Runnable {
 
     private Coldseam() {}
 
-    /** Runs the command, which keeps nothing in the user's folders; see {@link #run(Terminal, Workshop, Optional, String...)}. */
-    static int run(Terminal terminal, Workshop workshop, String... arguments) {
-        return run(terminal, workshop, Optional.empty(), arguments);
-    }
-
     /**
      * Runs the command.
      *

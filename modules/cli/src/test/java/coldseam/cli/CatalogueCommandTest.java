@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -30,7 +31,7 @@ class CatalogueCommandTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), Run.REAL, arguments);
+        return Coldseam.run(Terminal.of(out, err), Run.REAL, Optional.empty(), arguments);
     }
 
     private void fitsTheTerminal() {

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Lists;
@@ -94,6 +95,7 @@ class CommittedAtlasTest {
                 Coldseam.run(
                         Terminal.of(new StringWriter(), err),
                         new BuiltInWorkshop(),
+                        Optional.empty(),
                         "catalogue",
                         "--kind",
                         "ridge,parapet",

@@ -198,8 +198,11 @@ class CompareTest {
                               - {detail: parapet-wrapped, name: other, parameters: {wrap: 80.01 mm}}
                               - {detail: parapet-bare, name: bare}
                         """);
-        Comparison parapets =
-                Comparer.compare(HouseAudit.of(file, Run.REAL), Wish.none(), Progress.SILENT, () -> false);
+        Comparison parapets = Comparer.compare(
+                HouseAudit.of(file, Run.REAL),
+                new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+                Progress.SILENT,
+                () -> false);
         assertEquals(
                 Lists.immutable.of(
                         Lists.immutable.of("other"), Lists.immutable.of("one"), Lists.immutable.<String>empty()),

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,7 +26,7 @@ class HouseSettingsTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), Bench.SHARED, arguments);
+        return Coldseam.run(Terminal.of(out, err), Bench.SHARED, Optional.empty(), arguments);
     }
 
     private Path house(String parapet, String prices) throws IOException {

@@ -18,6 +18,7 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BodySolving;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.AuditCsv;
@@ -284,7 +285,7 @@ class VerticesTest {
         ImmutableList<String> csv = Lists.immutable.fromStream(
                 AuditCsv.VERTICES.text(audit, UnitSystem.SI).lines());
         assertTrue(csv.getFirst().endsWith(",mould from indoor humidity %,status"), csv.getFirst());
-        String pdf = packed(PdfReport.bytes(audit, UnitSystem.SI, Paper.A4));
+        String pdf = packed(PdfReport.bytes(audit, UnitSystem.SI, Paper.A4, Keeping.NOTHING));
         assertEquals(2, audit.vertexSheets().size());
         audit.vertexSheets().forEachWithIndex((sheet, i) -> {
             double coldest = sheet.result().surface().surface("indoor").lowest();

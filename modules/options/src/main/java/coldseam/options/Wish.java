@@ -9,10 +9,4 @@ import java.util.OptionalDouble;
  * @param heatLoss W/K that H_T may not exceed
  * @param energy kWh that the loss of a year may not exceed, by degree days and without gains
  */
-public record Wish(OptionalDouble budget, OptionalDouble heatLoss, OptionalDouble energy) {
-
-    /** Nothing beside. */
-    public static Wish none() {
-        return new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-    }
-}
+public record Wish(OptionalDouble budget, OptionalDouble heatLoss, OptionalDouble energy) {}

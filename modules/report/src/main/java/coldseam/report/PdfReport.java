@@ -39,11 +39,6 @@ public final class PdfReport {
         Flow.prepare();
     }
 
-    /** The report's bytes. */
-    public static byte[] bytes(Audit audit, UnitSystem units, Paper paper) {
-        return bytes(audit, units, paper, Keeping.NOTHING);
-    }
-
     /**
      * The report's bytes.
      *

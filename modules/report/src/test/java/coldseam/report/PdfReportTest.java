@@ -10,6 +10,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.Keeping;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.VerdictWords;
@@ -43,7 +44,7 @@ class PdfReportTest {
 
     private static final Audit AUDIT = SampleAudit.create();
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
-    private static final byte[] A4 = PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4);
+    private static final byte[] A4 = PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4, Keeping.NOTHING);
     private static final String TEXT = text(A4);
 
     private static String text(byte[] pdf) {
@@ -88,7 +89,10 @@ class PdfReportTest {
     @Test
     void theContentsStandWhereTheirHeadingDoes() {
         byte[] full = PdfReport.bytes(
-                SampleAudit.create("Linnet Yard 4, second house on the left ".repeat(14)), UnitSystem.SI, Paper.A4);
+                SampleAudit.create("Linnet Yard 4, second house on the left ".repeat(14)),
+                UnitSystem.SI,
+                Paper.A4,
+                Keeping.NOTHING);
         String first = text(full, 1, 1);
         String second = text(full, 2, 2);
         assertFalse(first.contains("In this report"), first);
@@ -162,7 +166,7 @@ class PdfReportTest {
     @Test
     void printsAHeatLossTableThatAddsUp() {
         addsUp(A4);
-        addsUp(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
+        addsUp(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER, Keeping.NOTHING));
     }
 
     @Test
@@ -212,7 +216,8 @@ class PdfReportTest {
             assertEquals(595.276, document.getPage(0).getMediaBox().getWidth(), 0.001);
             assertEquals(841.890, document.getPage(0).getMediaBox().getHeight(), 0.001);
         }
-        try (PDDocument document = Loader.loadPDF(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER))) {
+        try (PDDocument document =
+                Loader.loadPDF(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER, Keeping.NOTHING))) {
             assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.001);
             assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.001);
         }
@@ -220,7 +225,7 @@ class PdfReportTest {
 
     @Test
     void isTheSameDocumentByteForByte() {
-        assertArrayEquals(A4, PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4));
+        assertArrayEquals(A4, PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4, Keeping.NOTHING));
     }
 
     @Test
@@ -377,7 +382,7 @@ class PdfReportTest {
 
     @Test
     void printsUsUnitsOnlyWhereAskedTo() {
-        String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
+        String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER, Keeping.NOTHING));
         int end = us.indexOf("Inputs and their sources", us.indexOf("Hold points", 3000));
         // What the audit itself says in words (findings, inputs, method) is the audit's; numbers of the report are
         // ours.
@@ -431,7 +436,7 @@ class PdfReportTest {
                 + "Unbreakable" + "wordofverymanyletters".repeat(8);
         for (Paper paper : Paper.values()) {
             for (UnitSystem units : UnitSystem.values()) {
-                byte[] pdf = PdfReport.bytes(SampleAudit.create(name), units, paper);
+                byte[] pdf = PdfReport.bytes(SampleAudit.create(name), units, paper, Keeping.NOTHING);
                 // 54 points at the sides; heads stand 46 points below the upper edge, feet 36 above the lower.
                 assertEquals(List.of(), outside(pdf, 54, 54, 40, 30), paper + " " + units);
             }
@@ -440,8 +445,8 @@ class PdfReportTest {
 
     @Test
     void bearsNamesThatNoFontHas() {
-        String text =
-                text(PdfReport.bytes(SampleAudit.create("家 House\t\u0007 \uD83C\uDFE0"), UnitSystem.SI, Paper.A4));
+        String text = text(PdfReport.bytes(
+                SampleAudit.create("家 House\t\u0007 \uD83C\uDFE0"), UnitSystem.SI, Paper.A4, Keeping.NOTHING));
         assertTrue(text.contains("? House"), text.substring(0, 200));
     }
 }

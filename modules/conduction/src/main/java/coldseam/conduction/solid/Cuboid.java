@@ -29,14 +29,4 @@ public record Cuboid(Place from, Place to) {
     public double size(int direction) {
         return high(direction) - low(direction);
     }
-
-    /** Whether a point lies inside or on a face, within a snap. */
-    public boolean contains(Place at, double snap) {
-        for (int d = 0; d < 3; d++) {
-            if (at.along(d) < low(d) - snap || at.along(d) > high(d) + snap) {
-                return false;
-            }
-        }
-        return true;
-    }
 }
