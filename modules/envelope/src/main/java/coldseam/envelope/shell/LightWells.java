@@ -9,6 +9,7 @@ import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
@@ -167,7 +168,7 @@ final class LightWells {
 
     /** Where it stands; a fault where that is not before its window. */
     private Optional<Column> column(Opening opening, LightWell well, Facet seed) {
-        Point3 along = Vectors.unit(Vectors.cross(Vectors.UP, seed.normal()));
+        Point3 along = SurfaceAxes.of(seed.normal(), Vectors.ZERO).u();
         Column whole = new Column(along, 0, 0, 0);
         ImmutableList<Vertex> corners = measuredFrom(opening, seed, facets.toImmutable());
         double left = corners.collectDouble(whole::at).min();

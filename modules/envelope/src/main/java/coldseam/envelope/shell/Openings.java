@@ -9,6 +9,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
@@ -101,33 +102,8 @@ final class Openings {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-    /** A surface's own axes: u to the right and v upwards, seen from outdoors. */
-    private record Axes(Point3 origin, Point3 u, Point3 v) {
-
-        static Axes of(Point3 normal, Point3 origin) {
-            boolean flat = Math.hypot(normal.x(), normal.y()) < 0.01;
-            Point3 u = flat ? new Point3(1, 0, 0) : Vectors.unit(Vectors.cross(Vectors.UP, normal));
-            return new Axes(origin, u, Vectors.cross(normal, u));
-        }
-
-        Coordinate flat(Point3 point) {
-            Point3 off = Vectors.minus(point, origin);
-            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
-        }
-
-        Point3 space(double a, double b) {
-            return Vectors.plus(origin, Vectors.plus(Vectors.times(u, a), Vectors.times(v, b)));
-        }
-
-        Polygon polygon(ImmutableList<Point3> outline) {
-            MutableList<Coordinate> ring = outline.collect(this::flat).toList();
-            ring.add(ring.getFirst().copy());
-            return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
-        }
-    }
-
     /** An opening at its place: left, bottom, right and top along its surface's axes. */
-    private record Placed(Opening opening, int facet, Axes axes, double a, double b, double c, double d) {
+    private record Placed(Opening opening, int facet, SurfaceAxes axes, double a, double b, double c, double d) {
 
         /** Whether both overlap by more than the rounding, along the axes they share. */
         boolean overlaps(Placed other, double rounding) {
@@ -317,7 +293,7 @@ final class Openings {
 
     private Placed placed(Opening opening, int f) {
         Facet facet = mesh.facets().get(f);
-        Axes axes = Axes.of(facet.normal(), facet.outline().get(0).point());
+        SurfaceAxes axes = SurfaceAxes.of(facet.normal(), facet.outline().get(0).point());
         ImmutableList<Coordinate> outline =
                 LightWells.measuredFrom(opening, facet, mesh.facets()).collect(v -> axes.flat(v.point()));
         double least = outline.collectDouble(c -> c.x).min();

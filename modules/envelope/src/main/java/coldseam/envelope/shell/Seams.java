@@ -7,6 +7,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import coldseam.files.quantity.Format;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -76,7 +77,7 @@ final class Seams {
         boolean level = surface.use() == Body.Use.WALL && !seam.kind().uprightSeam();
         double up = reach(surface, Vectors.UP);
         double room = level
-                ? Math.hypot(reach(surface, across(surface)), up) * Math.max(1, Math.floor(up / OVER))
+                ? Math.hypot(reach(surface, axes(surface).u()), up) * Math.max(1, Math.floor(up / OVER))
                 : surface.externalArea() / APART;
         if (all > room) {
             faults.seam(
@@ -98,17 +99,13 @@ final class Seams {
                 - surface.outline().collectDouble(p -> Vectors.dot(p, along)).min();
     }
 
-    /** Level, in a surface. */
-    private static Point3 across(Surface surface) {
-        Point3 normal = surface.normal();
-        return Math.hypot(normal.x(), normal.y()) < 0.01
-                ? new Point3(1, 0, 0)
-                : Vectors.unit(Vectors.cross(Vectors.UP, normal));
+    private static SurfaceAxes axes(Surface surface) {
+        return SurfaceAxes.of(surface.normal(), Vectors.ZERO);
     }
 
     private static Edge edge(Seam seam, Surface surface) {
-        Point3 across = across(surface);
-        Point3 along = seam.kind().uprightSeam() ? Vectors.cross(surface.normal(), across) : across;
+        SurfaceAxes axes = axes(surface);
+        Point3 along = seam.kind().uprightSeam() ? axes.v() : axes.u();
         Point3 middle = Vectors.mean(surface.outline());
         double half = Math.min(seam.length(), reach(surface, along)) / 2;
         return Edge.on(

@@ -4,6 +4,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import coldseam.envelope.shell.lattice.Ring;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -328,8 +329,6 @@ public record ShellView(
     }
 
     private static Polygon polygon(ImmutableList<Coordinate> corners) {
-        MutableList<Coordinate> ring = corners.toList();
-        ring.add(ring.getFirst().copy());
-        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+        return Ring.polygon(GEOMETRY, corners);
     }
 }

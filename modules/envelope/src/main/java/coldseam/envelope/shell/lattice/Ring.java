@@ -3,11 +3,19 @@ package coldseam.envelope.shell.lattice;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 
 /** Outlines on the lattice: their area and their corners. */
 public final class Ring {
 
     private Ring() {}
+
+    /** The area within corners, the first of which is not repeated. */
+    public static Polygon polygon(GeometryFactory factory, ImmutableList<Coordinate> corners) {
+        return factory.createPolygon(corners.newWith(corners.getFirst().copy()).toArray(new Coordinate[0]));
+    }
 
     /** Twice the area vector, lattice units squared, exact. */
     public static Vertex doubleArea(ImmutableList<Vertex> outline) {

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell.plan;
 
 import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.ArrayDeque;
 import java.util.BitSet;
@@ -318,17 +319,11 @@ public final class Plan {
 
     /** An outline in metres. */
     public static Polygon outline(ImmutableList<Point2> corners) {
-        MutableList<Coordinate> ring = Lists.mutable.empty();
-        corners.forEach(corner -> ring.add(new Coordinate(corner.x(), corner.y())));
-        ring.add(ring.getFirst().copy());
-        return IN_METRES.createPolygon(ring.toArray(new Coordinate[0]));
+        return Ring.polygon(IN_METRES, corners.collect(corner -> new Coordinate(corner.x(), corner.y())));
     }
 
     public static Polygon polygon(ImmutableList<Vertex> corners) {
-        MutableList<Coordinate> ring = Lists.mutable.empty();
-        corners.forEach(corner -> ring.add(coordinate(corner)));
-        ring.add(ring.getFirst().copy());
-        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+        return Ring.polygon(GEOMETRY, corners.collect(Plan::coordinate));
     }
 
     public static Point point(Vertex at) {

@@ -1,5 +1,6 @@
 package coldseam.envelope.shell.storeys;
 
+import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.factory.Lists;
@@ -98,8 +99,7 @@ record StoreyEnd(Geometry part, Geometry steps, Coordinate at, double z, Coordin
         if (apart.size() < 3) {
             return GEOMETRY.createPolygon();
         }
-        apart.add(apart.getFirst().copy());
-        Geometry polygon = GEOMETRY.createPolygon(apart.toArray(new Coordinate[0]));
+        Geometry polygon = Ring.polygon(GEOMETRY, apart.toImmutable());
         // On the coarse lattice one that is no wider than snapping moves a line may turn inside out.
         return polygon.getArea() > MOVED / 2 * polygon.getLength()
                 ? UnaryUnionNG.union(polygon, COARSE)

@@ -1,11 +1,11 @@
 package coldseam.envelope.shell.surfaces;
 
 import coldseam.envelope.Body;
-import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
@@ -15,7 +15,6 @@ import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -180,18 +179,15 @@ final class Levels {
     private static final class Cut {
 
         private final Facet wall;
-        private final Point3 origin;
-        private final Point3 u;
-        private final Point3 v;
+        private final SurfaceAxes axes;
         private final long height;
         private final MutableList<Vertex> corners = Lists.mutable.empty();
 
         Cut(Facet wall, long height) {
             this.wall = wall;
             this.height = height;
-            this.origin = wall.outline().getFirst().at(height).point();
-            this.u = Vectors.unit(Vectors.cross(Vectors.UP, wall.normal()));
-            this.v = Vectors.cross(wall.normal(), u);
+            this.axes = SurfaceAxes.of(
+                    wall.normal(), wall.outline().getFirst().at(height).point());
             ImmutableList<Vertex> outline = wall.outline();
             for (int i = 0; i < outline.size(); i++) {
                 Vertex a = outline.get(i);
@@ -228,11 +224,7 @@ final class Levels {
         }
 
         private ImmutableList<Geometry> half(boolean over) {
-            Coordinate[] ring = corners.toList()
-                    .collect(this::flat)
-                    .with(flat(corners.getFirst()))
-                    .toArray(new Coordinate[0]);
-            Geometry whole = GEOMETRY.createPolygon(ring);
+            Geometry whole = axes.polygon(corners.toImmutable().collect(Vertex::point));
             Envelope box = whole.getEnvelopeInternal();
             Envelope half = new Envelope(
                     box.getMinX() - 1, box.getMaxX() + 1, over ? 0 : box.getMinY() - 1, over ? box.getMaxY() + 1 : 0);
@@ -256,16 +248,12 @@ final class Levels {
         private ImmutableList<Vertex> onLattice(Geometry part) {
             MutableList<Vertex> outline = Lists.mutable
                     .of(part.getCoordinates())
-                    .collect(at -> corners.minBy(corner -> flat(corner).distance(at)));
+                    .collect(at ->
+                            corners.minBy(corner -> axes.flat(corner.point()).distance(at)));
             ImmutableList<Vertex> tidy = Ring.tidy(outline.toImmutable());
             Vertex area = Ring.doubleArea(tidy);
             boolean outwards = Vectors.dot(area.point(), wall.normal()) > 0;
             return outwards ? tidy : tidy.toReversed();
-        }
-
-        private Coordinate flat(Vertex corner) {
-            Point3 off = Vectors.minus(corner.point(), origin);
-            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
         }
     }
 }

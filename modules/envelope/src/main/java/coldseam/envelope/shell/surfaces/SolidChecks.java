@@ -6,6 +6,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
@@ -328,23 +329,14 @@ final class SolidChecks {
     }
 
     /** A facet in its own plane. */
-    private record Flat(Facet facet, Point3 origin, Point3 u, Point3 v, Polygon outline) {
+    private record Flat(Facet facet, SurfaceAxes axes, Polygon outline) {
 
         static Flat of(Facet facet) {
             Point3 origin = facet.outline().get(0).point();
             Point3 u = Vectors.unit(Vectors.minus(
                     facet.outline().get(1).point(), facet.outline().get(0).point()));
-            Point3 v = Vectors.cross(facet.normal(), u);
-            MutableList<Coordinate> ring = facet.outline()
-                    .collect(corner -> flat(corner.point(), origin, u, v))
-                    .toList();
-            ring.add(ring.getFirst().copy());
-            return new Flat(facet, origin, u, v, GEOMETRY.createPolygon(ring.toArray(new Coordinate[0])));
-        }
-
-        private static Coordinate flat(Point3 point, Point3 origin, Point3 u, Point3 v) {
-            Point3 off = Vectors.minus(point, origin);
-            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
+            SurfaceAxes axes = SurfaceAxes.along(facet.normal(), origin, u);
+            return new Flat(facet, axes, axes.polygon(facet.outline().collect(Vertex::point)));
         }
 
         /** A point that another facet of this one's plane covers, by more than a sliver at its rim. */
@@ -353,25 +345,17 @@ final class SolidChecks {
             boolean here = other.facet()
                     .outline()
                     .allSatisfy(corner ->
-                            Math.abs(Vectors.dot(normal, Vectors.minus(corner.point(), origin))) <= THROUGH);
+                            Math.abs(Vectors.dot(normal, Vectors.minus(corner.point(), axes.origin()))) <= THROUGH);
             if (!here) {
                 return Optional.empty();
             }
-            MutableList<Coordinate> ring = other.facet()
-                    .outline()
-                    .collect(corner -> flat(corner.point(), origin, u, v))
-                    .toList();
-            ring.add(ring.getFirst().copy());
             Geometry common = OverlayNGRobust.overlay(
-                            outline, GEOMETRY.createPolygon(ring.toArray(new Coordinate[0])), OverlayNG.INTERSECTION)
+                            outline,
+                            axes.polygon(other.facet().outline().collect(Vertex::point)),
+                            OverlayNG.INTERSECTION)
                     .buffer(-THROUGH);
-            return common.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(space(common.getInteriorPoint().getCoordinate()));
-        }
-
-        private Point3 space(Coordinate at) {
-            return Vectors.plus(origin, Vectors.plus(Vectors.times(u, at.x), Vectors.times(v, at.y)));
+            Coordinate within = common.getInteriorPoint().getCoordinate();
+            return common.isEmpty() ? Optional.empty() : Optional.of(axes.space(within.x, within.y));
         }
 
         /** Where a side of another facet passes through this one, clear of both one's rims. */
@@ -380,12 +364,12 @@ final class SolidChecks {
             for (int i = 0; i < other.outline().size(); i++) {
                 Point3 a = other.outline().get(i).point();
                 Point3 b = other.outline().get((i + 1) % other.outline().size()).point();
-                double before = Vectors.dot(normal, Vectors.minus(a, origin));
-                double after = Vectors.dot(normal, Vectors.minus(b, origin));
+                double before = Vectors.dot(normal, Vectors.minus(a, axes.origin()));
+                double after = Vectors.dot(normal, Vectors.minus(b, axes.origin()));
                 if (Math.min(before, after) < -THROUGH && Math.max(before, after) > THROUGH) {
                     double share = before / (before - after);
                     Point3 at = Vectors.plus(a, Vectors.times(Vectors.minus(b, a), share));
-                    Coordinate flat = flat(at, origin, u, v);
+                    Coordinate flat = axes.flat(at);
                     boolean inside = PointLocation.locateInRing(
                                     flat, outline.getExteriorRing().getCoordinates())
                             == Location.INTERIOR;
