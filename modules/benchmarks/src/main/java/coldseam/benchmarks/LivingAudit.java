@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -88,7 +89,7 @@ public final class LivingAudit {
                     .detect(each -> !each.id().equals(choice.detail()))
                     .id();
             MutableList<JunctionChoice> changed = choices.toList();
-            changed.set(index, new JunctionChoice(choice.which(), other));
+            changed.set(index, new JunctionChoice(choice.which(), other, Maps.immutable.empty()));
             return house.withChoices(changed.toImmutable());
         });
     }

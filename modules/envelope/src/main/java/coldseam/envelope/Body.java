@@ -22,45 +22,14 @@ public sealed interface Body {
      * Storeys stacked on one another, and wings beside them: the house is all of them together.
      *
      * @param line to which line the footprints are measured
-     * @param storeys bottom → top, at least one
-     * @param base what lies under the lowest storey
-     * @param roof what lies over the top storey
-     * @param otherBases what lies under parts of the house instead, the first whose area holds a place
-     * @param ground m, z of the ground beside each corner of the lowest storey, even from corner to corner; empty where it is zero
-     *     all round
+     * @param main stack
      * @param wings stacks of their own, each beside another or reaching into it
      */
-    record Storeys(
-            FootprintLine line,
-            ImmutableList<Storey> storeys,
-            Base base,
-            Roof roof,
-            ImmutableList<AreaBase> otherBases,
-            ImmutableList<Double> ground,
-            ImmutableList<Stack> wings)
-            implements Body {
-
-        /** One without wings. */
-        public Storeys(
-                FootprintLine line,
-                ImmutableList<Storey> storeys,
-                Base base,
-                Roof roof,
-                ImmutableList<AreaBase> otherBases,
-                ImmutableList<Double> ground) {
-            this(line, storeys, base, roof, otherBases, ground, Lists.immutable.empty());
-        }
-
-        /** One that stands on one base, in level ground. */
-        public Storeys(FootprintLine line, ImmutableList<Storey> storeys, Base base, Roof roof) {
-            this(line, storeys, base, roof, Lists.immutable.empty(), Lists.immutable.empty());
-        }
+    record Storeys(FootprintLine line, Stack main, ImmutableList<Stack> wings) implements Body {
 
         /** The main stack, then the wings. */
         public ImmutableList<Stack> stacks() {
-            return Lists.immutable
-                    .of(new Stack("", storeys, base, roof, otherBases, ground))
-                    .newWithAll(wings);
+            return Lists.immutable.of(main).newWithAll(wings);
         }
 
         @Override
@@ -72,7 +41,7 @@ public sealed interface Body {
         public Stack stackOf(String storey) {
             return stacks().detectOptional(stack ->
                             stack.storeys().anySatisfy(each -> each.name().equals(storey)))
-                    .orElse(stacks().getFirst());
+                    .orElse(main);
         }
     }
 
@@ -83,8 +52,9 @@ public sealed interface Body {
      * @param storeys bottom → top, at least one
      * @param base what lies under the lowest storey
      * @param roof what lies over the top storey
-     * @param otherBases what lies under parts of it instead
-     * @param ground m, z of the ground beside each corner of its lowest storey; empty where it is zero all round
+     * @param otherBases what lies under parts of it instead, the first whose area holds a place
+     * @param ground m, z of the ground beside each corner of its lowest storey, even from corner to corner; empty where it is zero
+     *     all round
      */
     record Stack(
             String name,
@@ -145,30 +115,6 @@ public sealed interface Body {
         /** The footprint, then the courts. */
         public ImmutableList<ImmutableList<Point2>> outlines() {
             return Lists.immutable.of(footprint).newWithAll(courts);
-        }
-
-        /** One without courts whose open parts are all alike, and that projects into the open. */
-        public Storey(
-                String name,
-                ImmutableList<Point2> footprint,
-                double height,
-                ImmutableList<Wall> walls,
-                Optional<String> terrace,
-                boolean terraceIsWalkedOn,
-                Optional<String> overhang,
-                double floorThickness) {
-            this(
-                    name,
-                    footprint,
-                    Lists.immutable.empty(),
-                    height,
-                    walls,
-                    terrace,
-                    terraceIsWalkedOn,
-                    overhang,
-                    floorThickness,
-                    Optional.empty(),
-                    Optional.empty());
         }
     }
 
@@ -446,14 +392,7 @@ public sealed interface Body {
             Exposure exposure,
             Use use,
             double parapetHeight,
-            boolean gable) {
-
-        /** One that neither bears a parapet nor goes on as a gable. */
-        public ExplicitSurface(
-                String name, ImmutableList<String> points, Optional<String> assembly, Exposure exposure, Use use) {
-            this(name, points, assembly, exposure, use, 0, false);
-        }
-    }
+            boolean gable) {}
 
     /** What a surface is to the house. */
     enum Use {

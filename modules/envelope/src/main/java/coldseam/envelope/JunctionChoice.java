@@ -1,6 +1,5 @@
 package coldseam.envelope;
 
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
@@ -10,10 +9,4 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param detail id of a detail of the catalogue, or the path of a detail or section file beside the house file
  * @param parameters m, values of the detail's own lengths by their names; empty where its file's values stand
  */
-public record JunctionChoice(Selector which, String detail, ImmutableMap<String, Double> parameters) {
-
-    /** A detail as its file has it. */
-    public JunctionChoice(Selector which, String detail) {
-        this(which, detail, Maps.immutable.empty());
-    }
-}
+public record JunctionChoice(Selector which, String detail, ImmutableMap<String, Double> parameters) {}

@@ -137,8 +137,9 @@ final class ShellAssembler {
                         + " thick, or set one of them higher or lower; else make it larger, or the build-ups beside it thinner.";
             }
             if (!upright
-                    && (storeys.otherBases().notEmpty()
-                            || storeys.storeys()
+                    && (storeys.main().otherBases().notEmpty()
+                            || storeys.main()
+                                    .storeys()
                                     .anySatisfy(storey -> storey.lowerRoof()
                                             .flatMap(Body.LowerRoof::area)
                                             .isPresent()))) {

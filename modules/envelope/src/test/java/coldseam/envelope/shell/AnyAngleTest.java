@@ -42,13 +42,15 @@ class AnyAngleTest {
 
     /** Every corner carried elsewhere by the same way. */
     static Body.Storeys moved(Body.Storeys body, UnaryOperator<Point2> way) {
-        return new Body.Storeys(
+        return Houses.body(
                 body.line(),
-                body.storeys().collect(s -> moved(s, way)),
-                body.base(),
-                body.roof(),
-                movedBases(body.otherBases(), way),
-                body.ground(),
+                new Body.Stack(
+                        "",
+                        body.main().storeys().collect(s -> moved(s, way)),
+                        body.main().base(),
+                        body.main().roof(),
+                        movedBases(body.main().otherBases(), way),
+                        body.main().ground()),
                 body.wings()
                         .collect(wing -> new Body.Stack(
                                 wing.name(),
@@ -143,7 +145,7 @@ class AnyAngleTest {
     }
 
     private static Body.Storeys body(String wall, ImmutableList<Point2> upper, Body.FootprintLine line) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 line,
                 Lists.immutable.of(BOX, Houses.storey("upper floor", upper, 2.8, wall)),
                 Houses.slab(),
@@ -177,7 +179,7 @@ class AnyAngleTest {
     @Tag("slow")
     void stepsOfWallThicknessAreTheSame() {
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 2, 10, 6), 2.8, "thin");
-        assertSameAtEveryAngle(new Body.Storeys(
+        assertSameAtEveryAngle(Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat()));
     }
 
@@ -190,10 +192,11 @@ class AnyAngleTest {
         Map<String, Double> straight = takeOff(ShellBuilder.build(Houses.house(body)));
         for (int degrees = 1; degrees < 90; degrees++) {
             Body.Storeys exact = turned(body, degrees);
-            Body.Storeys measured = new Body.Storeys(
+            Body.Storeys measured = Houses.storeys(
                     exact.line(),
-                    exact.storeys()
-                            .collect(s -> new Body.Storey(
+                    exact.main()
+                            .storeys()
+                            .collect(s -> Houses.storey(
                                     s.name(),
                                     s.footprint()
                                             .collect(p -> new Point2(
@@ -204,8 +207,8 @@ class AnyAngleTest {
                                     s.terraceIsWalkedOn(),
                                     s.overhang(),
                                     s.floorThickness())),
-                    exact.base(),
-                    exact.roof());
+                    exact.main().base(),
+                    exact.main().roof());
             Map<String, Double> found = takeOff(ShellBuilder.build(Houses.house(measured)));
             for (String what : straight.keySet()) {
                 boolean sum = !what.contains("inside") && !what.endsWith("number");
@@ -252,7 +255,7 @@ class AnyAngleTest {
     }
 
     private static Body.Storey without(Body.Storey s, boolean terrace) {
-        return new Body.Storey(
+        return Houses.storey(
                 s.name(),
                 s.footprint(),
                 s.height(),

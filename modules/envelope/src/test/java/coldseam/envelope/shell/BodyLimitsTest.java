@@ -33,7 +33,7 @@ class BodyLimitsTest {
 
     private static Body.Storey storey(String name, double height, double floor) {
         Body.Storey s = Houses.storey(name, PLAN, height, "wall");
-        return new Body.Storey(name, PLAN, height, s.walls(), s.terrace(), true, s.overhang(), floor);
+        return Houses.storey(name, PLAN, height, s.walls(), s.terrace(), true, s.overhang(), floor);
     }
 
     private static Body one(Body.Roof roof) {
@@ -140,9 +140,9 @@ class BodyLimitsTest {
         String among = "is not among the house's assemblies. Define it, or name one of: "
                 + Houses.ASSEMBLIES.keysView().toSortedList().makeString(", ") + ".";
         Body.Storey s = storey("a", 3, 0);
-        Body.Storey unknown = new Body.Storey("a", PLAN, 3, s.walls(), Optional.of("x"), true, Optional.of("y"), 0);
+        Body.Storey unknown = Houses.storey("a", PLAN, 3, s.walls(), Optional.of("x"), true, Optional.of("y"), 0);
         Body.Base base = Houses.slab();
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(unknown),
                 new Body.Base(base.kind(), Optional.of("z"), base.edge(), 0, base.crawlSpace(), base.exposure()),
@@ -190,7 +190,7 @@ class BodyLimitsTest {
     }
 
     private static Body grounded(double height) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(storey("house", 3, 0)),
                 Houses.slab(),
@@ -211,7 +211,7 @@ class BodyLimitsTest {
     }
 
     private static Body beside(Body.Storey storey, double ground) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(storey),
                 Houses.slab(),
@@ -230,14 +230,14 @@ class BodyLimitsTest {
         refused(Houses.body(Houses.flat(), wall), why + "0.000 m. Say what it faces.");
         Body.Base suspended = Houses.base(Body.Base.Kind.SUSPENDED, 0, crawl);
         refused(
-                new Body.Storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(wall), suspended, Houses.flat()),
+                Houses.storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(wall), suspended, Houses.flat()),
                 why + "0.500 m. Say what it faces.");
         Body.Storeys beside = winged(wall, suspended, 0);
         builds(beside);
         // A suspended floor that lies as high as the wall's foot is not over it.
         refused(winged(wall, suspended, 0.5), why + "0.500 m. Say what it faces.");
         Body.AreaBase part = new Body.AreaBase(Houses.rectangle(5, -1, 6, 10), suspended);
-        builds(new Body.Storeys(
+        builds(Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(wall),
                 Houses.slab(),
@@ -246,7 +246,7 @@ class BodyLimitsTest {
                 Lists.immutable.empty()));
         Body.AreaBase solid = new Body.AreaBase(Houses.rectangle(5, -1, 6, 10), Houses.slab());
         refused(
-                new Body.Storeys(
+                Houses.storeys(
                         Body.FootprintLine.OUTER_FACE,
                         Lists.immutable.of(wall),
                         Houses.slab(),
@@ -260,13 +260,22 @@ class BodyLimitsTest {
     private static Body.Storeys winged(Body.Storey storey, Body.Base suspended, double level) {
         Body.Base slab = Houses.slab();
         Body.Storey beside = Houses.storey("wing", Houses.rectangle(10, 2, 5, 4), 3, "wall");
-        return new Body.Storeys(
+        return Houses.body(
                 Body.FootprintLine.OUTER_FACE,
-                Lists.immutable.of(storey),
-                new Body.Base(slab.kind(), slab.assembly(), slab.edge(), 0, level, slab.crawlSpace(), slab.exposure()),
-                Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
+                new Body.Stack(
+                        "",
+                        Lists.immutable.of(storey),
+                        new Body.Base(
+                                slab.kind(),
+                                slab.assembly(),
+                                slab.edge(),
+                                0,
+                                level,
+                                slab.crawlSpace(),
+                                slab.exposure()),
+                        Houses.flat(),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()),
                 Lists.immutable.of(new Body.Stack(
                         "wing",
                         Lists.immutable.of(beside),
@@ -290,6 +299,6 @@ class BodyLimitsTest {
     }
 
     private static Body.Storey withFloor(Body.Storey s, double floor) {
-        return new Body.Storey(s.name(), s.footprint(), s.height(), s.walls(), s.terrace(), true, s.overhang(), floor);
+        return Houses.storey(s.name(), s.footprint(), s.height(), s.walls(), s.terrace(), true, s.overhang(), floor);
     }
 }

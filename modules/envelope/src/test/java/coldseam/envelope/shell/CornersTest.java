@@ -121,7 +121,7 @@ class CornersTest {
                 Houses.points(0, 0, 4, 0, 10, 0, 10, 8, 0, 8),
                 3,
                 Lists.immutable.of("thin", "wall", "wall", "wall", "wall"));
-        ImmutableList<Corner> corners = Corners.of(build(new Body.Storeys(
+        ImmutableList<Corner> corners = Corners.of(build(Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(ground), Houses.slab(), Houses.flat())));
         assertEquals(10, corners.size());
         ImmutableList<Corner> steps = corners.select(
@@ -134,7 +134,7 @@ class CornersTest {
     @Test
     void aStepBetweenStoreysIsOneVertexAtEachCorner() {
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, "thin");
-        ImmutableList<Corner> corners = Corners.of(build(new Body.Storeys(
+        ImmutableList<Corner> corners = Corners.of(build(Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat())));
         assertEquals(12, corners.size());
         assertEquals(4, corners.count(corner -> corner.ends().size() == 4));

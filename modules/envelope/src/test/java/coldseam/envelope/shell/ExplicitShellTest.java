@@ -44,7 +44,9 @@ class ExplicitShellTest {
                 Lists.immutable.of(corners),
                 assembly.isEmpty() ? Optional.empty() : Optional.of(assembly),
                 use == Body.Use.FLOOR ? Exposure.ground() : Exposure.outdoors(),
-                use));
+                use,
+                0,
+                false));
     }
 
     private Shell build() {
@@ -83,7 +85,9 @@ class ExplicitShellTest {
                 each.points(),
                 each.assembly(),
                 each.exposure(),
-                each.use()));
+                each.use(),
+                0,
+                false));
         assertEquals(
                 Lists.immutable.of("roof"),
                 build().surfaces()
@@ -170,7 +174,7 @@ class ExplicitShellTest {
         terraceBelowARoof();
         Body.ExplicitSurface south = surfaces.remove(1);
         surfaces.add(new Body.ExplicitSurface(
-                south.name(), south.points().toReversed(), south.assembly(), south.exposure(), south.use()));
+                south.name(), south.points().toReversed(), south.assembly(), south.exposure(), south.use(), 0, false));
         assertEquals(
                 Lists.immutable.of(
                         "Surface \"south wall\": its points run clockwise, its neighbours' run counterclockwise seen from"
@@ -179,8 +183,8 @@ class ExplicitShellTest {
         MutableList<Body.ExplicitSurface> reversed = Lists.mutable.empty();
         surfaces.clear();
         terraceBelowARoof();
-        surfaces.forEach(s -> reversed.add(
-                new Body.ExplicitSurface(s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use())));
+        surfaces.forEach(s -> reversed.add(new Body.ExplicitSurface(
+                s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use(), 0, false)));
         surfaces.clear();
         surfaces.addAll(reversed);
         assertEquals(1, assertThrows(ShellException.class, this::build).faults().size());
@@ -215,7 +219,7 @@ class ExplicitShellTest {
 
     private void change(String name, Body.Use use, Exposure exposure) {
         surfaces.replaceAll(s -> s.name().equals(name)
-                ? new Body.ExplicitSurface(s.name(), s.points(), s.assembly(), exposure, use)
+                ? new Body.ExplicitSurface(s.name(), s.points(), s.assembly(), exposure, use, 0, false)
                 : s);
     }
 
@@ -363,7 +367,8 @@ class ExplicitShellTest {
             Body.ExplicitSurface s = surfaces.get(i);
             surfaces.set(
                     i,
-                    new Body.ExplicitSurface(s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use()));
+                    new Body.ExplicitSurface(
+                            s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use(), 0, false));
         }
         refusedOnce("\"b floor\": it and what it meets enclose nothing");
     }

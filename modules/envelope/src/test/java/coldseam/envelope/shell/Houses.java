@@ -154,7 +154,7 @@ final class Houses {
 
     static Body.Storey storey(
             String name, ImmutableList<Point2> footprint, double height, ImmutableList<String> walls) {
-        return new Body.Storey(
+        return storey(
                 name,
                 footprint,
                 height,
@@ -169,7 +169,7 @@ final class Houses {
     }
 
     static Body.Storey facing(Body.Storey storey, int side, Exposure exposure) {
-        return new Body.Storey(
+        return storey(
                 storey.name(),
                 storey.footprint(),
                 storey.height(),
@@ -203,13 +203,53 @@ final class Houses {
     }
 
     static Body.Storeys body(Body.Roof roof, Body.Storey... storeys) {
-        return new Body.Storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(storeys), slab(), roof);
+        return storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(storeys), slab(), roof);
     }
 
     /** A main stack and its wings. */
     static Body.Storeys body(Body.FootprintLine line, Body.Stack main, ImmutableList<Body.Stack> wings) {
-        return new Body.Storeys(
-                line, main.storeys(), main.base(), main.roof(), main.otherBases(), main.ground(), wings);
+        return new Body.Storeys(line, main, wings);
+    }
+
+    /** One that stands on one base, in level ground. */
+    static Body.Storeys storeys(
+            Body.FootprintLine line, ImmutableList<Body.Storey> storeys, Body.Base base, Body.Roof roof) {
+        return storeys(line, storeys, base, roof, Lists.immutable.empty(), Lists.immutable.empty());
+    }
+
+    /** One without wings. */
+    static Body.Storeys storeys(
+            Body.FootprintLine line,
+            ImmutableList<Body.Storey> storeys,
+            Body.Base base,
+            Body.Roof roof,
+            ImmutableList<Body.AreaBase> otherBases,
+            ImmutableList<Double> ground) {
+        return body(line, new Body.Stack("", storeys, base, roof, otherBases, ground), Lists.immutable.empty());
+    }
+
+    /** One without courts whose open parts are all alike, and that projects into the open. */
+    static Body.Storey storey(
+            String name,
+            ImmutableList<Point2> footprint,
+            double height,
+            ImmutableList<Body.Wall> walls,
+            Optional<String> terrace,
+            boolean terraceIsWalkedOn,
+            Optional<String> overhang,
+            double floorThickness) {
+        return new Body.Storey(
+                name,
+                footprint,
+                Lists.immutable.empty(),
+                height,
+                walls,
+                terrace,
+                terraceIsWalkedOn,
+                overhang,
+                floorThickness,
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Opening opening(

@@ -16,14 +16,16 @@ final class Mirror {
 
     /** A body whose footprints are outer faces, or one without dormers. */
     static Body.Storeys of(Body.Storeys body) {
-        Body.Storey lowest = body.storeys().getFirst();
-        return new Body.Storeys(
+        Body.Storey lowest = body.main().storeys().getFirst();
+        return Houses.body(
                 body.line(),
-                body.storeys().collect(Mirror::storey),
-                body.base(),
-                roof(body.roof(), body.storeys().getLast()),
-                body.otherBases().collect(Mirror::base),
-                corners(body.ground(), lowest),
+                new Body.Stack(
+                        "",
+                        body.main().storeys().collect(Mirror::storey),
+                        body.main().base(),
+                        roof(body.main().roof(), body.main().storeys().getLast()),
+                        body.main().otherBases().collect(Mirror::base),
+                        corners(body.main().ground(), lowest)),
                 body.wings().collect(Mirror::stack));
     }
 

@@ -52,7 +52,7 @@ class OpeningsTest {
         Opening door = Houses.opening("D1", Opening.Kind.DOOR, "upper floor wall 0", 1, 2.1, 4, 0);
         for (Body.FootprintLine line :
                 new Body.FootprintLine[] {Body.FootprintLine.OUTER_FACE, Body.FootprintLine.INNER_FACE}) {
-            Body body = new Body.Storeys(
+            Body body = Houses.storeys(
                     line,
                     Lists.immutable.of(
                             Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
@@ -137,11 +137,11 @@ class OpeningsTest {
         "OUTDOORS, '', 1, door threshold over open air"
     })
     void aDoorStandsOnAThresholdOverWhateverIsBelow(Exposure.Kind below, String neighbour, double factor, String kind) {
-        Body.Storeys raised = new Body.Storeys(
+        Body.Storeys raised = Houses.storeys(
                 BODY.line(),
-                BODY.storeys(),
+                BODY.main().storeys(),
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(below, neighbour, factor)),
-                BODY.roof());
+                BODY.main().roof());
         Shell shell = ShellBuilder.build(
                 Houses.house(raised, Lists.immutable.of(door("ground floor wall 1", 4, 0)), Lists.immutable.empty()));
         Edge threshold = shell.edges().detect(e -> e.name().equals("threshold: D1"));
@@ -554,7 +554,7 @@ class OpeningsTest {
     void aPorchLiesAtTheLongestFoot() {
         for (boolean mirrored : new boolean[] {false, true}) {
             Body.Base crawl = Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
-            Body.Storeys body = new Body.Storeys(
+            Body.Storeys body = Houses.storeys(
                     Body.FootprintLine.OUTER_FACE,
                     Lists.immutable.of(Houses.storey("house", Houses.rectangle(0, 0, 10, 8), 3, "wall")),
                     Houses.slab(),

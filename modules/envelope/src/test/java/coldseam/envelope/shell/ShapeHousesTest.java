@@ -580,12 +580,12 @@ class ShapeHousesTest {
                 Houses.flat(),
                 Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
                 Houses.storey("upper floor", Houses.rectangle(0, 0, 2.5, 8), 2.8, "wall"));
-        Body.Storeys sloping = new Body.Storeys(
+        Body.Storeys sloping = Houses.storeys(
                 level.line(),
-                level.storeys(),
-                level.base(),
-                level.roof(),
-                level.otherBases(),
+                level.main().storeys(),
+                level.main().base(),
+                level.main().roof(),
+                level.main().otherBases(),
                 Lists.immutable.of(0.0, 2.0, 2.0, 0.0));
         Shell shell = ShellBuilder.build(Houses.house(sloping));
         double slab = ShellBuilderTest.surface(shell, "lowest floor")

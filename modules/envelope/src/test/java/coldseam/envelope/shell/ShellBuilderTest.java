@@ -87,7 +87,7 @@ class ShellBuilderTest {
     void everyFootprintLineLeadsToTheOutsideOfTheWall() {
         double[] grown = {0.4, 0.3, 0};
         for (Body.FootprintLine line : Body.FootprintLine.values()) {
-            Body body = new Body.Storeys(line, Lists.immutable.of(BOX), Houses.slab(), Houses.flat());
+            Body body = Houses.storeys(line, Lists.immutable.of(BOX), Houses.slab(), Houses.flat());
             double more = 2 * grown[line.ordinal()];
             Shell shell = build(body);
             assertClosed(shell);
@@ -159,7 +159,7 @@ class ShellBuilderTest {
 
     @Test
     void lowerRoofsAreNoTerraces() {
-        Body.Storey low = new Body.Storey(
+        Body.Storey low = Houses.storey(
                 BOX.name(), BOX.footprint(), 3, BOX.walls(), java.util.Optional.of("roof"), false, BOX.overhang(), 0);
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 3, 10, 5), 2.8, "wall");
         Body.Roof roof = new Body.Roof(
@@ -342,7 +342,7 @@ class ShellBuilderTest {
     @Test
     void cellarWallsStandInTheGroundBelowGroundLevel() {
         Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(0, 0, 10, 8), 2.5, "wall");
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(cellar, BOX),
                 Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.0, Exposure.ground()),
@@ -363,12 +363,12 @@ class ShellBuilderTest {
     void basesGiveTheirEdgesTheirKinds() {
         Exposure crawl = new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1);
         Exposure cellar = new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6);
-        Body suspended = new Body.Storeys(
+        Body suspended = Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(BOX),
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, crawl),
                 Houses.flat());
-        Body over = new Body.Storeys(
+        Body over = Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(BOX),
                 Houses.base(Body.Base.Kind.OVER_UNHEATED, 0, cellar),
@@ -382,7 +382,7 @@ class ShellBuilderTest {
     @Test
     void thinnerUpperWallsLeaveAStepAndNoTerrace() {
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, "thin");
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
@@ -407,7 +407,7 @@ class ShellBuilderTest {
         Body.Storey lower = Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "thin");
         Body.Storey upper = Houses.storey(
                 "upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, Lists.immutable.of("wall", "thin", "thin", "thin"));
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
@@ -438,8 +438,8 @@ class ShellBuilderTest {
         var outline = Houses.points(0, 0, 5, 0, 10, 0, 10, 8, 0, 8);
         Body.Storey storey =
                 Houses.storey("ground floor", outline, 3, Lists.immutable.of("wall", "thin", "wall", "wall", "wall"));
-        Body body = new Body.Storeys(
-                Body.FootprintLine.INNER_FACE, Lists.immutable.of(storey), Houses.slab(), Houses.flat());
+        Body body =
+                Houses.storeys(Body.FootprintLine.INNER_FACE, Lists.immutable.of(storey), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
         Edge change = shell.edges().detect(e -> e.kind() == JunctionKind.WALL_THICKNESS_CHANGE);
@@ -459,7 +459,7 @@ class ShellBuilderTest {
                 Houses.storey("ground floor", outline, 3, Lists.immutable.of("wall", "wall", "thin", "wall", "wall"));
         Body.Storey upper =
                 Houses.storey("upper floor", outline, 3, Lists.immutable.of("wall", "wall", "wall", "thin", "wall"));
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
@@ -494,7 +494,7 @@ class ShellBuilderTest {
     @Test
     void cellarsMeetThinnerWallsInTheFoundationsTop() {
         Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(0, 0, 10, 8), 2.5, "thin");
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.STRUCTURE,
                 Lists.immutable.of(cellar, BOX),
                 Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.0, Exposure.ground()),
@@ -538,7 +538,7 @@ class ShellBuilderTest {
     void terraceEndsWhereAStepRunsOn() {
         // The upper walls are thinner: a 0.1 m step on three sides, a terrace on the fourth.
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 2, 10, 6), 2.8, "thin");
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
@@ -552,7 +552,7 @@ class ShellBuilderTest {
         var outline = Houses.points(0, 0, 9.13, -1.7, 11.9, 6.31, 4.2, 9.77, -1.1, 5.5);
         Body.Storey lower = Houses.storey("ground floor", outline, 3, "wall");
         Body.Storey upper = Houses.storey("upper floor", Houses.points(1, 1, 8, 0, 10, 7.5, 2, 6), 2.8, "thin");
-        Body body = new Body.Storeys(
+        Body body = Houses.storeys(
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         assertClosed(build(body));
     }
@@ -643,7 +643,7 @@ class ShellBuilderTest {
     /** A lower roof has the parapet of the roof, or none where that has none. */
     @Test
     void withoutAParapetALowerRoofHasNone() {
-        Body.Storey low = new Body.Storey(
+        Body.Storey low = Houses.storey(
                 BOX.name(), BOX.footprint(), 3, BOX.walls(), java.util.Optional.of("roof"), false, BOX.overhang(), 0);
         Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 3, 10, 5), 2.8, "wall");
         Shell shell = build(Houses.body(Houses.flat(), low, upper));
@@ -668,7 +668,7 @@ class ShellBuilderTest {
                     0.3,
                     java.util.Optional.empty(),
                     java.util.Optional.of(beside));
-            Body body = new Body.Storeys(
+            Body body = Houses.storeys(
                     Body.FootprintLine.OUTER_FACE,
                     Lists.immutable.of(Houses.storey("cellar", Houses.rectangle(0, 0, 4, 8), 2.5, "wall"), ground),
                     Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.4, Exposure.ground()),

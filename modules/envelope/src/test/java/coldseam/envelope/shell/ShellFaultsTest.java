@@ -62,7 +62,7 @@ class ShellFaultsTest {
                 3,
                 Lists.immutable.of("wall", "thin", "wall", "wall", "wall"));
         refused(
-                new Body.Storeys(
+                Houses.storeys(
                         Body.FootprintLine.INNER_FACE,
                         Lists.immutable.of(jog),
                         Houses.slab(),
@@ -87,7 +87,7 @@ class ShellFaultsTest {
         // A slot 1 m wide between walls 0.9 m thick.
         var slot = Houses.points(0, 0, 9, 0, 9, 9, 5, 9, 5, 4, 4, 4, 4, 9, 0, 9);
         refused(
-                new Body.Storeys(
+                Houses.storeys(
                         Body.FootprintLine.INNER_FACE,
                         org.eclipse.collections.api.factory.Lists.immutable.of(Houses.storey("a", slot, 3, "thick")),
                         Houses.slab(),
@@ -150,7 +150,7 @@ class ShellFaultsTest {
     }
 
     private static Body based(Body.Base base) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 Lists.immutable.of(Houses.storey("a", Houses.rectangle(0, 0, 5, 5), 3, "wall")),
                 base,

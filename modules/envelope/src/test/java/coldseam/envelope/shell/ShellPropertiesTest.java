@@ -118,7 +118,7 @@ class ShellPropertiesTest {
 
     private static Body.Storeys body(
             ImmutableList<Bars> stack, Body.FootprintLine line, UnaryOperator<ImmutableList<Point2>> moved) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 line,
                 stack.collectWithIndex((bars, i) -> bars.storey("storey " + i, moved)),
                 Houses.slab(),
@@ -240,8 +240,8 @@ class ShellPropertiesTest {
         assertEquals(shell.externalVolume(), turned.externalVolume(), 1e-8);
         assertEquals(shell.internalVolume(), turned.internalVolume(), 1e-8);
         ImmutableList<Body.Storey> mirrored =
-                body(stack, line, points -> points).storeys().collect(ShellPropertiesTest::mirrored);
-        Shell mirror = ShellBuilder.build(Houses.house(new Body.Storeys(line, mirrored, Houses.slab(), Houses.flat())));
+                body(stack, line, points -> points).main().storeys().collect(ShellPropertiesTest::mirrored);
+        Shell mirror = ShellBuilder.build(Houses.house(Houses.storeys(line, mirrored, Houses.slab(), Houses.flat())));
         assertEquals(lengths(shell), lengths(mirror));
         assertEquals(shell.externalVolume(), mirror.externalVolume(), 1e-8);
         assertEquals(shell.internalVolume(), mirror.internalVolume(), 1e-8);

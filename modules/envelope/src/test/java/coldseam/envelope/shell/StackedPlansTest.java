@@ -248,7 +248,7 @@ class StackedPlansTest {
 
     /** Decks as thick as the internal floor and soffits of next to nothing: what is open ends level with the floors. */
     private static Body.Storeys body(ImmutableList<Outline> stack) {
-        return new Body.Storeys(
+        return Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 stack.collectWithIndex((outline, k) -> {
                     Body.Storey storey = Houses.around(
@@ -324,8 +324,11 @@ class StackedPlansTest {
 
     private static void assertTurnedAndMirrored(ImmutableList<Outline> stack, double degrees) {
         Body.Storeys body = body(stack);
-        Body.Storeys mirrored = new Body.Storeys(
-                body.line(), body.storeys().collect(ShellPropertiesTest::mirrored), body.base(), body.roof());
+        Body.Storeys mirrored = Houses.storeys(
+                body.line(),
+                body.main().storeys().collect(ShellPropertiesTest::mirrored),
+                body.main().base(),
+                body.main().roof());
         var straight = AnyAngleTest.takeOff(ShellBuilder.build(Houses.house(body)));
         AnyAngleTest.assertSame(
                 straight,

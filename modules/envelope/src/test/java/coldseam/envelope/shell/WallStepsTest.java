@@ -17,7 +17,7 @@ class WallStepsTest {
     private static final double ROUND_OFF = 1e-9;
 
     private static Shell build(Body.Storey... storeys) {
-        return ShellBuilder.build(Houses.house(new Body.Storeys(
+        return ShellBuilder.build(Houses.house(Houses.storeys(
                 Body.FootprintLine.INNER_FACE, Lists.immutable.of(storeys), Houses.slab(), Houses.flat())));
     }
 
@@ -132,7 +132,7 @@ class WallStepsTest {
     void aJogStandsInTheGroundOfItsCorner() {
         Body.Storey storey =
                 ground(Houses.points(0, 0, 4, 0, 10, 0, 10, 8, 0, 8), "thin", "wall", "wall", "wall", "wall");
-        Shell shell = ShellBuilder.build(Houses.house(new Body.Storeys(
+        Shell shell = ShellBuilder.build(Houses.house(Houses.storeys(
                 Body.FootprintLine.INNER_FACE,
                 Lists.immutable.of(storey),
                 Houses.slab(),

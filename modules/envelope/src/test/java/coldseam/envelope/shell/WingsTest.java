@@ -220,7 +220,7 @@ class WingsTest {
         }
         // So does a house of one storey.
         Body.Stack alone = on(plain, 13, crawl);
-        Shell shell = ShellBuilder.build(Houses.house(new Body.Storeys(
+        Shell shell = ShellBuilder.build(Houses.house(Houses.storeys(
                 Body.FootprintLine.OUTER_FACE,
                 alone.storeys(),
                 alone.base(),
@@ -277,13 +277,15 @@ class WingsTest {
                 Houses.flat(),
                 Houses.storey("ground", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
                 Houses.storey("upper", Houses.rectangle(0, 3, 10, 5), 2.8, "wall"));
-        Body.Storeys body = new Body.Storeys(
+        Body.Storeys body = Houses.body(
                 main.line(),
-                main.storeys(),
-                main.base(),
-                main.roof(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
+                new Body.Stack(
+                        "",
+                        main.main().storeys(),
+                        main.main().base(),
+                        main.main().roof(),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()),
                 Lists.immutable.of(wing.stack(1)));
         double sum = 0;
         for (int i = 0; i < 200; i++) {

@@ -48,32 +48,30 @@ final class BodyBuilder {
     private Body storeys(FileBody.FileStoreys given) {
         return new Body.Storeys(
                 given.footprintLine(),
-                given.storeys().collect(this::storey),
-                base(given.base()),
-                roof(given.roof(), given.storeys().getLast().outlines()),
-                otherBases(given.otherBases()),
-                heights(given.ground(), given.storeys()),
-                given.wings().collect(each -> wing(each.name(), each.value())));
+                stack("", given.storeys(), given.base(), given.roof(), given.otherBases(), given.ground()),
+                given.wings().collect(each -> {
+                    FileBody.FileWing wing = each.value();
+                    return stack(
+                            each.name(), wing.storeys(), wing.base(), wing.roof(), wing.otherBases(), wing.ground());
+                }));
     }
 
-    private Body.Stack wing(String name, FileBody.FileWing given) {
+    private Body.Stack stack(
+            String name,
+            ImmutableList<FileStorey> storeys,
+            FileBase base,
+            FileRoof roof,
+            ImmutableList<FileBase> otherBases,
+            ImmutableList<FileBody.FileHeight> ground) {
+        StoreyOutlines lowest = storeys.getFirst().outlines();
         return new Body.Stack(
                 name,
-                given.storeys().collect(this::storey),
-                base(given.base()),
-                roof(given.roof(), given.storeys().getLast().outlines()),
-                otherBases(given.otherBases()),
-                heights(given.ground(), given.storeys()));
-    }
-
-    private ImmutableList<Body.AreaBase> otherBases(ImmutableList<FileBase> given) {
-        return given.collect(each ->
-                new Body.AreaBase(counterclockwise(each.area().orElseThrow().corners()), base(each)));
-    }
-
-    private static ImmutableList<Double> heights(
-            ImmutableList<FileBody.FileHeight> ground, ImmutableList<FileStorey> storeys) {
-        return storeys.getFirst().outlines().turnedCorners(ground.collect(FileBody.FileHeight::height));
+                storeys.collect(this::storey),
+                base(base),
+                roof(roof, storeys.getLast().outlines()),
+                otherBases.collect(each -> new Body.AreaBase(
+                        counterclockwise(each.area().orElseThrow().corners()), base(each))),
+                lowest.turnedCorners(ground.collect(FileBody.FileHeight::height)));
     }
 
     static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {

@@ -83,7 +83,7 @@ class HouseFileTest {
                 "body:\n  footprint-line: inner face\n  storeys:\n  - {name: floor, height: 2.5 m, footprint: "
                         + footprint + ", walls: " + walls + "}\n",
                 BASE_AND_ROOF);
-        return ((Body.Storeys) house.body()).storeys().getOnly();
+        return ((Body.Storeys) house.body()).main().storeys().getOnly();
     }
 
     @ParameterizedTest
@@ -150,10 +150,11 @@ class HouseFileTest {
         assertEquals(
                 Lists.immutable.with("softwood"), house.materials().keysView().toList());
         Body.Storeys body = (Body.Storeys) house.body();
-        assertEquals(new Exposure(Exposure.Kind.GROUND, "", 1), body.base().exposure());
+        assertEquals(
+                new Exposure(Exposure.Kind.GROUND, "", 1), body.main().base().exposure());
         assertEquals(
                 Lists.immutable.with(new Point2(0, 0), new Point2(4, 0), new Point2(4, 3), new Point2(0, 3)),
-                body.storeys().getOnly().footprint());
+                body.main().storeys().getOnly().footprint());
     }
 
     @Test
@@ -213,10 +214,15 @@ class HouseFileTest {
                     "  base: {kind: slab on ground, assembly: wall}\n",
                     "  roof: {form: gable, pitch: 12:12, low-side: north, assembly: wall}\n");
             Body.Storeys body = (Body.Storeys) house.body();
-            assertEquals(45, body.roof().pitch(), ROUND_OFF);
+            assertEquals(45, body.main().roof().pitch(), ROUND_OFF);
             assertEquals(
                     "floor north wall",
-                    body.storeys().getOnly().walls().get(body.roof().lowSide()).name());
+                    body.main()
+                            .storeys()
+                            .getOnly()
+                            .walls()
+                            .get(body.main().roof().lowSide())
+                            .name());
         }
     }
 
@@ -258,24 +264,24 @@ class HouseFileTest {
 
         Body.Storeys body = (Body.Storeys) house.body();
         assertEquals(Body.FootprintLine.OUTER_FACE, body.line());
-        assertEquals(Body.Base.Kind.SUSPENDED, body.base().kind());
-        Body.CrawlSpace crawl = body.base().crawlSpace().orElseThrow();
+        assertEquals(Body.Base.Kind.SUSPENDED, body.main().base().kind());
+        Body.CrawlSpace crawl = body.main().base().crawlSpace().orElseThrow();
         assertEquals(new Body.CrawlSpace(0.4572, 1.2, 0.0015, 5, 0.1, 1), crawl);
-        assertEquals(Exposure.Kind.CRAWL_SPACE, body.base().exposure().kind());
-        Body.Storey upper = body.storeys().get(1);
+        assertEquals(Exposure.Kind.CRAWL_SPACE, body.main().base().exposure().kind());
+        Body.Storey upper = body.main().storeys().get(1);
         assertEquals(Optional.of("deck"), upper.overhang());
         assertEquals(0.3, upper.floorThickness(), ROUND_OFF);
-        assertTrue(body.storeys().get(0).terraceIsWalkedOn());
-        assertEquals(Optional.of("deck"), body.storeys().get(0).terrace());
+        assertTrue(body.main().storeys().get(0).terraceIsWalkedOn());
+        assertEquals(Optional.of("deck"), body.main().storeys().get(0).terrace());
         assertEquals(
                 new Exposure(Exposure.Kind.UNHEATED, "garage", 0.7),
-                body.storeys().get(0).walls().get(1).exposure());
+                body.main().storeys().get(0).walls().get(1).exposure());
         assertEquals(
                 new Exposure(Exposure.Kind.PARTY, "next house", 0),
-                body.storeys().get(0).walls().get(3).exposure());
-        assertTrue(body.roof().insulatedAtCeiling());
-        assertEquals(OptionalDouble.of(0.9), body.roof().loftFactor());
-        assertEquals(Optional.of("wall"), body.roof().gableAssembly());
+                body.main().storeys().get(0).walls().get(3).exposure());
+        assertTrue(body.main().roof().insulatedAtCeiling());
+        assertEquals(OptionalDouble.of(0.9), body.main().roof().loftFactor());
+        assertEquals(Optional.of("wall"), body.main().roof().gableAssembly());
 
         assertEquals(
                 new Opening(
