@@ -48,6 +48,12 @@ final class BandDrawingReader extends TermsReader {
     /** What may be said of one kind of build only. */
     private static final ImmutableSet<String> PAINTS = Sets.immutable.of("band", "block", "shape", "strip", "clear");
 
+    /** What stands in the place of something faulty until its statement, whose fault is told, is left out. */
+    private static final LineRange.End NOWHERE = LineRange.End.cut(Chart.Cut.FIRST_AWAY);
+
+    private static final LineRange NO_RANGE = new LineRange(NOWHERE, NOWHERE);
+    private static final Statement NOTHING = new Statement.Clear(NO_RANGE, NO_RANGE);
+
     private final FileDetail file;
     private final JunctionKind kind;
     private final KindForm form;
@@ -101,15 +107,14 @@ final class BandDrawingReader extends TermsReader {
 
     private BandDrawing.Only only() {
         ImmutableList<BandDrawing.Contrast> contrasts = form.twoSurfaces()
-                ? file.where()
-                        .flatCollect(each ->
-                                BandDrawing.Contrast.of(each.value()).stream().toList())
+                ? collected(file.where(), each -> BandDrawing.Contrast.of(each.value()))
                 : Lists.immutable.empty();
         return new BandDrawing.Only(
-                file.where()
-                        .reject(each -> contrasts.anySatisfy(one -> one.words().equals(each.value())))
-                        .flatCollect(each ->
-                                built(each.value(), each.place()).stream().toList()),
+                collected(
+                        file.where()
+                                .reject(each ->
+                                        contrasts.anySatisfy(one -> one.words().equals(each.value()))),
+                        this::built),
                 contrasts);
     }
 
@@ -168,19 +173,19 @@ final class BandDrawingReader extends TermsReader {
             return Lists.immutable.of(node);
         }
         Keys keys = new Keys((SourceNode.Mapping) node, faults);
-        Optional<Keys.Text> name = keys.text(PART);
+        Optional<Located<String>> name = keys.text(PART);
         keys.refuseOthers("a part");
         ImmutableList<String> known = SharedParts.names();
-        if (name.isEmpty() || !known.contains(name.get().text())) {
+        if (name.isEmpty() || !known.contains(name.get().value())) {
             name.ifPresent(text -> faults.add(
                     text.place(),
                     "a part that comes with the catalogue is needed",
-                    '"' + text.text() + '"',
+                    '"' + text.value() + '"',
                     known.makeString(", "),
                     "draw anything else as a block"));
             return Lists.immutable.empty();
         }
-        return SharedParts.statements(name.get().text()).collect(this::inAxes);
+        return SharedParts.statements(name.get().value()).collect(this::inAxes);
     }
 
     /** A part's statement with this kind's names of its ranges for {@code across} and {@code along}. */
@@ -217,12 +222,19 @@ final class BandDrawingReader extends TermsReader {
 
     private Optional<Statement> statement(String word, Keys keys) {
         int before = faults.count();
-        Optional<Statement> statement = switch (word) {
+        Statement statement = switch (word) {
             case "band" -> band(keys);
-            case "block" -> block(keys);
-            case "shape" -> shape(keys);
+            case "block" ->
+                new Statement.PaintBlock(
+                        what(keys, word), across(keys), along(keys), material(keys), role(keys), drawnOnly(keys));
+            case "shape" ->
+                new Statement.PaintShape(
+                        what(keys, word), corners(keys, 3), material(keys), role(keys), drawnOnly(keys));
             case "strip" -> strip(keys);
-            case "clear" -> clear(keys);
+            case "clear" -> {
+                what(keys, word);
+                yield new Statement.Clear(across(keys), along(keys));
+            }
             case "divide" -> divide(keys);
             case "ground" -> ground(keys);
             default -> frame(keys);
@@ -231,72 +243,80 @@ final class BandDrawingReader extends TermsReader {
             statement = where(keys, statement);
         }
         keys.refuseOthers("a " + word + " statement");
-        return faults.count() > before ? Optional.empty() : statement;
+        return faults.count() > before ? Optional.empty() : Optional.of(statement);
+    }
+
+    /** What something is, for drawings. */
+    private static String what(Keys keys, String word) {
+        return keys.text(word).map(Located::value).orElse("");
+    }
+
+    private static boolean drawnOnly(Keys keys) {
+        return keys.flag("drawn-only");
+    }
+
+    private Optional<Role> role(Keys keys) {
+        return keys.text("role").flatMap(text -> role(text.value(), text.place()));
     }
 
     /** Such as {@code where: wall framed}. */
-    private Optional<Statement> where(Keys keys, Optional<Statement> statement) {
-        Optional<Keys.Text> text = keys.text("where");
-        if (text.isEmpty()) {
-            return statement;
-        }
-        return built(text.get().text(), text.get().place())
-                .flatMap(built -> statement.map(each -> new Statement.Where(built.first(), built.build(), each)));
+    private Statement where(Keys keys, Statement statement) {
+        return keys.text("where")
+                .flatMap(this::built)
+                .<Statement>map(built -> new Statement.Where(built.first(), built.build(), statement))
+                .orElse(statement);
     }
 
     /** Such as {@code wall framed}. */
-    private Optional<BandDrawing.Built> built(String text, Position place) {
+    private Optional<BandDrawing.Built> built(Located<String> text) {
         for (String band : kind.bands()) {
             for (Statement.Build build : Statement.Build.values()) {
-                if (text.equals(band + " " + build.words())) {
+                if (text.value().equals(band + " " + build.words())) {
                     return Optional.of(new BandDrawing.Built(band, band.equals(kind.first()), build));
                 }
             }
         }
         faults.add(
-                place,
+                text.place(),
                 "a band's build is needed",
-                '"' + text + '"',
+                '"' + text.value() + '"',
                 kind.bands().makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
                 "write such as: where: wall framed");
         return Optional.empty();
     }
 
-    private Optional<Statement> band(Keys keys) {
-        Keys.Text name = keys.text("band").orElse(null);
+    private Statement band(Keys keys) {
+        Located<String> name = keys.text("band").orElse(null);
         if (name == null) {
-            return Optional.empty();
+            return NOTHING;
         }
         ImmutableList<String> bands = kind.bands();
-        if (!bands.contains(name.text())) {
+        if (!bands.contains(name.value())) {
             faults.add(
                     name.place(),
                     "a band of this kind is needed",
-                    '"' + name.text() + '"',
+                    '"' + name.value() + '"',
                     bands.makeString(", "),
                     "paint anything else as a block");
-            return Optional.empty();
+            return NOTHING;
         }
-        boolean first = name.text().equals(kind.first());
+        boolean first = name.value().equals(kind.first());
         Measured other = form.meeting() == KindForm.Meeting.END_TO_END || first ? Measured.SECOND : Measured.FIRST;
-        Optional<LineRange.End> to = keys.text("to").flatMap(text -> end(text, other));
-        Optional<LineRange.End> from = keys.text("from").flatMap(text -> end(text, other));
+        Optional<LineRange.End> to = keys.text("to").map(text -> end(text, other));
+        Optional<LineRange.End> from = keys.text("from").map(text -> end(text, other));
         MutableMap<Statement.Which, LineRange.End> ends = Maps.mutable.empty();
         keys.mapping("ends")
                 .forEach(entry -> which(entry, ends)
                         .ifPresent(which -> Keys.textOf(entry.value(), faults)
-                                .flatMap(text -> end(text, other))
-                                .ifPresent(end -> ends.put(which, end))));
-        ImmutableSet<Role> only = roles(keys.texts("only"));
-        ImmutableSet<Role> without = roles(keys.texts("without"));
+                                .ifPresent(text -> ends.put(which, end(text, other)))));
+        ImmutableSet<Role> only = roles(keys, "only");
+        ImmutableSet<Role> without = roles(keys, "without");
         ImmutableSet<Role> painted = (only.isEmpty() ? Sets.immutable.with(Role.values()) : only).difference(without);
-        return Optional.of(new Statement.PaintBand(name.text(), first, to, from, ends.toImmutable(), painted));
+        return new Statement.PaintBand(name.value(), first, to, from, ends.toImmutable(), painted);
     }
 
-    private ImmutableSet<Role> roles(ImmutableList<Keys.Text> texts) {
-        return texts.collect(each -> role(each.text(), each.place()))
-                .select(Optional::isPresent)
-                .collect(Optional::get)
+    private ImmutableSet<Role> roles(Keys keys, String key) {
+        return collected(keys.texts(key), each -> role(each.value(), each.place()))
                 .toImmutableSet();
     }
 
@@ -325,25 +345,30 @@ final class BandDrawingReader extends TermsReader {
         return which;
     }
 
-    private Optional<LineRange.End> end(Keys.Text text, Measured axis) {
+    /** The cuts that something may run to, by the words for them. */
+    private ImmutableMap<String, Chart.Cut> cuts(boolean acrossFirst) {
+        if (form.meeting() != KindForm.Meeting.END_TO_END) {
+            return acrossFirst
+                    ? Maps.immutable.of(AWAY, Chart.Cut.SECOND_AWAY, BEYOND, Chart.Cut.SECOND_BEYOND)
+                    : Maps.immutable.of(AWAY, Chart.Cut.FIRST_AWAY, BEYOND, Chart.Cut.FIRST_BEYOND);
+        }
+        return acrossFirst
+                ? Maps.immutable.empty()
+                : Maps.immutable.of(
+                        kind.first() + " end", Chart.Cut.FIRST_AWAY, kind.second() + " end", Chart.Cut.SECOND_AWAY);
+    }
+
+    private LineRange.End end(Located<String> text, Measured axis) {
         boolean endToEnd = form.meeting() == KindForm.Meeting.END_TO_END;
         boolean acrossFirst = axis == Measured.FIRST;
-        if (text.text().equals(AWAY) && endToEnd && acrossFirst) {
-            return end(new Keys.Text(kind.first() + ".inside - " + INTO_THE_ROOM, text.place()), axis);
+        if (text.value().equals(AWAY) && endToEnd && acrossFirst) {
+            return end(new Located<>(kind.first() + ".inside - " + INTO_THE_ROOM, text.place()), axis);
         }
-        if (text.text().equals(AWAY) && !endToEnd) {
-            return Optional.of(LineRange.End.cut(acrossFirst ? Chart.Cut.SECOND_AWAY : Chart.Cut.FIRST_AWAY));
+        Chart.Cut cut = cuts(acrossFirst).get(text.value());
+        if (cut != null) {
+            return LineRange.End.cut(cut);
         }
-        if (text.text().equals(BEYOND) && !endToEnd) {
-            return Optional.of(LineRange.End.cut(acrossFirst ? Chart.Cut.SECOND_BEYOND : Chart.Cut.FIRST_BEYOND));
-        }
-        if (endToEnd && !acrossFirst && text.text().equals(kind.first() + " end")) {
-            return Optional.of(LineRange.End.cut(Chart.Cut.FIRST_AWAY));
-        }
-        if (endToEnd && !acrossFirst && text.text().equals(kind.second() + " end")) {
-            return Optional.of(LineRange.End.cut(Chart.Cut.SECOND_AWAY));
-        }
-        Optional<Expression> line = expression(text.text(), text.place());
+        Optional<Expression> line = expression(text.value(), text.place());
         if (line.isPresent() && line.get().measures() != axis) {
             String wanted = endToEnd
                     ? (acrossFirst ? "a line of a band" : "seam, or seam ± a length")
@@ -351,20 +376,28 @@ final class BandDrawingReader extends TermsReader {
             faults.add(
                     text.place(),
                     wanted + " is needed",
-                    '"' + text.text() + "\", " + line.get().measures().noun(),
+                    '"' + text.value() + "\", " + line.get().measures().noun(),
                     names().keyValuesView()
                             .select(each -> each.getTwo() == axis)
                             .collect(each -> each.getOne())
                             .toSortedList()
                             .makeString(", "),
                     "give the line it is measured from");
-            return Optional.empty();
+            return NOWHERE;
         }
-        return line.map(LineRange.End::at);
+        return line.map(LineRange.End::at).orElse(NOWHERE);
     }
 
-    private Optional<LineRange> range(Keys keys, String key, Measured axis) {
-        ImmutableList<Keys.Text> two = keys.texts(key);
+    private LineRange across(Keys keys) {
+        return range(keys, kind.axes().getFirst(), Measured.FIRST);
+    }
+
+    private LineRange along(Keys keys) {
+        return range(keys, kind.axes().getLast(), Measured.SECOND);
+    }
+
+    private LineRange range(Keys keys, String key, Measured axis) {
+        ImmutableList<Located<String>> two = keys.texts(key);
         if (two.size() != 2) {
             faults.add(
                     keys.place(),
@@ -372,70 +405,39 @@ final class BandDrawingReader extends TermsReader {
                     two.size() + " ends",
                     "[from, to]",
                     "add it: " + key + ": [" + key + ".inside, " + key + ".outside]");
-            return Optional.empty();
+            return NO_RANGE;
         }
-        Optional<LineRange.End> from = end(two.getFirst(), axis);
-        Optional<LineRange.End> to = end(two.getLast(), axis);
-        return from.isPresent() && to.isPresent() ? Optional.of(new LineRange(from.get(), to.get())) : Optional.empty();
+        return new LineRange(end(two.getFirst(), axis), end(two.getLast(), axis));
     }
 
-    private Optional<Statement> block(Keys keys) {
-        ImmutableList<String> axes = kind.axes();
-        Optional<LineRange> across = range(keys, axes.getFirst(), Measured.FIRST);
-        Optional<LineRange> along = range(keys, axes.getLast(), Measured.SECOND);
-        Optional<Statement.MaterialChoice> material = material(keys);
-        Optional<Role> role = keys.text("role").flatMap(text -> role(text.text(), text.place()));
-        boolean drawnOnly = keys.flag("drawn-only");
-        Optional<Keys.Text> what = keys.text("block");
-        if (across.isEmpty() || along.isEmpty() || material.isEmpty() || what.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Statement.PaintBlock(
-                what.get().text(), across.get(), along.get(), material.get(), role, drawnOnly));
-    }
-
-    private Optional<Statement> shape(Keys keys) {
-        ImmutableList<Statement.Corner> corners = corners(keys, 3);
-        Optional<Statement.MaterialChoice> material = material(keys);
-        Optional<Role> role = keys.text("role").flatMap(text -> role(text.text(), text.place()));
-        boolean drawnOnly = keys.flag("drawn-only");
-        Optional<Keys.Text> what = keys.text("shape");
-        if (material.isEmpty() || what.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Statement.PaintShape(what.get().text(), corners, material.get(), role, drawnOnly));
-    }
-
-    private Optional<Statement> strip(Keys keys) {
+    private Statement strip(Keys keys) {
         ImmutableList<Statement.Corner> corners = corners(keys, 2);
         ImmutableSet<Control> carries = carried(keys);
-        Optional<Statement.MaterialChoice> material = material(keys);
-        if (material.isPresent() && !(material.get() instanceof Statement.MaterialChoice.Named)) {
-            faults.add(
-                    keys.place(),
-                    "a strip is a sheet of its own",
-                    keys.text("material").map(text -> '"' + text.text() + '"').orElse(""),
-                    "the name of a material that can control what the strip carries",
-                    "write such as: material: airtight membrane");
+        String what = what(keys, "strip");
+        if (material(keys) instanceof Statement.MaterialChoice.Named sheet) {
+            return new Statement.PaintStrip(what, carries, corners, sheet);
         }
-        return keys.text("strip")
-                .flatMap(what -> material.filter(Statement.MaterialChoice.Named.class::isInstance)
-                        .map(sheet -> new Statement.PaintStrip(
-                                what.text(), carries, corners, (Statement.MaterialChoice.Named) sheet)));
+        faults.add(
+                keys.place(),
+                "a strip is a sheet of its own",
+                keys.text("material").map(text -> '"' + text.value() + '"').orElse(""),
+                "the name of a material that can control what the strip carries",
+                "write such as: material: airtight membrane");
+        return NOTHING;
     }
 
     private ImmutableSet<Control> carried(Keys keys) {
         MutableSet<Control> carries = Sets.mutable.empty();
-        ImmutableList<Keys.Text> texts = keys.texts("carries");
-        for (Keys.Text text : texts) {
+        ImmutableList<Located<String>> texts = keys.texts("carries");
+        for (Located<String> text : texts) {
             DrawingNames.CONTROLS
-                    .detectOptional(each -> DrawingNames.word(each).equals(text.text()))
+                    .detectOptional(each -> DrawingNames.word(each).equals(text.value()))
                     .ifPresentOrElse(
                             carries::add,
                             () -> faults.add(
                                     text.place(),
                                     "a control layer is needed",
-                                    '"' + text.text() + '"',
+                                    '"' + text.value() + '"',
                                     "air, water, vapour",
                                     "write one of them"));
         }
@@ -450,17 +452,13 @@ final class BandDrawingReader extends TermsReader {
         MutableList<Statement.Corner> corners = Lists.mutable.empty();
         ImmutableList<SourceNode> items = keys.list("corners");
         for (SourceNode item : items) {
-            ImmutableList<Keys.Text> two = Keys.textsOf(item, faults);
+            ImmutableList<Located<String>> two = Keys.textsOf(item, faults);
             if (two.size() != 2) {
                 faults.add(
                         item, "a corner is needed", "[" + kind.axes().makeString(" line, ") + " line]", "write it so");
                 continue;
             }
-            Optional<LineRange.End> across = end(two.getFirst(), Measured.FIRST);
-            Optional<LineRange.End> along = end(two.getLast(), Measured.SECOND);
-            if (across.isPresent() && along.isPresent()) {
-                corners.add(new Statement.Corner(across.get(), along.get()));
-            }
+            corners.add(new Statement.Corner(end(two.getFirst(), Measured.FIRST), end(two.getLast(), Measured.SECOND)));
         }
         if (items.size() < least) {
             faults.add(
@@ -469,105 +467,94 @@ final class BandDrawingReader extends TermsReader {
         return corners.toImmutable();
     }
 
-    private Optional<Statement.MaterialChoice> material(Keys keys) {
-        Optional<Keys.Text> text = keys.text("material");
+    private Statement.MaterialChoice material(Keys keys) {
+        Optional<Located<String>> text = keys.text("material");
         if (text.isEmpty()) {
             faults.add(
                     keys.place(),
                     "a material is needed",
                     "",
                     "add it: material: softwood, or material: same as wall.insulation");
-            return Optional.empty();
         }
-        String word = text.get().text();
+        String word = text.map(Located::value).orElse("");
         if (word.equals("ground")) {
-            return Optional.of(new Statement.MaterialChoice.TheGround());
+            return new Statement.MaterialChoice.TheGround();
         }
-        if (word.startsWith("same as ")) {
-            int other = word.indexOf(OTHERWISE);
-            String layer = word.substring("same as ".length(), other < 0 ? word.length() : other);
-            return layer(layer.strip(), text.get().place(), true)
-                    .map(each -> new Statement.MaterialChoice.SameAs(
-                            each.band().equals(kind.first()),
-                            each.band(),
-                            each.role().orElseThrow(),
-                            other < 0
-                                    ? Optional.empty()
-                                    : Optional.of(word.substring(other + OTHERWISE.length())
-                                            .strip())));
+        Statement.MaterialChoice named = new Statement.MaterialChoice.Named(word);
+        if (!word.startsWith("same as ")) {
+            return named;
         }
-        return Optional.of(new Statement.MaterialChoice.Named(word));
+        int other = word.indexOf(OTHERWISE);
+        String layer = word.substring("same as ".length(), other < 0 ? word.length() : other);
+        return layer(layer.strip(), text.get().place(), true)
+                .<Statement.MaterialChoice>map(each -> new Statement.MaterialChoice.SameAs(
+                        each.band().equals(kind.first()),
+                        each.band(),
+                        each.role().orElseThrow(),
+                        other < 0
+                                ? Optional.empty()
+                                : Optional.of(word.substring(other + OTHERWISE.length())
+                                        .strip())))
+                .orElse(named);
     }
 
-    private Optional<Statement> clear(Keys keys) {
-        ImmutableList<String> axes = kind.axes();
-        keys.text("clear");
-        Optional<LineRange> across = range(keys, axes.getFirst(), Measured.FIRST);
-        Optional<LineRange> along = range(keys, axes.getLast(), Measured.SECOND);
-        return across.isPresent() && along.isPresent()
-                ? Optional.of(new Statement.Clear(across.get(), along.get()))
-                : Optional.empty();
-    }
-
-    private Optional<Statement> divide(Keys keys) {
-        ImmutableList<String> axes = kind.axes();
-        keys.text("divide");
-        Optional<Expression> across = place(keys, axes.getFirst(), Measured.FIRST);
-        Optional<Expression> along = place(keys, axes.getLast(), Measured.SECOND);
-        return across.isPresent() && along.isPresent()
-                ? Optional.of(new Statement.Divide(across.get(), along.get()))
-                : Optional.empty();
+    private Statement divide(Keys keys) {
+        what(keys, "divide");
+        Optional<Expression> across = place(keys, kind.axes().getFirst(), Measured.FIRST);
+        Optional<Expression> along = place(keys, kind.axes().getLast(), Measured.SECOND);
+        return across.isPresent() && along.isPresent() ? new Statement.Divide(across.get(), along.get()) : NOTHING;
     }
 
     /** One line of an axis. */
     private Optional<Expression> place(Keys keys, String key, Measured axis) {
-        Optional<Keys.Text> text = keys.text(key);
-        Optional<Expression> line = text.flatMap(each -> end(each, axis)).flatMap(LineRange.End::line);
+        Optional<Located<String>> text = keys.text(key);
+        Optional<Expression> line = text.map(each -> end(each, axis)).flatMap(LineRange.End::line);
         if (line.isEmpty()) {
             faults.add(
-                    text.map(Keys.Text::place).orElse(keys.place()),
+                    text.map(Located::place).orElse(keys.place()),
                     "a line of the " + key + " is needed",
-                    text.map(each -> '"' + each.text() + '"').orElse(""),
+                    text.map(each -> '"' + each.value() + '"').orElse(""),
                     "one line, not away or beyond",
                     "add it: " + key + ": " + key + ".outside");
         }
         return line;
     }
 
-    private Optional<Statement> ground(Keys keys) {
-        Optional<Keys.Text> level = keys.text("ground");
+    private Statement ground(Keys keys) {
+        Optional<Located<String>> level = keys.text("ground");
         if (!form.ground()) {
             faults.add(keys.place(), "this kind of junction does not stand in the ground", kind.label(), "remove it");
-            return Optional.empty();
+            return NOTHING;
         }
-        return level.flatMap(text -> end(text, Measured.FIRST))
+        return level.map(text -> end(text, Measured.FIRST))
                 .flatMap(LineRange.End::line)
-                .map(Statement.Ground::new);
+                .<Statement>map(Statement.Ground::new)
+                .orElse(NOTHING);
     }
 
-    private Optional<Statement> frame(Keys keys) {
+    private Statement frame(Keys keys) {
         if (!form.framed()) {
             faults.add(keys.place(), "this kind of junction has no frame", kind.label(), "remove it");
-            return Optional.empty();
+            return NOTHING;
         }
         boolean door = form.second() == KindForm.Second.DOOR;
-        Optional<Keys.Text> outside = keys.text("frame");
-        Optional<Expression> line = outside.filter(text -> !text.text().equals(SET_BACK))
+        Optional<Expression> line = keys.text("frame")
+                .filter(text -> !text.value().equals(SET_BACK))
                 .flatMap(text -> frameLine(text, door ? Measured.SECOND : Measured.FIRST));
         Optional<Expression> sill =
                 door ? keys.text("sill").flatMap(text -> frameLine(text, Measured.FIRST)) : Optional.empty();
-        return outside.map(each -> new Statement.Frame(line, sill));
+        return new Statement.Frame(line, sill);
     }
 
-    private Optional<Expression> frameLine(Keys.Text text, Measured axis) {
+    private Optional<Expression> frameLine(Located<String> text, Measured axis) {
         ImmutableMap<String, Measured> known =
                 namesBeforeLines().reject((name, measures) -> name.startsWith("frame.") || name.startsWith("door."));
-        Optional<Expression> line = expression(text.text(), text.place(), known);
+        Optional<Expression> line = expression(text.value(), text.place(), known);
         if (line.isPresent() && line.get().measures() != axis) {
             faults.add(
                     text.place(),
                     "a line across the wall is needed",
-                    '"' + text.text() + '"',
+                    '"' + text.value() + '"',
                     "set-back, or such as wall.insulation.outside - 20 mm",
                     "give the line of its outer face");
             return Optional.empty();

@@ -1,6 +1,7 @@
 package coldseam.junctions.language;
 
 import coldseam.files.Faults;
+import coldseam.files.Located;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import java.util.Optional;
@@ -22,9 +23,6 @@ public final class Keys {
         this.faults = faults;
     }
 
-    /** A text with its place. */
-    public record Text(String text, Position place) {}
-
     public Position place() {
         return mapping.place();
     }
@@ -35,12 +33,12 @@ public final class Keys {
     }
 
     /** The text of a key, where it is there. */
-    public Optional<Text> text(String key) {
+    public Optional<Located<String>> text(String key) {
         return value(key).flatMap(node -> textOf(node, faults));
     }
 
     /** The texts of a list; none where it is not there. */
-    public ImmutableList<Text> texts(String key) {
+    public ImmutableList<Located<String>> texts(String key) {
         return value(key).map(node -> textsOf(node, faults)).orElse(Lists.immutable.empty());
     }
 
@@ -93,20 +91,20 @@ public final class Keys {
         }
     }
 
-    public static Optional<Text> textOf(SourceNode node, Faults faults) {
+    public static Optional<Located<String>> textOf(SourceNode node, Faults faults) {
         if (node instanceof SourceNode.Scalar scalar && scalar.kind() != SourceNode.Kind.EMPTY) {
-            return Optional.of(new Text(scalar.text().strip(), scalar.place()));
+            return Optional.of(new Located<>(scalar.text().strip(), scalar.place()));
         }
         faults.add(node, "one value is needed", "a line, a length or a word", "write one value");
         return Optional.empty();
     }
 
-    public static ImmutableList<Text> textsOf(SourceNode node, Faults faults) {
+    public static ImmutableList<Located<String>> textsOf(SourceNode node, Faults faults) {
         if (!(node instanceof SourceNode.Sequence sequence)) {
             faults.add(node, "a list is needed", "[a, b]", "write it as a list");
             return Lists.immutable.empty();
         }
-        MutableList<Text> texts = Lists.mutable.empty();
+        MutableList<Located<String>> texts = Lists.mutable.empty();
         sequence.items().each(item -> textOf(item, faults).ifPresent(texts::add));
         return texts.toImmutable();
     }
