@@ -8,9 +8,6 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -114,24 +111,16 @@ public final class JsonText {
 
     private void record(Object record, String at) throws IOException {
         out.writeStartObject();
-        for (RecordComponent component : Shape.components(record.getClass())) {
-            Optional<?> present = present(read(component, record));
+        RecordParts parts = RecordParts.of(record.getClass());
+        for (int i = 0; i < parts.components().size(); i++) {
+            Optional<?> present = present(parts.part(record, i));
             if (present.isPresent()) {
-                out.writeFieldName(component.getName());
-                value(present.get(), at + "." + component.getName());
+                String name = parts.components().get(i).getName();
+                out.writeFieldName(name);
+                value(present.get(), at + "." + name);
             }
         }
         out.writeEndObject();
-    }
-
-    private static Object read(RecordComponent component, Object record) {
-        try {
-            Method accessor = component.getAccessor();
-            accessor.setAccessible(true);
-            return accessor.invoke(record);
-        } catch (IllegalAccessException | InvocationTargetException broken) {
-            throw new IllegalStateException(broken);
-        }
     }
 
     private static Optional<?> present(Object value) {

@@ -69,13 +69,13 @@ final class RecordDraft<T> {
     }
 
     private <R> R construct(Class<R> record, Faults faults) {
-        ImmutableList<Object> arguments = Shape.components(record).collect(component -> {
+        ImmutableList<Object> arguments = RecordParts.of(record).components().collect(component -> {
             if (component.isAnnotationPresent(Inline.class)) {
                 return construct(component.getType(), faults);
             }
             return component.getType() == Position.class ? place : values.get(component.getName());
         });
-        R built = Shape.construct(record, arguments.toArray());
+        R built = record.cast(RecordParts.of(record).whole(arguments.toArray()));
         if (built instanceof SelfChecking checking) {
             checking.check(faults);
         }

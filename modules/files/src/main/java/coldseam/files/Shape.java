@@ -1,7 +1,5 @@
 package coldseam.files;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -32,34 +30,12 @@ final class Shape {
     private static final ClassValue<ImmutableList<Part>> PARTS = new ClassValue<>() {
         @Override
         protected ImmutableList<Part> computeValue(Class<?> record) {
-            return components(record)
+            return RecordParts.of(record)
+                    .components()
                     .reject(each -> each.getType() == Position.class)
                     .flatCollect(each -> each.isAnnotationPresent(Inline.class)
                             ? parts(each.getType())
                             : Lists.immutable.of(part(each)));
-        }
-    };
-
-    /** Kept, since reflection gives new ones each time, whose annotations are then read again. */
-    private static final ClassValue<ImmutableList<RecordComponent>> COMPONENTS = new ClassValue<>() {
-        @Override
-        protected ImmutableList<RecordComponent> computeValue(Class<?> record) {
-            return Lists.immutable.with(record.getRecordComponents());
-        }
-    };
-
-    private static final ClassValue<Constructor<?>> CONSTRUCTOR = new ClassValue<>() {
-        @Override
-        protected Constructor<?> computeValue(Class<?> record) {
-            Class<?>[] types =
-                    components(record).collect(RecordComponent::getType).toArray(new Class<?>[0]);
-            try {
-                Constructor<?> canonical = record.getDeclaredConstructor(types);
-                canonical.setAccessible(true);
-                return canonical;
-            } catch (NoSuchMethodException impossible) {
-                throw new IllegalStateException("no canonical constructor in " + record, impossible);
-            }
         }
     };
 
@@ -71,11 +47,6 @@ final class Shape {
     };
 
     private Shape() {}
-
-    /** All components, in order. */
-    static ImmutableList<RecordComponent> components(Class<?> record) {
-        return COMPONENTS.get(record);
-    }
 
     /** The components that stand in the file, in order, those of an {@link Inline} one in its place. */
     static ImmutableList<Part> parts(Class<?> record) {
@@ -135,18 +106,5 @@ final class Shape {
         Type only = parts(type).getOnly().type();
         return raw(only) == ImmutableMap.class
                 || raw(only) == ImmutableList.class && raw(argument(only, 0)) == Named.class;
-    }
-
-    static <T> T construct(Class<T> record, Object[] values) {
-        try {
-            return record.cast(CONSTRUCTOR.get(record).newInstance(values));
-        } catch (InvocationTargetException thrown) {
-            if (thrown.getCause() instanceof BadValueException bad) {
-                throw bad;
-            }
-            throw new IllegalStateException("constructor of " + record, thrown.getCause());
-        } catch (ReflectiveOperationException broken) {
-            throw new IllegalStateException("the constructor of " + record + " cannot be called", broken);
-        }
     }
 }

@@ -8,6 +8,7 @@ import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.KeptBodyField;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.files.OneOf;
+import coldseam.files.RecordParts;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan;
 import java.io.ByteArrayInputStream;
@@ -16,10 +17,6 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.collections.api.collection.ImmutableCollection;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -56,8 +52,6 @@ final class RecordBytes {
 
     private static final String OURS = "coldseam.";
 
-    private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
-
     private enum Tag {
         DOUBLE,
         INTEGER,
@@ -80,48 +74,6 @@ final class RecordBytes {
         PLAN;
 
         private static final Tag[] ALL = values();
-    }
-
-    /** How a class of records is taken apart and put together. */
-    private record Shape(Class<?>[] types, Method[] parts, Constructor<?> whole) {
-
-        static Shape of(Class<?> type) {
-            return SHAPES.computeIfAbsent(type, Shape::looked);
-        }
-
-        private static Shape looked(Class<?> type) {
-            RecordComponent[] components = type.getRecordComponents();
-            Class<?>[] types =
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
-            Method[] parts =
-                    Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
-            try {
-                Constructor<?> whole = type.getDeclaredConstructor(types);
-                whole.setAccessible(true);
-                for (Method part : parts) {
-                    part.setAccessible(true);
-                }
-                return new Shape(types, parts, whole);
-            } catch (NoSuchMethodException impossible) {
-                throw new IllegalStateException("a record without its constructor: " + type, impossible);
-            }
-        }
-
-        Object part(Object record, int i) {
-            try {
-                return parts[i].invoke(record);
-            } catch (IllegalAccessException | InvocationTargetException impossible) {
-                throw new IllegalStateException(impossible);
-            }
-        }
-
-        Object whole(Object[] values) {
-            try {
-                return whole.newInstance(values);
-            } catch (ReflectiveOperationException impossible) {
-                throw new IllegalStateException(impossible);
-            }
-        }
     }
 
     private RecordBytes() {}
@@ -195,12 +147,12 @@ final class RecordBytes {
             if (value instanceof Detail) {
                 return;
             }
-            Shape shape = Shape.of(value.getClass());
-            for (int i = 0; i < shape.types.length; i++) {
-                if (!shape.types[i].isPrimitive()) {
-                    records(shape.part(value, i), all);
+            RecordParts parts = RecordParts.of(value.getClass());
+            parts.components().forEachWithIndex((component, i) -> {
+                if (!component.getType().isPrimitive()) {
+                    records(parts.part(value, i), all);
                 }
-            }
+            });
         } else if (value instanceof ImmutableList<?> list) {
             list.forEach(each -> records(each, all));
         } else if (value instanceof Optional<?> some) {
@@ -355,16 +307,17 @@ final class RecordBytes {
             }
             tag(Tag.RECORD);
             type(record.getClass());
-            Shape shape = Shape.of(record.getClass());
-            for (int i = 0; i < shape.types.length; i++) {
-                Object part = shape.part(record, i);
-                if (shape.types[i] == double.class) {
+            RecordParts parts = RecordParts.of(record.getClass());
+            for (int i = 0; i < parts.components().size(); i++) {
+                Object part = parts.part(record, i);
+                Class<?> of = parts.components().get(i).getType();
+                if (of == double.class) {
                     out.writeDouble((double) part);
-                } else if (shape.types[i] == int.class) {
+                } else if (of == int.class) {
                     out.writeInt((int) part);
-                } else if (shape.types[i] == boolean.class) {
+                } else if (of == boolean.class) {
                     out.writeBoolean((boolean) part);
-                } else if (shape.types[i] == char.class) {
+                } else if (of == char.class) {
                     out.writeChar((char) part);
                 } else {
                     value(part);
@@ -479,10 +432,10 @@ final class RecordBytes {
 
         private Object record() throws IOException {
             Class<?> type = type();
-            Shape shape = Shape.of(type);
-            Object[] values = new Object[shape.types.length];
+            RecordParts parts = RecordParts.of(type);
+            Object[] values = new Object[parts.components().size()];
             for (int i = 0; i < values.length; i++) {
-                Class<?> of = shape.types[i];
+                Class<?> of = parts.components().get(i).getType();
                 values[i] = of == double.class
                         ? (Object) in.readDouble()
                         : of == int.class
@@ -494,7 +447,7 @@ final class RecordBytes {
             if (Solved.class.isAssignableFrom(type)) {
                 giveField(values);
             }
-            Object record = shape.whole(values);
+            Object record = parts.whole(values);
             records.add(record);
             return record;
         }
