@@ -186,8 +186,7 @@ final class HandBounds {
         Region region = section.regions().get(index);
         Geometry seen = seen(index);
         double wide = 0;
-        for (int i = 0; i < spaces.getNumGeometries(); i++) {
-            Geometry space = spaces.getGeometryN(i);
+        for (Geometry space : Shapes.parts(spaces)) {
             if (Shapes.intersection(space, seen).getArea() > NEAR * NEAR) {
                 double radius =
                         MaximumInscribedCircle.getRadiusLine(space, CIRCLE).getLength();
@@ -215,10 +214,7 @@ final class HandBounds {
                             .flatCollect(HandBounds::lines)
                             .toList())
                     .buffer(NEAR);
-            MutableList<Geometry> stretches = Lists.mutable.empty();
-            for (int i = 0; i < beside.getNumGeometries(); i++) {
-                stretches.add(beside.getGeometryN(i));
-            }
+            ImmutableList<Geometry> stretches = Shapes.parts(beside);
             boolean all = air.name().equals(Surroundings.INDOOR);
             Predicate<Geometry> met = stretch -> cuts.anySatisfy(cut -> cut.distance(stretch) <= NEAR);
             if (all ? !stretches.allSatisfy(met) : stretches.noneSatisfy(met)) {

@@ -21,6 +21,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 
 /**
  * The legs of a drawing by hand as the drawing itself shows them: what lies along a cut, and how far it is from the cut to
@@ -88,7 +89,7 @@ final class HandLegs {
 
         /** m from the cut to where its sheets no longer go on, or the drawing ends; at most what is asked for. */
         double free(double asked, ImmutableList<Composition.Face> faces) {
-            Vector out = vector(inner, outer).times(1 / length(vector(inner, outer)));
+            Vector out = through();
             MutableList<Geometry> like = Lists.mutable.empty();
             double from = 0;
             for (Sheet sheet : sheets) {
@@ -108,9 +109,13 @@ final class HandLegs {
         }
 
         private Point at(Vector out, double across, double along) {
-            return new Point(
-                    inner.x() + across * out.x() + along * inwards.x(),
-                    inner.y() + across * out.y() + along * inwards.y());
+            return inwards.times(along).from(out.times(across).from(inner));
+        }
+
+        /** Unit vector from indoors outwards. */
+        private Vector through() {
+            Vector all = Vector.between(inner, outer);
+            return all.times(1 / all.length());
         }
     }
 
@@ -146,7 +151,7 @@ final class HandLegs {
         private static final double FAR = 1000;
 
         Geometry of(Geometry area) {
-            Vector along = new Vector(-out.y(), out.x());
+            Vector along = out.left();
             return Shapes.intersection(
                     area,
                     Shapes.of(Lists.immutable.of(
@@ -157,22 +162,19 @@ final class HandLegs {
         double height(Geometry area) {
             double most = 0;
             for (Coordinate each : area.getCoordinates()) {
-                most = Math.max(most, vector(on, new Point(each.x, each.y)).dot(out));
+                most = Math.max(most, Vector.between(on, Shapes.point(each)).dot(out));
             }
             return most;
         }
 
         private Point at(double outwards, double sideways, Vector along) {
-            return new Point(
-                    on.x() + outwards * out.x() + sideways * along.x(),
-                    on.y() + outwards * out.y() + sideways * along.y());
+            return along.times(sideways).from(out.times(outwards).from(on));
         }
     }
 
     Beyond beyond(FileDrawnSection.FileLeg leg) {
         Cut cut = cut(leg).orElseThrow();
-        Vector through = vector(cut.inner(), cut.outer());
-        return new Beyond(cut.outer(), through.times(1 / length(through)));
+        return new Beyond(cut.outer(), cut.through());
     }
 
     /** Degrees between the legs, measured indoors, as drawn; 180 in a plane. */
@@ -260,7 +262,7 @@ final class HandLegs {
     private void lengths(Cut first, Cut second, Faults faults) {
         double cross = first.inwards().cross(second.inwards());
         if (Math.abs(cross) < PARALLEL) {
-            double apart = Math.abs(first.inwards().dot(vector(first.inner(), second.inner())));
+            double apart = Math.abs(first.inwards().dot(Vector.between(first.inner(), second.inner())));
             hold(
                     legs.getFirst().place(),
                     legs.sumOfDouble(FileDrawnSection.FileLeg::internal),
@@ -299,7 +301,7 @@ final class HandLegs {
     }
 
     private static double[] meet(Point p, Vector d, Point q, Vector e, double cross) {
-        Vector between = vector(p, q);
+        Vector between = Vector.between(p, q);
         return new double[] {between.cross(e) / cross, between.cross(d) / cross};
     }
 
@@ -313,9 +315,8 @@ final class HandLegs {
         }
         Point inner = fromA ? a : b;
         Point outer = fromA ? b : a;
-        double length = length(vector(inner, outer));
-        Vector along = vector(inner, outer).times(1 / length);
-        Vector normal = new Vector(-along.y(), along.x());
+        double length = inner.distance(outer);
+        Vector normal = Vector.between(inner, outer).times(1 / length).left();
         ImmutableList<Sheet> left = sheets(inner, outer, normal);
         ImmutableList<Sheet> right = sheets(inner, outer, normal.times(-1));
         boolean leftwards = left.sumOfDouble(Sheet::thickness) > right.sumOfDouble(Sheet::thickness);
@@ -344,19 +345,18 @@ final class HandLegs {
     }
 
     private ImmutableList<Sheet> sheets(Point inner, Point outer, Vector beside) {
-        Point from = new Point(inner.x() + BESIDE * beside.x(), inner.y() + BESIDE * beside.y());
-        Point to = new Point(outer.x() + BESIDE * beside.x(), outer.y() + BESIDE * beside.y());
+        Point from = beside.times(BESIDE).from(inner);
+        Point to = beside.times(BESIDE).from(outer);
         Geometry line = Composer.line(from, to);
         MutableList<Piece> pieces = Lists.mutable.empty();
         for (Composition.Face face : faces) {
-            Geometry met = face.area().intersection(line);
-            for (int i = 0; i < met.getNumGeometries(); i++) {
-                Coordinate[] ends = met.getGeometryN(i).getCoordinates();
-                if (ends.length > 1) {
-                    double start = Math.min(
-                            ends[0].distance(new Coordinate(from.x(), from.y())),
-                            ends[ends.length - 1].distance(new Coordinate(from.x(), from.y())));
-                    pieces.add(new Piece(start, met.getGeometryN(i).getLength(), face.conductivity()));
+            for (Geometry met : Shapes.parts(face.area().intersection(line))) {
+                if (met instanceof LineString) {
+                    double start = Lists.immutable
+                            .with(met.getCoordinates())
+                            .collectDouble(each -> from.distance(Shapes.point(each)))
+                            .min();
+                    pieces.add(new Piece(start, met.getLength(), face.conductivity()));
                 }
             }
         }
@@ -370,14 +370,6 @@ final class HandLegs {
     }
 
     private record Piece(double start, double length, double conductivity) {}
-
-    private static Vector vector(Point from, Point to) {
-        return new Vector(to.x() - from.x(), to.y() - from.y());
-    }
-
-    private static double length(Vector vector) {
-        return Math.hypot(vector.x(), vector.y());
-    }
 
     private static Phrase u(double transmittance) {
         return Phrase.of(Format.of("%.4g W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);

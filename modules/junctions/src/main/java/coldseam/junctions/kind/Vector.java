@@ -25,6 +25,26 @@ public record Vector(double x, double y) {
         return new Vector(Math.cos(Math.toRadians(turned)), Math.sin(Math.toRadians(turned)));
     }
 
+    /** The way from one place to another. */
+    public static Vector between(Point from, Point to) {
+        return new Vector(to.x() - from.x(), to.y() - from.y());
+    }
+
+    /** m. */
+    public double length() {
+        return Math.hypot(x, y);
+    }
+
+    /** A quarter turn to the left. */
+    public Vector left() {
+        return new Vector(-y, x);
+    }
+
+    /** Where one arrives from a place. */
+    public Point from(Point place) {
+        return new Point(place.x() + x, place.y() + y);
+    }
+
     public double dot(Vector other) {
         return x * other.x + y * other.y;
     }

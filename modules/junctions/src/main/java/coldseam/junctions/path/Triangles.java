@@ -62,9 +62,8 @@ record Triangles(ImmutableList<Triangle> triangles) {
     }
 
     private static void add(Geometry cell, double conductivity, MutableList<Triangle> into) {
-        Geometry parts = ConstrainedDelaunayTriangulator.triangulate(cell);
-        for (int i = 0; i < parts.getNumGeometries(); i++) {
-            Coordinate[] ring = parts.getGeometryN(i).getCoordinates();
+        for (Geometry part : Shapes.parts(ConstrainedDelaunayTriangulator.triangulate(cell))) {
+            Coordinate[] ring = part.getCoordinates();
             into.add(new Triangle(ring[0], ring[1], ring[2], conductivity));
         }
     }

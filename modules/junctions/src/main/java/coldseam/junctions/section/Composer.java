@@ -337,16 +337,7 @@ public final class Composer {
     }
 
     private static Geometry largest(Geometry body) {
-        if (body.getNumGeometries() == 1) {
-            return body.getGeometryN(0);
-        }
-        Geometry best = body.getGeometryN(0);
-        for (int i = 1; i < body.getNumGeometries(); i++) {
-            if (body.getGeometryN(i).getArea() > best.getArea()) {
-                best = body.getGeometryN(i);
-            }
-        }
-        return best;
+        return Shapes.parts(body).maxBy(Geometry::getArea);
     }
 
     /** Where pieces are solved, with the cuts moved outwards by {@code more}. */

@@ -204,14 +204,10 @@ public final class FloatingStructure {
     }
 
     private static int bodies(Geometry bearing, ImmutableList<Geometry> leaves) {
-        int count = 0;
-        for (int i = 0; i < bearing.getNumGeometries(); i++) {
-            Geometry body = bearing.getGeometryN(i);
-            double held =
-                    leaves.sumOfDouble(leaf -> Shapes.intersection(leaf, body).getArea());
-            count += held > SLIVER ? 1 : 0;
-        }
-        return count;
+        return Shapes.parts(bearing)
+                .count(body -> leaves.sumOfDouble(
+                                leaf -> Shapes.intersection(leaf, body).getArea())
+                        > SLIVER);
     }
 
     /** Of what a detail adds, insulation carries only where its material bears loads, whatever its role is called. */

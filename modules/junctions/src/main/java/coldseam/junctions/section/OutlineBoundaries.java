@@ -211,7 +211,7 @@ final class OutlineBoundaries {
     /** What the outline faces just after a plane (walking anticlockwise), or just before one. */
     private static String beside(Plane plane, boolean after) {
         // Anticlockwise, the body lies to the left and the plane's outside to the right: the walk goes along `ahead`.
-        Vector ahead = new Vector(-plane.out().y(), plane.out().x());
+        Vector ahead = plane.out().left();
         boolean outwards = ahead.dot(plane.across()) > 0;
         return outwards == after ? plane.outer() : plane.inner();
     }
