@@ -48,30 +48,21 @@ final class BodyBuilder {
     private Body storeys(FileBody.FileStoreys given) {
         return new Body.Storeys(
                 given.footprintLine(),
-                stack("", given.storeys(), given.base(), given.roof(), given.otherBases(), given.ground()),
-                given.wings().collect(each -> {
-                    FileBody.FileWing wing = each.value();
-                    return stack(
-                            each.name(), wing.storeys(), wing.base(), wing.roof(), wing.otherBases(), wing.ground());
-                }));
+                stack("", given),
+                given.wings().collect(each -> stack(each.name(), each.value())));
     }
 
-    private Body.Stack stack(
-            String name,
-            ImmutableList<FileStorey> storeys,
-            FileBase base,
-            FileRoof roof,
-            ImmutableList<FileBase> otherBases,
-            ImmutableList<FileBody.FileHeight> ground) {
-        StoreyOutlines lowest = storeys.getFirst().outlines();
+    private Body.Stack stack(String name, FileBody.FileStack given) {
+        StoreyOutlines lowest = given.storeys().getFirst().outlines();
         return new Body.Stack(
                 name,
-                storeys.collect(this::storey),
-                base(base),
-                roof(roof, storeys.getLast().outlines()),
-                otherBases.collect(each -> new Body.AreaBase(
-                        counterclockwise(each.area().orElseThrow().corners()), base(each))),
-                lowest.turnedCorners(ground.collect(FileBody.FileHeight::height)));
+                given.storeys().collect(this::storey),
+                base(given.base()),
+                roof(given.roof(), given.storeys().getLast().outlines()),
+                given.otherBases()
+                        .collect(each -> new Body.AreaBase(
+                                counterclockwise(each.area().orElseThrow().corners()), base(each))),
+                lowest.turnedCorners(given.ground().collect(FileBody.FileHeight::height)));
     }
 
     static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {

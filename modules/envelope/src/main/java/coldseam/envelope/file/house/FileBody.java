@@ -66,11 +66,10 @@ sealed interface FileBody {
             ImmutableList<Named<FileWing>> wings,
 
             Position place)
-            implements FileBody, SelfChecking {
+            implements FileBody, FileStack {
         @Override
         public void check(Faults faults) {
-            checkStack(storeys, base, roof, ground, place, faults);
-            otherBases.forEach(each -> each.checkOther(faults));
+            FileStack.super.check(faults);
             MutableSet<String> dormers = Sets.mutable.empty();
             wings.collect(each -> each.value().roof())
                     .newWith(roof)
@@ -86,29 +85,41 @@ sealed interface FileBody {
         }
     }
 
-    private static void checkStack(
-            ImmutableList<FileStorey> storeys,
-            FileBase base,
-            FileRoof roof,
-            ImmutableList<FileHeight> ground,
-            Position place,
-            Faults faults) {
-        new StoreyChecks(storeys, roof, faults).check();
-        base.checkMain(faults);
-        StoreyOutlines lowest = storeys.getFirst().outlines();
-        int corners = lowest.footprint().size();
-        if (ground.notEmpty() && ground.size() != corners && ground.size() != lowest.count()) {
-            faults.add(
-                    place,
-                    "ground needs one height for each corner of the lowest storey",
-                    ground.size() + " heights",
-                    lowest.courts().isEmpty()
-                            ? String.valueOf(corners)
-                            : corners + ", or " + lowest.count() + " with those of its courts",
-                    "add or remove heights; they follow the footprint's corners");
+    /** The main stack of storeys, or a wing. */
+    interface FileStack extends SelfChecking {
+        ImmutableList<FileStorey> storeys();
+
+        FileBase base();
+
+        FileRoof roof();
+
+        ImmutableList<FileBase> otherBases();
+
+        ImmutableList<FileHeight> ground();
+
+        Position place();
+
+        @Override
+        default void check(Faults faults) {
+            new StoreyChecks(storeys(), roof(), faults).check();
+            base().checkMain(faults);
+            StoreyOutlines lowest = storeys().getFirst().outlines();
+            int corners = lowest.footprint().size();
+            int heights = ground().size();
+            if (heights > 0 && heights != corners && heights != lowest.count()) {
+                faults.add(
+                        place(),
+                        "ground needs one height for each corner of the lowest storey",
+                        heights + " heights",
+                        lowest.courts().isEmpty()
+                                ? String.valueOf(corners)
+                                : corners + ", or " + lowest.count() + " with those of its courts",
+                        "add or remove heights; they follow the footprint's corners");
+            }
+            roof().check(storeys().getLast().outlines(), faults);
+            roof().checkParapet(storeys().anySatisfy(each -> each.lowerRoof().isPresent()), faults);
+            otherBases().forEach(each -> each.checkOther(faults));
         }
-        roof.check(storeys.getLast().outlines(), faults);
-        roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
     }
 
     @Noun("a wing")
@@ -135,13 +146,7 @@ sealed interface FileBody {
             ImmutableList<FileHeight> ground,
 
             Position place)
-            implements SelfChecking {
-        @Override
-        public void check(Faults faults) {
-            checkStack(storeys, base, roof, ground, place, faults);
-            otherBases.forEach(each -> each.checkOther(faults));
-        }
-    }
+            implements FileStack {}
 
     @Whole
     @Noun("a height of the ground")

@@ -65,15 +65,12 @@ public final class MaterialChecks {
     }
 
     private static ImmutableList<FileBase> bases(FileBody.FileStoreys body) {
-        return body.otherBases()
-                .newWith(body.base())
-                .newWithAll(body.wings()
-                        .flatCollect(each ->
-                                each.value().otherBases().newWith(each.value().base())))
-                .newWithAll(body.wings()
-                        .flatCollect(each -> each.value().storeys())
-                        .newWithAll(body.storeys())
-                        .flatCollect(storey -> storey.base().stream().toList()));
+        ImmutableList<FileBody.FileStack> stacks =
+                body.wings().<FileBody.FileStack>collect(Named::value).newWith(body);
+        return stacks.flatCollect(each -> each.otherBases()
+                .newWith(each.base())
+                .newWithAll(each.storeys()
+                        .flatCollect(storey -> storey.base().stream().toList())));
     }
 
     /**
@@ -197,8 +194,11 @@ public final class MaterialChecks {
      * @param thickness m
      */
     void thickness(String material, Role role, double thickness, Position place) {
-        double thinnest = named(material, each -> boxed(each.thinnest())).orElse(0.0);
-        double thickest = named(material, each -> boxed(each.thickest()))
+        double thinnest = named(
+                        material, each -> each.thinnest().stream().boxed().findFirst())
+                .orElse(0.0);
+        double thickest = named(
+                        material, each -> each.thickest().stream().boxed().findFirst())
                 .orElse(role == Role.MEMBRANE ? THICKEST_MEMBRANE : Double.POSITIVE_INFINITY);
         if (thickness < thinnest || thickness > thickest) {
             faults.add(
@@ -218,10 +218,6 @@ public final class MaterialChecks {
         return Optional.ofNullable(house.materials().detect(each -> each.name().equals(material)))
                 .flatMap(each -> what.apply(each.value()))
                 .or(() -> MaterialLibrary.filed(material).flatMap(what));
-    }
-
-    private static Optional<Double> boxed(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
     private static Phrase conductivity(double value) {

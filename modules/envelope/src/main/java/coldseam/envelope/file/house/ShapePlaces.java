@@ -41,30 +41,26 @@ final class ShapePlaces {
 
     /** A wall's place is also that of the surface it becomes; those with other names are the storey's. */
     private void storeys(FileBody.FileStoreys body) {
-        otherBases("", body.otherBases());
-        stack("", body.storeys(), body.base(), body.roof());
+        stack("", body);
         body.wings().forEach(each -> {
-            FileBody.FileWing wing = each.value();
-            otherBases(each.name(), wing.otherBases());
-            stack(each.name(), wing.storeys(), wing.base(), wing.roof());
-            put(ShellFault.Part.BODY, each.name(), wing.place());
+            stack(each.name(), each.value());
+            put(ShellFault.Part.BODY, each.name(), each.value().place());
         });
     }
 
-    private void otherBases(String stack, ImmutableList<FileBase> bases) {
-        bases.forEachWithIndex(
-                (base, i) -> put(ShellFault.Part.BASE, ShellFault.otherBase(stack, i + 1), base.place()));
-    }
-
-    private void stack(String name, ImmutableList<FileStorey> storeys, FileBase base, FileRoof roof) {
-        put(ShellFault.Part.BASE, name, base.place());
-        put(ShellFault.Part.ROOF, name, roof.place());
-        roof.dormers()
+    private void stack(String name, FileBody.FileStack stack) {
+        stack.otherBases()
+                .forEachWithIndex(
+                        (base, i) -> put(ShellFault.Part.BASE, ShellFault.otherBase(name, i + 1), base.place()));
+        put(ShellFault.Part.BASE, name, stack.base().place());
+        put(ShellFault.Part.ROOF, name, stack.roof().place());
+        stack.roof()
+                .dormers()
                 .forEach(each -> each.value()
                         .names(each.name())
                         .forEach(dormer ->
                                 put(ShellFault.Part.DORMER, dormer, each.value().place())));
-        for (FileStorey storey : storeys) {
+        for (FileStorey storey : stack.storeys()) {
             put(ShellFault.Part.STOREY, storey.name(), storey.place());
             ImmutableList<String> names = BodyBuilder.names(storey);
             storey.walls().bySide(storey.outlines()).forEachWithIndex((wall, i) -> {
