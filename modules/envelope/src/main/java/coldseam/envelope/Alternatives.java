@@ -163,14 +163,12 @@ public record Alternatives(ImmutableList<Decision> decisions) {
          * @param frameDepth m; as described where empty
          * @param setBack m, from the wall's outer face; as described where empty
          */
-        record Windows(Opening.Rating rating, Optional<Double> frameDepth, Optional<Double> setBack) implements Change {
+        record Windows(Opening.Rating rating, OptionalDouble frameDepth, OptionalDouble setBack) implements Change {
 
             /** It, where another opening was. */
             Opening inPlaceOf(Opening other) {
                 return other.with(
-                        rating,
-                        frameDepth.orElse(other.frameDepth()),
-                        setBack.map(OptionalDouble::of).orElse(other.setBack()));
+                        rating, frameDepth.orElse(other.frameDepth()), setBack.isPresent() ? setBack : other.setBack());
             }
         }
     }

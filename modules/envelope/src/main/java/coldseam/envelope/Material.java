@@ -64,6 +64,13 @@ public record Material(
                 provenance);
     }
 
+    /** One of which no more is said than how it conducts, W/(m·K), and whether it insulates. */
+    public static Material conducting(String name, double conductivity, boolean insulates, String source) {
+        OptionalDouble unsaid = OptionalDouble.empty();
+        Provenance declared = new Provenance(source, Provenance.Sureness.DECLARED);
+        return new Material(name, conductivity, unsaid, unsaid, unsaid, insulates, declared);
+    }
+
     /** What a layer of a material carries by itself, by its kind; how thick it must be for that nobody asks here. */
     public enum Carries {
         /** Batts and loose fill: they carry nothing, and not so much as a coat or a sheet glued on holds on them. */

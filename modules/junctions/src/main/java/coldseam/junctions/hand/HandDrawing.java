@@ -6,7 +6,6 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
-import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Faults;
@@ -34,6 +33,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 
 /**
  * A section drawn by hand as a detail: it is computed as it stands, whatever layers the house has.
@@ -208,14 +208,8 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
     }
 
     private static Material material(Region region) {
-        return new Material(
-                region.material(),
-                region.conductivity(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                region.conductivity() <= Material.INSULATES_UP_TO,
-                new Provenance("the section file", Provenance.Sureness.DECLARED));
+        boolean insulates = region.conductivity() <= Material.INSULATES_UP_TO;
+        return Material.conducting(region.material(), region.conductivity(), insulates, "the section file");
     }
 
     private static SectionPlan.Piece piece(Region region) {
@@ -280,27 +274,19 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
     private static Geometry pastTheEnds(ImmutableList<Composition.Face> faces, ImmutableList<Geometry> ends) {
         Geometry insulation =
                 Shapes.union(faces.select(Composition.Face::insulates).collect(Composition.Face::area));
-        Coordinate middle = Shapes.union(faces.collect(Composition.Face::area))
+        Point middle = Shapes.point(Shapes.union(faces.collect(Composition.Face::area))
                 .getCentroid()
-                .getCoordinate();
+                .getCoordinate());
         MutableList<Geometry> parts = Lists.mutable.of(insulation);
         for (Geometry end : ends) {
-            Geometry met = insulation.intersection(end);
-            for (int i = 0; i < met.getNumGeometries(); i++) {
-                Coordinate[] line = met.getGeometryN(i).getCoordinates();
-                if (line.length < 2) {
-                    continue;
-                }
-                Coordinate a = line[0];
-                Coordinate b = line[line.length - 1];
-                Vector normal = new Vector(b.y - a.y, a.x - b.x).times(1 / a.distance(b));
-                boolean outwards = normal.dot(new Vector(a.x - middle.x, a.y - middle.y)) > 0;
+            for (Geometry met : Shapes.parts(insulation.intersection(end)).select(each -> each instanceof LineString)) {
+                Coordinate[] line = met.getCoordinates();
+                Point a = Shapes.point(line[0]);
+                Point b = Shapes.point(line[line.length - 1]);
+                Vector normal = Vector.between(b, a).left().times(1 / a.distance(b));
+                boolean outwards = normal.dot(Vector.between(middle, a)) > 0;
                 Vector more = normal.times(outwards ? Composer.PAST_THE_CUT : -Composer.PAST_THE_CUT);
-                parts.add(Shapes.of(Lists.immutable.of(
-                        Shapes.point(a),
-                        Shapes.point(b),
-                        new Point(b.x + more.x(), b.y + more.y()),
-                        new Point(a.x + more.x(), a.y + more.y()))));
+                parts.add(Shapes.of(Lists.immutable.of(a, b, more.from(b), more.from(a))));
             }
         }
         return Shapes.union(parts);

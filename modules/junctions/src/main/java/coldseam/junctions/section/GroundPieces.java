@@ -57,28 +57,17 @@ final class GroundPieces {
 
     private ImmutableList<ImmutableList<Chart.Place>> underInnerWall() {
         double floor = scene.first().thickness();
-        return Lists.immutable.withAll(Painter.rectangle(
-                        Side.at(floor),
-                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
-                        Side.on(Chart.Cut.FIRST_AWAY),
-                        Side.on(Chart.Cut.FIRST_BEYOND))
-                .stream()
-                .toList());
+        Side under = Side.at(floor + Legs.soilUnderInnerWall(scene));
+        return Painter.rectangle(Side.at(floor), under, Side.on(Chart.Cut.FIRST_AWAY), Side.on(Chart.Cut.FIRST_BEYOND))
+                .map(Lists.immutable::of)
+                .orElse(Lists.immutable.empty());
     }
 
     private static ImmutableList<Painted> soil(
             JunctionSetup.GroundBlock block, ImmutableList<ImmutableList<Chart.Place>> outlines) {
-        Material material = Painter.homogeneous("ground", block.conductivity(), false, "the site");
-        return outlines.collect(outline -> new Painted(
-                "ground",
-                outline,
-                outline,
-                material,
-                block.conductivity(),
-                Role.STRUCTURE,
-                false,
-                Painted.Effect.CONDUCTS,
-                new Origin.OfGround()));
+        Material material = Material.conducting("ground", block.conductivity(), false, "the site");
+        return outlines.collect(
+                outline -> Painted.conducting("ground", outline, material, Role.STRUCTURE, new Origin.OfGround()));
     }
 
     /** Under the floor's build-up, from the wall's inner face inwards (ISO 13370:2017 annex D, from memory). */
@@ -131,15 +120,8 @@ final class GroundPieces {
             return Lists.immutable.empty();
         }
         Material material = edge.orElseThrow().material();
-        return Lists.immutable.of(new Painted(
-                "edge insulation",
-                outline.get(),
-                outline.get(),
-                material,
-                material.conductivity(),
-                material.insulates() ? Role.INSULATION : Role.STRUCTURE,
-                material.insulates(),
-                Painted.Effect.CONDUCTS,
-                new Origin.OfDetail("edge insulation")));
+        Role role = material.insulates() ? Role.INSULATION : Role.STRUCTURE;
+        Origin origin = new Origin.OfDetail("edge insulation");
+        return Lists.immutable.of(Painted.conducting("edge insulation", outline.get(), material, role, origin));
     }
 }

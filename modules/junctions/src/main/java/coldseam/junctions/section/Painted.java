@@ -30,6 +30,21 @@ record Painted(
         Effect effect,
         SectionPlan.Origin origin) {
 
+    /** One that conducts as its material does, where it is drawn. */
+    static Painted conducting(
+            String what, ImmutableList<Chart.Place> outline, Material material, Role role, SectionPlan.Origin origin) {
+        return new Painted(
+                what,
+                outline,
+                outline,
+                material,
+                material.conductivity(),
+                role,
+                material.insulates(),
+                Effect.CONDUCTS,
+                origin);
+    }
+
     /** What it is, wherever it lies. */
     SectionPlan.Fill fill() {
         return new SectionPlan.Fill(material, origin);

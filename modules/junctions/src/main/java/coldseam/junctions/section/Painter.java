@@ -5,7 +5,6 @@ import coldseam.envelope.Duty;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
-import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
@@ -18,7 +17,6 @@ import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.eclipse.collections.api.DoubleIterable;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -346,18 +344,7 @@ final class Painter {
                         new Origin.OfDetail("air"))));
     }
 
-    private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
-
-    static Material homogeneous(String name, double conductivity, boolean insulates, String source) {
-        return new Material(
-                name,
-                conductivity,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                insulates,
-                new Provenance(source, Provenance.Sureness.DECLARED));
-    }
+    private static final Material NOTHING = Material.conducting("air", 1, false, "stands for nothing");
 
     private void fill(
             String what,
@@ -395,7 +382,7 @@ final class Painter {
                     .ground()
                     .map(JunctionSetup.GroundBlock::conductivity)
                     .orElse(2.0);
-            material = homogeneous("ground", conductivity, false, "the site");
+            material = Material.conducting("ground", conductivity, false, "the site");
             insulates = false;
         } else {
             String name = ((Statement.MaterialChoice.Named) choice).name();
@@ -458,17 +445,9 @@ final class Painter {
                         Side.on(Chart.Cut.SECOND_AWAY), Side.at(scene.scope().get("door.sill")), in, out)
                 : rectangle(in, out, Side.at(0), Side.at(Composer.FRAME_WIDTH));
         double conductivity = opening.frameDepth() / Composer.frameResistance(scene);
-        Material material = homogeneous(door ? "door" : "frame", conductivity, false, "its U");
-        outline.ifPresent(places -> pieces.add(new Painted(
-                material.name(),
-                places,
-                places,
-                material,
-                conductivity,
-                Role.STRUCTURE,
-                false,
-                Painted.Effect.CONDUCTS,
-                new Origin.OfFrame())));
+        Material material = Material.conducting(door ? "door" : "frame", conductivity, false, "its U");
+        outline.ifPresent(places -> pieces.add(
+                Painted.conducting(material.name(), places, material, Role.STRUCTURE, new Origin.OfFrame())));
         notes.add("The " + material.name() + " is a homogeneous body of the same depth and U.");
     }
 }

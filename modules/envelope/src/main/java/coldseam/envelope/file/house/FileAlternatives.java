@@ -227,13 +227,7 @@ record FileAlternatives(
 
         Change change() {
             return new Change.Windows(
-                    FileOpening.rating(transmittance, frameTransmittance, glazing, declared),
-                    boxed(frameDepth),
-                    boxed(setBack));
-        }
-
-        private static Optional<Double> boxed(OptionalDouble value) {
-            return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+                    FileOpening.rating(transmittance, frameTransmittance, glazing, declared), frameDepth, setBack);
         }
 
         /** Adds the fault of a frame that leaves no glass in an opening. */
