@@ -307,7 +307,6 @@ final class LightWells {
                                 Exposure.outdoors(),
                                 Lists.immutable.of(a, b).newWithAll(tops),
                                 facet.inset(),
-                                facet.missing(),
                                 facet.traits())));
         placed.put(opening.name(), new Placed(opening, name, a, b, topA, topB));
     }

@@ -21,7 +21,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param exposure what it faces
  * @param outline counterclockwise seen from outdoors
  * @param inset m, from its outer plane inwards to its inner plane
- * @param missing whether it is left out: it still bounds its neighbours' inner faces, but leaves the shell open
  * @param traits where it stands
  */
 public record Facet(
@@ -33,7 +32,6 @@ public record Facet(
         Exposure exposure,
         ImmutableList<Vertex> outline,
         double inset,
-        boolean missing,
         Traits traits) {
 
     /** What sets a facet apart from others of its use. */
@@ -61,17 +59,24 @@ public record Facet(
      */
     public record Traits(String storey, int level, double floor, Mark mark) {}
 
-    /** One that is no piece of anything. */
+    /** One that is no piece of anything, as thick as its assembly. */
     public Facet(
             String name,
             Body.Use use,
             Optional<Assembly> assembly,
             Exposure exposure,
             ImmutableList<Vertex> outline,
-            double inset,
-            boolean missing,
             Traits traits) {
-        this(name, name, name, use, assembly, exposure, outline, inset, missing, traits);
+        this(
+                name,
+                name,
+                name,
+                use,
+                assembly,
+                exposure,
+                outline,
+                assembly.map(Assembly::thickness).orElse(0.0),
+                traits);
     }
 
     /** Whether a name is a wall's, or that of the gable over it. */
@@ -83,30 +88,35 @@ public record Facet(
         return traits.mark() == Mark.STEP;
     }
 
+    /** Whether it is left out: it still bounds its neighbours' inner faces, but leaves the shell open. */
+    public boolean missing() {
+        return assembly.isEmpty() && !step();
+    }
+
     boolean marked(Mark mark) {
         return traits.mark() == mark;
     }
 
     public Facet withOutline(ImmutableList<Vertex> corners) {
-        return new Facet(name, whole, partOf, use, assembly, exposure, corners, inset, missing, traits);
+        return new Facet(name, whole, partOf, use, assembly, exposure, corners, inset, traits);
     }
 
     public Facet withName(String other) {
-        return new Facet(other, other, other, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, other, other, use, assembly, exposure, outline, inset, traits);
     }
 
     /** A part of what it was, which a file calls by another name; what is built new may bear the old one. */
     public Facet partNamed(String other) {
-        return new Facet(other, other, partOf, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, other, partOf, use, assembly, exposure, outline, inset, traits);
     }
 
     /** A piece of what it was: told apart by its name, and called by the old one as well. */
     public Facet pieceNamed(String other) {
-        return new Facet(other, whole, partOf, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, whole, partOf, use, assembly, exposure, outline, inset, traits);
     }
 
     public Facet withTraits(Traits other) {
-        return new Facet(name, whole, partOf, use, assembly, exposure, outline, inset, missing, other);
+        return new Facet(name, whole, partOf, use, assembly, exposure, outline, inset, other);
     }
 
     /** Twice the area vector, lattice units squared, exact. */

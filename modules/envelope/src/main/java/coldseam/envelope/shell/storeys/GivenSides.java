@@ -99,9 +99,9 @@ final class GivenSides {
         double top = top(storey);
         ImmutableList<Integer> beside = Lists.immutable
                 .fromStream(IntStream.range(0, stacks.count()).boxed())
-                .select(k -> stacks.owners().get(k) == stack && floor(k) < top && ends(k) > foot);
+                .select(k -> stacks.owners().get(k) == stack && stacks.floor(k) < top && ends(k) > foot);
         if (beside.isEmpty()
-                || floor(beside.getFirst()) > (foot + top) / 2
+                || stacks.floor(beside.getFirst()) > (foot + top) / 2
                 || ends(beside.getLast()) < top
                 || slopes(storey)) {
             return Optional.empty();
@@ -121,18 +121,13 @@ final class GivenSides {
         return roof.form().isLevel() || roof.insulatedAtCeiling();
     }
 
-    private double floor(int storey) {
-        Body.Stack stack = stacks.stack(storey);
-        return StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(storey)));
-    }
-
     private double ends(int storey) {
-        return floor(storey) + stacks.storey(storey).height();
+        return stacks.floor(storey) + stacks.storey(storey).height();
     }
 
     /** m, z of the outer face of what lies under a storey. */
     private double foot(int storey) {
-        return floor(storey)
+        return stacks.floor(storey)
                 - (stacks.lowest(storey)
                         ? Footprint.thickness(
                                 house.assembly(stacks.stack(storey).base().assembly()))

@@ -7,7 +7,6 @@ import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;
-import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.plan.PlanRings;
@@ -77,13 +76,12 @@ final class LevelFaces {
                 assembly,
                 base.map(Body.Base::exposure).orElse(Exposure.outdoors()),
                 PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 levels.traits(stacks, storey, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
     }
 
     public static Facet step(String name, Facet.Traits traits, ImmutableList<Vertex> outline, double inset) {
-        return new Facet(name, Body.Use.WALL, Optional.empty(), Exposure.outdoors(), outline, inset, false, traits);
+        return new Facet(
+                name, name, name, Body.Use.WALL, Optional.empty(), Exposure.outdoors(), outline, inset, traits);
     }
 
     /** Terraces, lower roofs, floors and overhangs between storeys, and level steps. */
@@ -166,8 +164,6 @@ final class LevelFaces {
                 assembly,
                 exposure,
                 outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 levels.traits(stacks, storey, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
     }
 

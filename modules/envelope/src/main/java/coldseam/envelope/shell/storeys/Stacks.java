@@ -39,6 +39,16 @@ record Stacks(ImmutableList<Body.Stack> all, ImmutableList<Body.Storey> storeys,
         return k >= 0 && k + 1 < count() && owners.get(k).equals(owners.get(k + 1));
     }
 
+    /** The lowest storey of its stack. */
+    int first(int k) {
+        return owners.indexOf(owners.get(k));
+    }
+
+    /** m, z of its floor. */
+    double floor(int k) {
+        return StoreyLevels.floor(stack(k), k - first(k));
+    }
+
     boolean lowest(int k) {
         return !carries(k - 1);
     }

@@ -66,8 +66,7 @@ final class StoreyGround {
      */
     boolean reaches(Body.Wall wall, int lowest, Vertex a, Vertex b) {
         Body.Stack stack = stacks.stack(lowest);
-        int first = stacks.owners().indexOf(stacks.owners().get(lowest));
-        boolean cellar = lowest == first && stack.base().kind() == Body.Base.Kind.HEATED_CELLAR;
+        boolean cellar = stacks.lowest(lowest) && stack.base().kind() == Body.Base.Kind.HEATED_CELLAR;
         boolean stands = cellar || stack.ground().notEmpty();
         return stands
                 && wall.exposure().kind() == Exposure.Kind.OUTDOORS

@@ -97,10 +97,9 @@ final class StoreyPlan implements PlanRegions.Areas {
                 forms.add(RoofForm.of(house, stack, outers.get(k), StoreyLevels.top(stack), faults));
                 continue;
             }
-            double floor = StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(k)));
             Optional<Body.LowerRoof> lower = stacks.storey(k).lowerRoof().filter(roof -> roof.pitch() > 0);
-            forms.add(lower.flatMap(
-                    roof -> RoofForm.of(house, roof, stacks.storey(storey), outers.get(storey), floor, faults)));
+            forms.add(lower.flatMap(roof ->
+                    RoofForm.of(house, roof, stacks.storey(storey), outers.get(storey), stacks.floor(storey), faults)));
         }
     }
 
@@ -173,10 +172,10 @@ final class StoreyPlan implements PlanRegions.Areas {
         double sum = 0;
         for (int k = 0; k < count; k++) {
             for (int l = k + 1; l < count; l++) {
-                double low = Math.max(floor(k), floor(l));
+                double low = Math.max(stacks.floor(k), stacks.floor(l));
                 double high = Math.min(
-                        floor(k) + stacks.storey(k).height(),
-                        floor(l) + stacks.storey(l).height());
+                        stacks.floor(k) + stacks.storey(k).height(),
+                        stacks.floor(l) + stacks.storey(l).height());
                 double less =
                         Math.min(stacks.storey(k).height(), stacks.storey(l).height());
                 if (stacks.stack(k) != stacks.stack(l) && high - low > less / 2) {
@@ -188,11 +187,6 @@ final class StoreyPlan implements PlanRegions.Areas {
             }
         }
         return sum;
-    }
-
-    private double floor(int k) {
-        Body.Stack stack = stacks.stack(k);
-        return StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(k)));
     }
 
     /** Moves every footprint to the outside and to the inside of its walls. */

@@ -10,7 +10,6 @@ import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;
-import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRings;
 import coldseam.envelope.shell.roof.DormerForm;
@@ -81,15 +80,7 @@ final class StoreyRoof {
                 Optional<Assembly> own = Optional.ofNullable(
                         house.assemblies().get(form.dormer(plane).roof()));
                 dormers.getIfAbsentPut(form.dormer(plane), Lists.mutable::empty)
-                        .add(new Facet(
-                                "",
-                                Body.Use.ROOF,
-                                own,
-                                Exposure.outdoors(),
-                                outline,
-                                Footprint.thickness(own),
-                                own.isEmpty(),
-                                traits(Facet.Mark.NONE)));
+                        .add(new Facet("", Body.Use.ROOF, own, Exposure.outdoors(), outline, traits(Facet.Mark.NONE)));
                 continue;
             }
             slopes.add(new Facet(
@@ -98,8 +89,6 @@ final class StoreyRoof {
                     assembly,
                     exposure,
                     outline,
-                    Footprint.thickness(assembly),
-                    assembly.isEmpty(),
                     traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
         }
         return FacetNames.apart(slopes, (cold ? "top ceiling" : walked ? "terrace" : "roof") + stacks.of(top), centre)
@@ -116,8 +105,6 @@ final class StoreyRoof {
                 Optional.of(assembly),
                 new Exposure(Exposure.Kind.UNHEATED, "loft", collar.loftFactor()),
                 outline,
-                assembly.thickness(),
-                false,
                 // Level walls of the gables run on past it, up to the ridge, under the loft.
                 traits(Facet.Mark.NONE));
     }
@@ -171,8 +158,6 @@ final class StoreyRoof {
                 Optional.of(assembly),
                 Exposure.outdoors(),
                 outline,
-                assembly.thickness(),
-                false,
                 traits(Facet.Mark.DORMER));
         Point3 out = bare.normal();
         return bare.withName(dormer.name()
@@ -202,8 +187,6 @@ final class StoreyRoof {
                 assembly,
                 owner.isWall() ? wall.exposure() : Exposure.outdoors(),
                 outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 traits(Facet.Mark.UNDER_GABLE));
     }
 

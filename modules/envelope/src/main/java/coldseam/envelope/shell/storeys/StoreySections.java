@@ -90,7 +90,7 @@ final class StoreySections {
             ImmutableList<Lower> lower,
             ImmutableList<Under> unders) {
         this.stacks = stacks;
-        this.first = stacks.owners().indexOf(stacks.owners().get(top));
+        this.first = stacks.first(top);
         this.last = top;
         this.footprints = footprints;
         this.regions = regions;

@@ -7,7 +7,6 @@ import coldseam.envelope.House;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;
-import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.StepZones;
 import coldseam.envelope.shell.roof.RoofForm;
@@ -218,8 +217,6 @@ final class StoreyWalls {
                 assembly,
                 exposure(owner, wall),
                 outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 levels.traits(stacks, owner.storey(), mark));
     }
 
@@ -235,8 +232,6 @@ final class StoreyWalls {
                 assembly,
                 Exposure.outdoors(),
                 outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 levels.traits(stacks, owner.storey(), Facet.Mark.NONE));
     }
 }

@@ -307,10 +307,7 @@ final class WallPieces {
                         stretch.b(),
                         part);
             } else {
-                boolean other = i == 0
-                        && !stacks.owners()
-                                .get(reach.first())
-                                .equals(stacks.owners().get(storey));
+                boolean other = i == 0 && stacks.first(reach.first()) != stacks.first(storey);
                 side(owner, other ? reach.first() : storey, stretch, part);
             }
             from = to;
@@ -401,7 +398,7 @@ final class WallPieces {
     }
 
     private int nearest(Reach span) {
-        int storey = stacks.owners().indexOf(stacks.owners().get(span.first()));
+        int storey = stacks.first(span.first());
         while (stacks.carries(storey) && levels.takeOver().get(storey) <= Math.min(span.bottomA(), span.bottomB())) {
             storey++;
         }

@@ -10,7 +10,6 @@ import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
-import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.StepZones;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -132,8 +131,6 @@ public final class ExplicitFacets {
                 assembly,
                 surface.exposure(),
                 outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
                 new Facet.Traits(surface.name(), -1, Double.NaN, mark));
         if (outline.size() < 3 || facet.doubleArea().length() == 0) {
             faults.add(

@@ -21,8 +21,6 @@ class SolidAngleTest {
                 Optional.empty(),
                 Exposure.outdoors(),
                 Lists.immutable.of(corners).collect(Vertex::of),
-                0,
-                false,
                 new Facet.Traits("", 0, 0, Facet.Mark.NONE));
     }
 
