@@ -6,7 +6,6 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.files.Located;
-import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.language.DrawingNames;
@@ -59,7 +58,13 @@ final class BandDrawingReader extends TermsReader {
     private final KindForm form;
 
     BandDrawingReader(FileDetail file, String content, Faults faults) {
-        super(file, content, faults, DrawingNames.of(file.kind()));
+        super(
+                file,
+                content,
+                faults,
+                DrawingNames.of(file.kind()),
+                "a band",
+                file.kind().bands());
         this.file = file;
         this.kind = file.kind();
         this.form = kind.form();
@@ -139,28 +144,6 @@ final class BandDrawingReader extends TermsReader {
     @Override
     String alike() {
         return "two lengths, two numbers or two lines of one band";
-    }
-
-    /** {@code wall.insulation}, or {@code wall} where that is allowed. */
-    @Override
-    Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
-        for (String band : kind.bands()) {
-            if (text.equals(band) && !roleNeeded) {
-                return Optional.of(new LayerName(band, Optional.empty()));
-            }
-            for (Role role : Role.values()) {
-                if (text.equals(band + "." + DrawingNames.word(role))) {
-                    return Optional.of(new LayerName(band, Optional.of(role)));
-                }
-            }
-        }
-        faults.add(
-                place,
-                "a layer of a band is needed",
-                '"' + text + '"',
-                kind.bands().makeString(", ") + ", each with ." + words().makeString(", ."),
-                "write it as wall.insulation");
-        return Optional.empty();
     }
 
     // Statements.
@@ -265,24 +248,6 @@ final class BandDrawingReader extends TermsReader {
                 .flatMap(this::built)
                 .<Statement>map(built -> new Statement.Where(built.first(), built.build(), statement))
                 .orElse(statement);
-    }
-
-    /** Such as {@code wall framed}. */
-    private Optional<BandDrawing.Built> built(Located<String> text) {
-        for (String band : kind.bands()) {
-            for (Statement.Build build : Statement.Build.values()) {
-                if (text.value().equals(band + " " + build.words())) {
-                    return Optional.of(new BandDrawing.Built(band, band.equals(kind.first()), build));
-                }
-            }
-        }
-        faults.add(
-                text.place(),
-                "a band's build is needed",
-                '"' + text.value() + '"',
-                kind.bands().makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
-                "write such as: where: wall framed");
-        return Optional.empty();
     }
 
     private Statement band(Keys keys) {

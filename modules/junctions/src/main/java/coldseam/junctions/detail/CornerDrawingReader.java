@@ -1,18 +1,14 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Named;
-import coldseam.files.Position;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Measured;
-import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
 
 /** Reads the drawing of a corner's detail file. */
@@ -24,7 +20,13 @@ final class CornerDrawingReader extends TermsReader {
     private final ImmutableList<String> surfaces;
 
     CornerDrawingReader(FileCorner file, String content, Faults faults) {
-        super(file, content, faults, DrawingNames.of(file.kind()));
+        super(
+                file,
+                content,
+                faults,
+                DrawingNames.of(file.kind()),
+                "a surface",
+                file.kind().surfaces());
         this.file = file;
         this.surfaces = file.kind().surfaces();
     }
@@ -52,28 +54,6 @@ final class CornerDrawingReader extends TermsReader {
     }
 
     @Override
-    Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
-        for (String surface : surfaces) {
-            if (text.equals(surface) && !roleNeeded) {
-                return Optional.of(new LayerName(surface, Optional.empty()));
-            }
-            Optional<Role> role = Lists.immutable
-                    .with(Role.values())
-                    .detectOptional(each -> text.equals(surface + "." + DrawingNames.word(each)));
-            if (role.isPresent()) {
-                return Optional.of(new LayerName(surface, role));
-            }
-        }
-        faults.add(
-                place,
-                "a layer of a surface is needed",
-                '"' + text + '"',
-                surfaces.makeString(", ") + ", each with ." + words().makeString(", ."),
-                "write it as " + surfaces.getFirst() + ".insulation");
-        return Optional.empty();
-    }
-
-    @Override
     String alike() {
         return "two lengths, two numbers, or two lines of the same surface";
     }
@@ -97,31 +77,14 @@ final class CornerDrawingReader extends TermsReader {
                     "say where it lies");
         }
         Optional<CornerDrawing.Filling> filling = filling(box.material());
-        Optional<CornerDrawing.Where> where = box.where().flatMap(this::where);
+        Optional<CornerDrawing.Where> where =
+                box.where().flatMap(this::built).map(each -> new CornerDrawing.Where(each.band(), each.build()));
         ImmutableList<Optional<CornerDrawing.Range>> ranges = surfaces.collectWithIndex((surface, axis) -> box.between()
                 .detectOptional(each -> each.name().equals(surface))
                 .flatMap(each -> range(each, DrawingNames.AXES.get(axis))));
         return faults.count() > before
                 ? Optional.empty()
                 : Optional.of(new CornerDrawing.Box(box.box(), filling.orElseThrow(), ranges, box.onlyOpen(), where));
-    }
-
-    /** Such as {@code where: wall framed}. */
-    private Optional<CornerDrawing.Where> where(Located<String> text) {
-        Optional<CornerDrawing.Where> found = surfaces.flatCollect(surface -> Lists.immutable
-                        .with(Statement.Build.values())
-                        .collect(build -> new CornerDrawing.Where(surface, build)))
-                .detectOptional(each ->
-                        text.value().equals(each.surface() + " " + each.build().words()));
-        if (found.isEmpty()) {
-            faults.add(
-                    text.place(),
-                    "a surface's build is needed",
-                    '"' + text.value() + '"',
-                    surfaces.makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
-                    "write such as: where: " + surfaces.getFirst() + " framed");
-        }
-        return found;
     }
 
     private Optional<CornerDrawing.Range> range(Named<FileCorner.FileRange> range, Measured axis) {

@@ -7,6 +7,7 @@ import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Measured;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 
 /** Reads the drawing of a point's detail file. */
 final class PointDrawingReader extends TermsReader {
@@ -16,7 +17,7 @@ final class PointDrawingReader extends TermsReader {
     private final FilePoint file;
 
     PointDrawingReader(FilePoint file, String content, Faults faults) {
-        super(file, content, faults, DrawingNames.ofSurface());
+        super(file, content, faults, DrawingNames.ofSurface(), "a surface", Lists.immutable.of(DrawingNames.SURFACE));
         this.file = file;
     }
 

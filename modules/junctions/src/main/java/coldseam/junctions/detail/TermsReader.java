@@ -13,6 +13,7 @@ import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.ExpressionParser;
 import coldseam.junctions.language.Measured;
+import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -32,10 +33,25 @@ abstract class TermsReader {
     private final MutableMap<String, Measured> names;
     private ImmutableMap<String, Measured> beforeLines;
 
+    private final String noun;
+    private final ImmutableList<String> bands;
+
     final Faults faults;
 
-    /** @param names that the drawing may use from the start, with what they measure */
-    TermsReader(FileBridge bridge, String content, Faults faults, MutableMap<String, Measured> names) {
+    /**
+     * @param names that the drawing may use from the start, with what they measure
+     * @param noun of what has layers, such as "a band"
+     * @param bands all there are, by their names in the drawing
+     */
+    TermsReader(
+            FileBridge bridge,
+            String content,
+            Faults faults,
+            MutableMap<String, Measured> names,
+            String noun,
+            ImmutableList<String> bands) {
+        this.noun = noun;
+        this.bands = bands;
         this.file = bridge.text();
         this.content = content;
         this.faults = faults;
@@ -51,8 +67,44 @@ abstract class TermsReader {
      */
     record LayerName(String band, Optional<Role> role) {}
 
-    /** The layer a text means; adds a fault where it means none. */
-    abstract Optional<LayerName> layer(String text, Position place, boolean roleNeeded);
+    /** {@code wall.insulation}, or {@code wall} where that is allowed; adds a fault where a text means no layer. */
+    Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
+        for (String band : bands) {
+            if (text.equals(band) && !roleNeeded) {
+                return Optional.of(new LayerName(band, Optional.empty()));
+            }
+            for (Role role : Role.values()) {
+                if (text.equals(band + "." + DrawingNames.word(role))) {
+                    return Optional.of(new LayerName(band, Optional.of(role)));
+                }
+            }
+        }
+        faults.add(
+                place,
+                "a layer of " + noun + " is needed",
+                '"' + text + '"',
+                bands.makeString(", ") + ", each with ." + words().makeString(", ."),
+                "write it as " + bands.getFirst() + ".insulation");
+        return Optional.empty();
+    }
+
+    /** {@code wall framed}; adds a fault where a text means no build. */
+    Optional<BandDrawing.Built> built(Located<String> text) {
+        for (String band : bands) {
+            for (Statement.Build build : Statement.Build.values()) {
+                if (text.value().equals(band + " " + build.words())) {
+                    return Optional.of(new BandDrawing.Built(band, band.equals(bands.getFirst()), build));
+                }
+            }
+        }
+        faults.add(
+                text.place(),
+                noun + "'s build is needed",
+                '"' + text.value() + '"',
+                bands.makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
+                "write such as: where: " + bands.getFirst() + " framed");
+        return Optional.empty();
+    }
 
     /** What the two sides of a condition may be, in words. */
     abstract String alike();

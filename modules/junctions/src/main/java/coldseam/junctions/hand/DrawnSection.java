@@ -16,7 +16,7 @@ import coldseam.files.FileFaultException;
 import coldseam.files.Position;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
-import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Shapes;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
@@ -87,7 +87,7 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
         ImmutableList<Geometry> touched = section.boundaries().flatCollect(HandBounds::lines);
         if (section.symmetry() == Symmetry.AXISYMMETRIC) {
             DoubleList y = corners().collectDouble(Point::y);
-            touched = touched.newWith(Composer.line(new Point(0, y.min()), new Point(0, y.max())));
+            touched = touched.newWith(Shapes.line(new Point(0, y.min()), new Point(0, y.max())));
         }
         return HandBounds.pieces(HandBounds.free(HandDrawing.faces(section), touched, ON_THE_OUTLINE));
     }
@@ -130,7 +130,7 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
     /** The line across a leg where the drawing ends. */
     Geometry cut(FileDrawnSection.FileLeg leg) {
         ImmutableList<Point> ends = points(leg.cut(), unit);
-        return Composer.line(ends.getFirst(), ends.getLast());
+        return Shapes.line(ends.getFirst(), ends.getLast());
     }
 
     static ImmutableList<Point> points(ImmutableList<FileDrawnSection.FilePlace> places, double unit) {

@@ -16,7 +16,6 @@ import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
@@ -335,7 +334,7 @@ final class HandBounds {
         ImmutableList<Point> path = boundary.path();
         MutableList<Geometry> lines = Lists.mutable.empty();
         for (int i = 1; i < path.size(); i++) {
-            lines.add(Composer.line(path.get(i - 1), path.get(i)));
+            lines.add(Shapes.line(path.get(i - 1), path.get(i)));
         }
         return lines.toImmutable();
     }

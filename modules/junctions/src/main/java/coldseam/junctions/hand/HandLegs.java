@@ -11,7 +11,6 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.kind.Vector;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
@@ -100,7 +99,7 @@ final class HandLegs {
             }
             Geometry other = Shapes.difference(band(out, 0, from, asked), Shapes.union(like))
                     .buffer(-SLIVER);
-            return other.isEmpty() ? asked : Composer.line(inner, outer).distance(other) - SLIVER;
+            return other.isEmpty() ? asked : Shapes.line(inner, outer).distance(other) - SLIVER;
         }
 
         private Geometry band(Vector out, double from, double to, double along) {
@@ -347,7 +346,7 @@ final class HandLegs {
     private ImmutableList<Sheet> sheets(Point inner, Point outer, Vector beside) {
         Point from = beside.times(BESIDE).from(inner);
         Point to = beside.times(BESIDE).from(outer);
-        Geometry line = Composer.line(from, to);
+        Geometry line = Shapes.line(from, to);
         MutableList<Piece> pieces = Lists.mutable.empty();
         for (Composition.Face face : faces) {
             for (Geometry met : Shapes.parts(face.area().intersection(line))) {

@@ -7,6 +7,7 @@ import coldseam.junctions.ControlLine;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -39,10 +40,6 @@ import org.locationtech.jts.operation.distance.DistanceOp;
  * Through the pen line only a sheet leads that the detail draws for that control.
  */
 public final class ControlLines {
-
-    /** Layers whose way is followed; heat has the pen line. */
-    private static final ImmutableList<Control> FOLLOWED =
-            Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
 
     /** m; a face this near to a surface's end lies on it. */
     private static final double TOUCHING = 1e-5;
@@ -77,10 +74,11 @@ public final class ControlLines {
     /** The lines of a section, in the order air, water, vapour. */
     public static ImmutableList<ControlLine> of(Composition composition, Detail detail, PenLine penLine) {
         if (composition.plan().pieces().anySatisfy(piece -> piece.origin() instanceof Origin.ByHand)) {
-            return FOLLOWED.collect(control -> new ControlLine.NotShown(control, ControlLine.NotShown.Reason.BY_HAND));
+            return DrawingNames.CONTROLS.collect(
+                    control -> new ControlLine.NotShown(control, ControlLine.NotShown.Reason.BY_HAND));
         }
         ControlLines lines = new ControlLines(composition, detail, penLine);
-        return FOLLOWED.collect(lines::line);
+        return DrawingNames.CONTROLS.collect(lines::line);
     }
 
     private ControlLine line(Control control) {
@@ -155,7 +153,7 @@ public final class ControlLines {
     }
 
     private ImmutableList<Point> inFace(int face, Point from, Point to, Control control) {
-        Geometry straight = line(from, to);
+        Geometry straight = Shapes.line(from, to);
         ImmutableList<Point> taut = straight.getLength() < TOUCHING
                         || faces.get(face).isEmpty()
                         || faces.get(face).buffer(TOUCHING).covers(straight)
@@ -183,10 +181,6 @@ public final class ControlLines {
                 met.isEmpty()
                         ? DistanceOp.nearestPoints(faces.get(face), end)[0]
                         : met.getCentroid().getCoordinate());
-    }
-
-    private static Geometry line(Point a, Point b) {
-        return Shapes.FACTORY.createLineString(new Coordinate[] {Shapes.coordinate(a), Shapes.coordinate(b)});
     }
 
     private static Geometry point(Point at) {

@@ -46,7 +46,7 @@ final class FaceWays {
             return Optional.empty();
         }
         LineString ring = polygon.getExteriorRing();
-        LineString line = line(taut);
+        LineString line = Shapes.line(taut);
         if (line.getLength() < NEAR
                 || ring.buffer(NEAR).covers(line)
                 || ring.distance(line.getStartPoint()) > ON
@@ -59,8 +59,8 @@ final class FaceWays {
         ImmutableList<ImmutableList<Point>> both = Lists.immutable
                 .of(forward(places, from, to), forward(places, to, from).toReversed())
                 .collect(way -> beside(way, ends));
-        return both.select(way -> way.size() > 1 && line(way).getLength() <= LONGER * line.getLength())
-                .toSortedListBy(way -> line(way).getLength() + (wrong.test(middle(way)) ? ring.getLength() : 0))
+        return both.select(way -> way.size() > 1 && Shapes.line(way).getLength() <= LONGER * line.getLength())
+                .toSortedListBy(way -> Shapes.line(way).getLength() + (wrong.test(middle(way)) ? ring.getLength() : 0))
                 .getFirstOptional()
                 .or(() -> straightAcross(polygon, taut.getFirst(), taut.getLast()))
                 .or(() ->
@@ -76,7 +76,7 @@ final class FaceWays {
                 // A side of the thing may be of several pieces, as what lies against it changes.
                 ImmutableList<Point> way = Lists.immutable.of(
                         from, Shapes.point(side.pointAlong(side.projectionFactor(Shapes.coordinate(from)))), to);
-                if (area.buffer(ON).covers(line(way))) {
+                if (area.buffer(ON).covers(Shapes.line(way))) {
                     return Optional.of(way);
                 }
             }
@@ -113,12 +113,7 @@ final class FaceWays {
     }
 
     private static Point middle(ImmutableList<Point> way) {
-        LengthIndexedLine line = new LengthIndexedLine(line(way));
+        LengthIndexedLine line = new LengthIndexedLine(Shapes.line(way));
         return Shapes.point(line.extractPoint(line.getEndIndex() / 2));
-    }
-
-    private static LineString line(ImmutableList<Point> points) {
-        return Shapes.FACTORY.createLineString(
-                points.collect(Shapes::coordinate).toArray(new Coordinate[0]));
     }
 }

@@ -38,9 +38,7 @@ record Triangles(ImmutableList<Triangle> triangles) {
             lines = OverlayNG.overlay(lines, face.area().getBoundary(), OverlayNG.UNION, Shapes.GRID);
         }
         for (Boundary boundary : boundaries) {
-            Geometry path = Shapes.FACTORY.createLineString(
-                    boundary.path().collect(Shapes::coordinate).toArray(new Coordinate[0]));
-            lines = OverlayNG.overlay(lines, path, OverlayNG.UNION, Shapes.GRID);
+            lines = OverlayNG.overlay(lines, Shapes.line(boundary.path()), OverlayNG.UNION, Shapes.GRID);
         }
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);

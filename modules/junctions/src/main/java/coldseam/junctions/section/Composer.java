@@ -27,7 +27,6 @@ import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -448,10 +447,5 @@ public final class Composer {
                 faces(over, areas(over, PAST_THE_CUT), Painted::insulates).collect(Composition.Face::area));
         ends.arrivesIn().ifPresent(parts::add);
         return Shapes.union(parts);
-    }
-
-    /** A segment as an area's end. */
-    public static Geometry line(Point from, Point to) {
-        return Shapes.FACTORY.createLineString(new Coordinate[] {Shapes.coordinate(from), Shapes.coordinate(to)});
     }
 }

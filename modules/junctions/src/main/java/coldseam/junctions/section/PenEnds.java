@@ -40,17 +40,17 @@ record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
         // wall.
         double reach = scene.first().thickness();
         double cut = cuts.getOrDefault(Chart.Cut.SECOND_AWAY, 0.0) * Chart.Cut.SECOND_AWAY.sign();
-        Geometry lining = Composer.line(
+        Geometry lining = Shapes.line(
                 scene.chart().beside(false, band.inside() - reach, cut),
                 scene.chart().beside(false, band.inside(), cut));
-        Geometry line = Composer.line(
+        Geometry line = Shapes.line(
                 scene.chart().at(-reach, band.thickness()), scene.chart().at(2 * reach, band.thickness()));
         return of(start, end.union(line).union(lining));
     }
 
     private static Geometry across(Scene scene, Chart.Cut cut, Band band, Map<Chart.Cut, Double> cuts) {
         double at = cuts.getOrDefault(cut, 0.0) * cut.sign();
-        return Composer.line(
+        return Shapes.line(
                 scene.chart().beside(cut.ofFirst(), band.inside(), at),
                 scene.chart().beside(cut.ofFirst(), band.outside(), at));
     }
@@ -79,6 +79,6 @@ record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
             body = Lists.immutable.of(
                     sillIn, sillOut, chart.beside(false, outside, past), chart.beside(false, inside, past));
         }
-        return new PenEnds(Lists.immutable.of(start, Composer.line(a, b)), Optional.of(Shapes.of(body)));
+        return new PenEnds(Lists.immutable.of(start, Shapes.line(a, b)), Optional.of(Shapes.of(body)));
     }
 }

@@ -59,6 +59,15 @@ public final class Shapes {
         return new Point(at.x + 0.0, at.y + 0.0);
     }
 
+    public static LineString line(Point from, Point to) {
+        return line(Lists.immutable.of(from, to));
+    }
+
+    /** A way. */
+    public static LineString line(ImmutableList<Point> way) {
+        return FACTORY.createLineString(way.collect(Shapes::coordinate).toArray(new Coordinate[0]));
+    }
+
     public static Geometry nothing() {
         return FACTORY.createPolygon();
     }
@@ -92,10 +101,9 @@ public final class Shapes {
         if (distinct.size() < 2) {
             return Lists.immutable.empty();
         }
-        Coordinate[] path = way.collect(Shapes::coordinate).toArray(new Coordinate[0]);
         BufferParameters square = new BufferParameters(
                 1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
-        Geometry ribbon = new BufferOp(FACTORY.createLineString(path), square).getResultGeometry(thickness / 2);
+        Geometry ribbon = new BufferOp(line(way), square).getResultGeometry(thickness / 2);
         return corners(
                 ((org.locationtech.jts.geom.Polygon) ribbon.getGeometryN(0).norm()).getExteriorRing());
     }
@@ -149,8 +157,7 @@ public final class Shapes {
 
     /** What of a way lies within an area. */
     public static ImmutableList<ImmutableList<Point>> within(ImmutableList<Point> way, Geometry area) {
-        Coordinate[] path = way.collect(Shapes::coordinate).toArray(new Coordinate[0]);
-        return parts(overlay(FACTORY.createLineString(path), area, OverlayNG.INTERSECTION))
+        return parts(overlay(line(way), area, OverlayNG.INTERSECTION))
                 .select(each -> each instanceof LineString)
                 .collect(each -> Lists.immutable.of(each.getCoordinates()).collect(Shapes::point));
     }

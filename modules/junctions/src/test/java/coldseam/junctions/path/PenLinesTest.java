@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Point;
 import coldseam.junctions.PenLine;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Shapes;
 import java.util.List;
 import org.eclipse.collections.impl.factory.Lists;
@@ -28,7 +27,7 @@ class PenLinesTest {
     }
 
     private static Geometry line(double x0, double y0, double x1, double y1) {
-        return Composer.line(new Point(x0, y0), new Point(x1, y1));
+        return Shapes.line(new Point(x0, y0), new Point(x1, y1));
     }
 
     @ParameterizedTest
