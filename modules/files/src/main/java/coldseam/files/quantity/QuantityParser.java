@@ -2,7 +2,6 @@ package coldseam.files.quantity;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
@@ -13,7 +12,7 @@ import org.eclipse.collections.api.factory.Lists;
  */
 public final class QuantityParser {
 
-    private static final String DIGITS = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+    static final String DIGITS = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
     private static final String NUMBER = "[+-]?(?:\\d+[ -]+\\d+/\\d+|\\d+/\\d+|" + DIGITS + ")";
     private static final Pattern PLAIN = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final String FEET_AND =
@@ -27,8 +26,6 @@ public final class QuantityParser {
     private static final Pattern PITCH =
             Pattern.compile("(" + NUMBER + ")\\s*:\\s*(" + DIGITS + ")|(" + DIGITS + ")\\s*/\\s*(" + DIGITS + ")");
     private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
-    private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
-    private static final Pattern PRICE_EACH = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s+each");
     private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:[, ']\\d{3})+(?!\\d|[ -]*\\d*/).*");
     /** Read by half of the world as thousands, such as 1.200. */
     private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
@@ -75,76 +72,12 @@ public final class QuantityParser {
         throw refused(dimension, written, "the number is too large or divides by zero: write a finite number");
     }
 
-    /** A price of energy such as {@code 0.12 EUR/kWh}. */
-    public static Price parsePrice(String written) {
-        return price(
-                written,
-                Dimension.ENERGY,
-                "a price of heat",
-                "an amount, a currency and an energy, such as 0.12 EUR/kWh or 1.40 USD/therm",
-                Price::new);
-    }
-
-    /** A price of length such as {@code 35 EUR/m}. */
-    public static PriceOfLength parsePriceOfLength(String written) {
-        return price(
-                written,
-                Dimension.LENGTH,
-                "a price of length",
-                "an amount, a currency and a length, such as 35 EUR/m or 11 USD/ft",
-                PriceOfLength::new);
-    }
-
-    /** A price of area such as {@code 90 EUR/m²}. */
-    public static PriceOf parsePriceOfArea(String written) {
-        return price(
-                written,
-                Dimension.AREA,
-                "a price of area",
-                "an amount, a currency and an area, such as 90 EUR/m² or 8 USD/ft²",
-                PriceOf::new);
-    }
-
-    /** A price of one thing such as {@code 85 EUR each}. */
-    public static PriceOf parsePriceEach(String written) {
-        String noun = "a price of one";
-        String allowed = "an amount, a currency and the word each, such as 85 EUR each";
-        refuseLong(written, noun, allowed);
-        Matcher match = PRICE_EACH.matcher(plain(written));
-        if (match.matches()) {
-            refusePointed(match.group(1), written, noun, allowed);
-        }
-        if (match.matches() && Double.isFinite(Double.parseDouble(match.group(1)))) {
-            return new PriceOf(Double.parseDouble(match.group(1)), match.group(2));
-        }
-        throw new UnreadableException(noun + " is needed", written, allowed, "write it so");
-    }
-
-    private static <T> T price(
-            String written, Dimension per, String noun, String allowed, BiFunction<Double, String, T> form) {
-        refuseLong(written, noun, allowed);
-        Matcher match = PRICE.matcher(plain(written));
-        if (match.matches() && per != Dimension.ENERGY) {
-            refusePointed(match.group(1), written, noun, allowed);
-        }
-        Optional<Measure> unit = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
-        if (unit.isPresent() && unit.get().sameKindAs(per.inside())) {
-            double each = Double.parseDouble(match.group(1))
-                    * per.inside().factor()
-                    / unit.get().factor();
-            if (Double.isFinite(each)) {
-                return form.apply(each, match.group(2));
-            }
-        }
-        throw new UnreadableException(noun + " is needed", written, allowed, "write it so");
-    }
-
     /**
      * Refuses three digits after a point where nobody means thousandths: a metre was meant, and a millimetre would be read.
      *
      * @param number without its unit
      */
-    private static void refusePointed(String number, String written, String noun, String allowed) {
+    static void refusePointed(String number, String written, String noun, String allowed) {
         Matcher match = POINTED.matcher(number);
         if (match.matches()) {
             throw new UnreadableException(noun + " is needed", written, allowed, pointed(match));
@@ -176,7 +109,7 @@ public final class QuantityParser {
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
-    private static void refuseLong(String written, String noun, String allowed) {
+    static void refuseLong(String written, String noun, String allowed) {
         if (written.length() > LONGEST) {
             throw new UnreadableException(
                     noun + " is needed",
@@ -185,30 +118,6 @@ public final class QuantityParser {
                     "write it in at most " + LONGEST + " characters");
         }
     }
-
-    /**
-     * A price of length.
-     *
-     * @param perMetre currency units per m
-     * @param currency as written
-     */
-    public record PriceOfLength(double perMetre, String currency) {}
-
-    /**
-     * A price of an area, or of one thing.
-     *
-     * @param each currency units per m², or for one
-     * @param currency as written
-     */
-    public record PriceOf(double each, String currency) {}
-
-    /**
-     * A price of energy.
-     *
-     * @param perKilowattHour currency units per kWh
-     * @param currency as written
-     */
-    public record Price(double perKilowattHour, String currency) {}
 
     private static Optional<Double> special(String text, String written, Dimension dimension) {
         switch (dimension) {
@@ -392,7 +301,7 @@ public final class QuantityParser {
         return mixed.group(1).equals("-") ? -value : value;
     }
 
-    private static String plain(String written) {
+    static String plain(String written) {
         return isPlain(written) ? written.strip() : respelt(written);
     }
 

@@ -231,14 +231,12 @@ class QuantityParserTest {
 
     @Test
     void readsPrices() {
-        assertEquals(new QuantityParser.Price(0.12, "EUR"), QuantityParser.parsePrice("0.12 EUR/kWh"));
-        assertEquals(new QuantityParser.Price(0.12, "EUR"), QuantityParser.parsePrice("120 EUR/MWh"));
+        assertEquals(new Price(0.12, "EUR"), Price.Per.HEAT.parse("0.12 EUR/kWh"));
+        assertEquals(new Price(0.12, "EUR"), Price.Per.HEAT.parse("120 EUR/MWh"));
         // 1 therm is 100 000 Btu, 29.307 107 kWh.
         assertEquals(
-                1.4 / 29.30710701722222,
-                QuantityParser.parsePrice("1.40 USD/therm").perKilowattHour(),
-                1e-15);
-        var refused = assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("0.12 EUR"));
+                1.4 / 29.30710701722222, Price.Per.HEAT.parse("1.40 USD/therm").each(), 1e-15);
+        var refused = assertThrows(UnreadableException.class, () -> Price.Per.HEAT.parse("0.12 EUR"));
         assertEquals(
                 "a price of heat is needed; got 0.12 EUR; allowed: an amount, a currency and an energy, such as 0.12 EUR/kWh"
                         + " or 1.40 USD/therm; write it so",
@@ -247,10 +245,10 @@ class QuantityParserTest {
 
     @Test
     void readsPricesOfLength() {
-        assertEquals(new QuantityParser.PriceOfLength(35, "EUR"), QuantityParser.parsePriceOfLength("35 EUR/m"));
+        assertEquals(new Price(35, "EUR"), Price.Per.METRE.parse("35 EUR/m"));
         // 1 ft = 0.3048 m, exact by definition.
-        assertEquals(11 / 0.3048, QuantityParser.parsePriceOfLength("11 USD/ft").perMetre(), 1e-12);
-        var refused = assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("35 EUR/kWh"));
+        assertEquals(11 / 0.3048, Price.Per.METRE.parse("11 USD/ft").each(), 1e-12);
+        var refused = assertThrows(UnreadableException.class, () -> Price.Per.METRE.parse("35 EUR/kWh"));
         assertEquals(
                 "a price of length is needed; got 35 EUR/kWh; allowed: an amount, a currency and a length, such as 35 EUR/m"
                         + " or 11 USD/ft; write it so",
@@ -260,19 +258,17 @@ class QuantityParserTest {
     /** Nobody pays thousandths: 1.150 is more than a thousand, or 1.15. Of a kWh and a therm they are written. */
     @Test
     void refusesPricesWithThreeDigitsAfterAPoint() {
-        assertEquals(
-                new QuantityParser.Price(1.129 / 29.30710701722222, "USD"),
-                QuantityParser.parsePrice("1.129 USD/therm"));
+        assertEquals(new Price(1.129 / 29.30710701722222, "USD"), Price.Per.HEAT.parse("1.129 USD/therm"));
         String next = "; three digits after a point are thousands to some: write 1150 or 1.15";
         for (Executable read : List.<Executable>of(
-                () -> QuantityParser.parsePriceOfLength("1.150 EUR/m"),
-                () -> QuantityParser.parsePriceOfArea("1.150 EUR/m²"),
-                () -> QuantityParser.parsePriceEach("1.150 EUR each"))) {
+                () -> Price.Per.METRE.parse("1.150 EUR/m"),
+                () -> Price.Per.SQUARE_METRE.parse("1.150 EUR/m²"),
+                () -> Price.Per.PIECE.parse("1.150 EUR each"))) {
             var refused = assertThrows(UnreadableException.class, read);
             assertTrue(refused.getMessage().endsWith(next), refused.getMessage());
         }
         // Of a length it would be an eighth of an inch.
-        assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("3.175 EUR/m"));
+        assertThrows(UnreadableException.class, () -> Price.Per.METRE.parse("3.175 EUR/m"));
     }
 
     /** In units whose thousandths are written, and where the whole part is none, the point is a point. */
@@ -331,9 +327,9 @@ class QuantityParserTest {
 
     @Test
     void priceIsAFiniteNumber() {
-        assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("1e999 EUR/kWh"));
-        assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("1e999 EUR/m"));
-        assertEquals(35, QuantityParser.parsePriceOfLength("35 EUR/m").perMetre());
+        assertThrows(UnreadableException.class, () -> Price.Per.HEAT.parse("1e999 EUR/kWh"));
+        assertThrows(UnreadableException.class, () -> Price.Per.METRE.parse("1e999 EUR/m"));
+        assertEquals(35, Price.Per.METRE.parse("35 EUR/m").each());
     }
 
     /** As a text of any length would be, but the last reader of patterns is not linear. */
@@ -344,6 +340,6 @@ class QuantityParserTest {
         UnreadableException refused =
                 assertThrows(UnreadableException.class, () -> QuantityParser.parse(" " + hundred, Dimension.LENGTH));
         assertEquals("a text of 101 characters", refused.got());
-        assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("1".repeat(101)));
+        assertThrows(UnreadableException.class, () -> Price.Per.HEAT.parse("1".repeat(101)));
     }
 }

@@ -281,7 +281,7 @@ record FileAlternatives(
 
         Optional<String> source();
 
-        FileCost.Per per();
+        PriceRange per();
 
         default FileCost price() {
             return new FileCost(per(), cost(), source());
@@ -296,24 +296,24 @@ record FileAlternatives(
     /** What costs so much for each length. */
     interface PerMetre extends Priced {
         @Override
-        default FileCost.Per per() {
-            return FileCost.Per.METRE;
+        default PriceRange per() {
+            return PriceRange.METRE;
         }
     }
 
     /** What costs so much for each area. */
     interface PerSquareMetre extends Priced {
         @Override
-        default FileCost.Per per() {
-            return FileCost.Per.SQUARE_METRE;
+        default PriceRange per() {
+            return PriceRange.SQUARE_METRE;
         }
     }
 
     /** What costs so much for each piece. */
     interface PerPiece extends Priced {
         @Override
-        default FileCost.Per per() {
-            return FileCost.Per.PIECE;
+        default PriceRange per() {
+            return PriceRange.PIECE;
         }
     }
 

@@ -3,31 +3,12 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Alternatives;
 import coldseam.files.Faults;
 import coldseam.files.Located;
-import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.Price;
 import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A cost of the alternatives' part, as written, with its source. */
-record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source) {
-
-    /** What a cost is for. */
-    enum Per {
-        METRE(PriceRange.METRE, written -> {
-            QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(written);
-            return new QuantityParser.PriceOf(price.perMetre(), price.currency());
-        }),
-        SQUARE_METRE(PriceRange.SQUARE_METRE, QuantityParser::parsePriceOfArea),
-        PIECE(PriceRange.PIECE, QuantityParser::parsePriceEach);
-
-        private final PriceRange range;
-        private final Function<String, QuantityParser.PriceOf> parser;
-
-        Per(PriceRange range, Function<String, QuantityParser.PriceOf> parser) {
-            this.range = range;
-            this.parser = parser;
-        }
-    }
+record FileCost(PriceRange per, Optional<Located<String>> cost, Optional<String> source) {
 
     /** Adds what is wrong with it: no price, or no source. */
     void check(Faults faults) {
@@ -35,12 +16,10 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
             return;
         }
         try {
-            QuantityParser.PriceOf price = price();
-            per.range
-                    .unless(price.each(), price.currency())
+            per.unless(price())
                     .ifPresent(allowed -> faults.add(
                             cost.get().place(),
-                            per.range.asked(),
+                            per.asked(),
                             cost.get().value(),
                             allowed,
                             "check the amount and its unit"));
@@ -72,7 +51,7 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
         return cost.map(each -> new Alternatives.Price(price().each(), source.orElseThrow()));
     }
 
-    private QuantityParser.PriceOf price() {
-        return per.parser.apply(cost.orElseThrow().value());
+    private Price price() {
+        return per.price(cost.orElseThrow().value());
     }
 }

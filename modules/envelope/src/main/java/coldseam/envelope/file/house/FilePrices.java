@@ -7,7 +7,7 @@ import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Named;
 import coldseam.files.Noun;
-import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.Price;
 import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,13 +29,7 @@ record FilePrices(
         ImmutableList<Named<FileDetailPrice>> details) {
 
     FilePrices {
-        try {
-            heat.map(QuantityParser::parsePrice)
-                    .ifPresent(price ->
-                            plausible("heat", PriceRange.HEAT, price.perKilowattHour(), price.currency(), heat.get()));
-        } catch (UnreadableException bad) {
-            throw new BadValueException("heat", "heat: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
-        }
+        heat.ifPresent(written -> plausible("heat", PriceRange.HEAT, written));
         ImmutableList<String> currencies = currencies(heat, details);
         if (currencies.size() > 1) {
             throw new BadValueException(
@@ -46,16 +40,20 @@ record FilePrices(
         }
     }
 
-    private static void plausible(String key, PriceRange range, double amount, String currency, String written) {
-        range.unless(amount, currency).ifPresent(allowed -> {
-            throw new BadValueException(key, range.asked(), written, allowed, "check the amount and its unit");
-        });
+    private static void plausible(String key, PriceRange range, String written) {
+        try {
+            range.unless(range.price(written)).ifPresent(allowed -> {
+                throw new BadValueException(key, range.asked(), written, allowed, "check the amount and its unit");
+            });
+        } catch (UnreadableException bad) {
+            throw new BadValueException(key, key + ": " + bad.asked(), bad.got(), bad.allowed(), bad.next());
+        }
     }
 
     private static ImmutableList<String> currencies(
             Optional<String> heat, ImmutableList<Named<FileDetailPrice>> details) {
         return Lists.immutable
-                .withAll(heat.map(QuantityParser::parsePrice).map(QuantityParser.Price::currency).stream()
+                .withAll(heat.map(PriceRange.HEAT::price).map(Price::currency).stream()
                         .toList())
                 .newWithAll(details.collect(each -> each.value().price().currency()))
                 .distinct();
@@ -71,29 +69,24 @@ record FilePrices(
 
         FileDetailPrice {
             SourceText.require("source", source);
-            try {
-                QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(cost);
-                plausible("cost", PriceRange.METRE, price.perMetre(), price.currency(), cost);
-            } catch (UnreadableException bad) {
-                throw new BadValueException("cost", "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
-            }
+            plausible("cost", PriceRange.METRE, cost);
         }
 
-        QuantityParser.PriceOfLength price() {
-            return QuantityParser.parsePriceOfLength(cost);
+        Price price() {
+            return PriceRange.METRE.price(cost);
         }
     }
 
     /** @param otherwise the currency where no price says one */
     Prices prices(String otherwise) {
-        Optional<QuantityParser.Price> price = heat.map(QuantityParser::parsePrice);
+        Optional<Price> price = heat.map(PriceRange.HEAT::price);
         return new Prices(
-                price.isPresent() ? OptionalDouble.of(price.get().perKilowattHour()) : OptionalDouble.empty(),
+                price.isPresent() ? OptionalDouble.of(price.get().each()) : OptionalDouble.empty(),
                 currencies(heat, details).getFirstOptional().orElse(otherwise),
                 years,
                 details.toImmutableMap(
                         Named::name,
                         each -> new Prices.OfDetail(
-                                each.value().price().perMetre(), each.value().source())));
+                                each.value().price().each(), each.value().source())));
     }
 }
