@@ -40,11 +40,6 @@ public final class BadValueException extends RuntimeException {
     }
 
     /** As above, at a place of its own. */
-    public BadValueException(Position place, String asked, String got, String allowed, String next) {
-        this(place, asked, Phrase.of(got), Phrase.of(allowed), next);
-    }
-
-    /** As above, with values among its words. */
     public BadValueException(Position place, String asked, Phrase got, Phrase allowed, String next) {
         this("", Optional.of(place), asked, got, allowed, next);
     }

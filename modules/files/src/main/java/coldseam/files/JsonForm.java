@@ -95,9 +95,7 @@ public final class JsonForm<T> implements JsonType<T> {
     public Map<String, Object> schema(Map<String, Object> definitions) {
         definitions.computeIfAbsent(name, none -> Map.of());
         definitions.put(name, object(definitions));
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("$ref", "#/$defs/" + name);
-        return schema;
+        return JsonText.object("$ref", "#/$defs/" + name);
     }
 
     private Map<String, Object> object(Map<String, Object> definitions) {
@@ -109,12 +107,13 @@ public final class JsonForm<T> implements JsonType<T> {
             }
             properties.put(key.name(), schema);
         });
-        Map<String, Object> out = new LinkedHashMap<>();
-        out.put("type", "object");
-        out.put("properties", properties);
-        out.put("required", keys.select(Key::always).collect(Key::name));
-        out.put("additionalProperties", false);
-        return out;
+        return object(properties, keys.select(Key::always).collect(Key::name));
+    }
+
+    /** What a schema says of an object that has no other keys than these. */
+    static Map<String, Object> object(Map<String, Object> properties, ImmutableList<String> required) {
+        return JsonText.object(
+                "type", "object", "properties", properties, "required", required, "additionalProperties", false);
     }
 
     /** A thing as a document. */
@@ -125,10 +124,13 @@ public final class JsonForm<T> implements JsonType<T> {
     /** The JSON schema of such documents. */
     public String schema(String title) {
         Map<String, Object> definitions = new TreeMap<>();
-        Map<String, Object> out = new LinkedHashMap<>();
-        out.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        out.put("title", title);
-        out.put("$comment", "Units stand in the names of keys; intervals are proven bounds and not rounded.");
+        Map<String, Object> out = JsonText.object(
+                "$schema",
+                "https://json-schema.org/draft/2020-12/schema",
+                "title",
+                title,
+                "$comment",
+                "Units stand in the names of keys; intervals are proven bounds and not rounded.");
         out.putAll(object(definitions));
         out.put("$defs", new LinkedHashMap<>(definitions));
         return JsonText.write(out);

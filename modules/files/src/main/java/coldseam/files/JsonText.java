@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,6 +71,15 @@ public final class JsonText {
     /** A number where it is finite, else null: for a place where a number may be missing and the reason stands beside it. */
     public static Object orNull(double value) {
         return Double.isFinite(value) ? value : Null.NULL;
+    }
+
+    /** An object of keys and values in turn, to which more may be added. */
+    static Map<String, Object> object(Object... keysAndValues) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            object.put((String) keysAndValues[i], keysAndValues[i + 1]);
+        }
+        return object;
     }
 
     private void value(Object value, String at) throws IOException {

@@ -1,6 +1,5 @@
 package coldseam.files;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -29,7 +28,7 @@ public interface JsonType<V> {
     Map<String, Object> schema(Map<String, Object> definitions);
 
     private static <V> JsonType<V> plain(String word) {
-        return of(value -> value, definitions -> said("type", word));
+        return of(value -> value, definitions -> JsonText.object("type", word));
     }
 
     private static <V> JsonType<V> of(
@@ -47,33 +46,23 @@ public interface JsonType<V> {
         };
     }
 
-    private static Map<String, Object> said(String key, Object value) {
-        Map<String, Object> said = new LinkedHashMap<>();
-        said.put(key, value);
-        return said;
-    }
-
     /** A list of such values. */
     default JsonType<ImmutableList<V>> list() {
-        return of(values -> values.collect(this::written), definitions -> {
-            Map<String, Object> schema = said("type", "array");
-            schema.put("items", schema(definitions));
-            return schema;
-        });
+        return of(
+                values -> values.collect(this::written),
+                definitions -> JsonText.object("type", "array", "items", schema(definitions)));
     }
 
     /** Such values by names. */
     default JsonType<ImmutableMap<String, V>> byName() {
-        return of(values -> values.collectValues((name, value) -> written(value)), definitions -> {
-            Map<String, Object> schema = said("type", "object");
-            schema.put("additionalProperties", schema(definitions));
-            return schema;
-        });
+        return of(
+                values -> values.collectValues((name, value) -> written(value)),
+                definitions -> JsonText.object("type", "object", "additionalProperties", schema(definitions)));
     }
 
     /** Values of a closed list, by their words. */
     static <E extends Enum<E>> JsonType<E> words(Class<E> list) {
-        return of(Words::word, definitions -> said("enum", Words.words(list)));
+        return of(Words::word, definitions -> JsonText.object("enum", Words.words(list)));
     }
 
     /** What is written as another value is. */

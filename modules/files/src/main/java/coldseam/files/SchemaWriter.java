@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
 
 /**
  * Writes the JSON Schema (draft 2020-12) of the files a type is bound from.
@@ -27,9 +26,8 @@ public final class SchemaWriter {
     /** The schema as JSON text. */
     public static String of(Class<?> type, String title) {
         SchemaWriter writer = new SchemaWriter();
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("title", title);
+        Map<String, Object> schema =
+                JsonText.object("$schema", "https://json-schema.org/draft/2020-12/schema", "title", title);
         schema.putAll(writer.schema(type, Optional.empty()));
         schema.put("$defs", new LinkedHashMap<>(new java.util.TreeMap<>(writer.definitions)));
         return JsonText.write(schema);
@@ -49,8 +47,7 @@ public final class SchemaWriter {
             return names(Shape.argument(type, 1), part);
         }
         if (raw.isRecord() || raw.isSealed()) {
-            schema.put("$ref", "#/$defs/" + define(raw));
-            return schema;
+            return JsonText.object("$ref", "#/$defs/" + define(raw));
         }
         if (raw == double.class || raw == Double.class || raw == int.class || raw == Integer.class) {
             return number(raw, part);
@@ -76,10 +73,13 @@ public final class SchemaWriter {
                     .ifPresent(bounds -> bound(schema, Range.of(bounds, dimension)));
             return schema;
         }
-        Map<String, Object> text = new LinkedHashMap<>();
-        text.put("type", "string");
-        text.put("pattern", QUANTITY);
-        text.put("examples", dimension.get().examples());
+        Map<String, Object> text = JsonText.object(
+                "type",
+                "string",
+                "pattern",
+                QUANTITY,
+                "examples",
+                dimension.get().examples());
         Optional<Range> range = part.flatMap(each -> each.note(Bounds.class)).map(each -> Range.of(each, dimension));
         if (dimension.get().allowsBareNumber()) {
             schema.put("type", "number");
@@ -90,9 +90,7 @@ public final class SchemaWriter {
         } else {
             return text;
         }
-        Map<String, Object> either = new LinkedHashMap<>();
-        either.put("anyOf", Lists.immutable.with(text, schema));
-        return either;
+        return JsonText.object("anyOf", Lists.immutable.with(text, schema));
     }
 
     private static void bound(Map<String, Object> schema, Range range) {
@@ -105,17 +103,13 @@ public final class SchemaWriter {
     }
 
     private Map<String, Object> list(Type item, Optional<Shape.Part> part) {
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "array");
-        schema.put("items", schema(item, part));
+        Map<String, Object> schema = JsonText.object("type", "array", "items", schema(item, part));
         size(schema, part, "Items");
         return schema;
     }
 
     private Map<String, Object> names(Type value, Optional<Shape.Part> part) {
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "object");
-        schema.put("additionalProperties", schema(value, part));
+        Map<String, Object> schema = JsonText.object("type", "object", "additionalProperties", schema(value, part));
         size(schema, part, "Properties");
         return schema;
     }
@@ -157,30 +151,30 @@ public final class SchemaWriter {
             return schema;
         }
         if (type.isAnnotationPresent(Positional.class)) {
-            schema.put("type", "array");
-            schema.put("prefixItems", parts.collect(this::described));
-            schema.put("items", false);
-            schema.put("minItems", parts.size());
+            schema.putAll(JsonText.object(
+                    "type",
+                    "array",
+                    "prefixItems",
+                    parts.collect(this::described),
+                    "items",
+                    false,
+                    "minItems",
+                    parts.size()));
             return schema;
         }
         if (type.isAnnotationPresent(Short.class) && Shape.isUnmarkedAlternative(type)) {
             schema.putAll(described(parts.getFirst()));
             return schema;
         }
-        Map<String, Object> mapping = new LinkedHashMap<>();
         Map<String, Object> properties = new LinkedHashMap<>();
         parts.forEach(part -> properties.put(part.key(), described(part)));
-        mapping.put("type", "object");
-        mapping.put("properties", properties);
-        mapping.put("required", parts.reject(Shape.Part::mayBeMissing).collect(Shape.Part::key));
-        mapping.put("additionalProperties", false);
+        Map<String, Object> mapping = JsonForm.object(
+                properties, parts.reject(Shape.Part::mayBeMissing).collect(Shape.Part::key));
         if (!type.isAnnotationPresent(Short.class)) {
             schema.putAll(mapping);
             return schema;
         }
-        MutableList<Object> forms = Lists.mutable.with(described(parts.getFirst()));
-        forms.add(mapping);
-        schema.put("anyOf", forms);
+        schema.put("anyOf", Lists.immutable.with(described(parts.getFirst()), mapping));
         return schema;
     }
 
