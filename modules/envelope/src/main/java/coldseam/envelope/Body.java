@@ -279,6 +279,11 @@ public sealed interface Body {
                     Lists.immutable.empty());
         }
 
+        /** Whether nothing slopes that is insulated. */
+        public boolean flatTop() {
+            return insulatedAtCeiling || form.isLevel();
+        }
+
         /** Roof forms. */
         public enum Form {
             FLAT,

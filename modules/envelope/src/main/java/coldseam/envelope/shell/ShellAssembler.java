@@ -107,12 +107,10 @@ final class ShellAssembler {
     private void nothing(Shell shell) {
         for (Surface surface : shell.surfaces()) {
             if (!(surface.internalArea() > NOTHING)) {
-                faults.add(
-                        ShellFault.Part.SURFACE,
+                faults.surface(
                         surface.name(),
-                        "Surface \"%s\": nothing is left of it between the build-ups of its neighbours: %.3f m² outside,"
+                        ": nothing is left of it between the build-ups of its neighbours: %.3f m² outside,"
                                 + " %.3f m² inside. %s",
-                        surface.name(),
                         surface.externalArea(),
                         surface.internalArea(),
                         instead(surface));

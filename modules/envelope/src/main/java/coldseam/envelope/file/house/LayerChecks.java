@@ -168,7 +168,8 @@ final class LayerChecks {
 
     /** The house's own materials first; empty for one that is unknown, which is another fault. */
     private Optional<Material> material(String name) {
-        return Optional.ofNullable(house.materials().detect(each -> each.name().equals(name)))
+        return house.materials()
+                .detectOptional(each -> each.name().equals(name))
                 .map(each -> each.value().material(name))
                 .or(() -> MaterialLibrary.named(name));
     }

@@ -215,7 +215,8 @@ public final class MaterialChecks {
 
     /** Something of a material: of the house's own where it says it, else of the built-in one's. */
     private <T> Optional<T> named(String material, Function<FileMaterial, Optional<T>> what) {
-        return Optional.ofNullable(house.materials().detect(each -> each.name().equals(material)))
+        return house.materials()
+                .detectOptional(each -> each.name().equals(material))
                 .flatMap(each -> what.apply(each.value()))
                 .or(() -> MaterialLibrary.filed(material).flatMap(what));
     }

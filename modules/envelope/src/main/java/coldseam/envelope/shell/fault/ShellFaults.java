@@ -34,6 +34,11 @@ public final class ShellFaults {
         named(ShellFault.Part.SEAM, "Seam", name, format, values);
     }
 
+    /** Adds one of a surface: what is wrong, after its name. */
+    public void surface(String name, String format, Object... values) {
+        named(ShellFault.Part.SURFACE, "Surface", name, format, values);
+    }
+
     private void named(ShellFault.Part part, String word, String name, String format, Object... values) {
         list.add(new ShellFault(part, name, word + " \"" + name + '"' + Format.of(format, values)));
     }

@@ -84,11 +84,6 @@ public final class RoofForm {
                 .collect(edge -> new DormerEdge(dormer, edge)));
     }
 
-    /** Whether nothing of it slopes. */
-    static boolean flatTop(Body.Roof roof) {
-        return roof.insulatedAtCeiling() || roof.form().isLevel();
-    }
-
     /**
      * The planes over a stack's top storey, or none where a fault was added.
      *
@@ -127,7 +122,7 @@ public final class RoofForm {
         ImmutableList<Body.RoofSide> rises = rises(roof, Footprint.of(storey.outlines()));
         Optional<Assembly> assembly = house.assembly(roof.assembly());
         double beyond = Footprint.beyondStructure(assembly);
-        if (flatTop(roof)) {
+        if (roof.flatTop()) {
             return Optional.of(new RoofForm(
                     roof, outer, rises, Optional.empty(), top + Vertex.height(beyond), Lists.immutable.empty()));
         }
@@ -433,7 +428,7 @@ public final class RoofForm {
     /** All sloping planes, and the collar. */
     public ImmutableList<Sheet> sheets() {
         if (skeleton.isEmpty()) {
-            return flatTop(roof)
+            return roof.flatTop()
                     ? Lists.immutable.empty()
                     : Lists.immutable.of(new Sheet(outer.polygon(), new Plane(roof.lowSide(), 0)));
         }
@@ -471,7 +466,7 @@ public final class RoofForm {
     /** The plane over a point of the plan. */
     public Plane at(Vertex point) {
         if (skeleton.isEmpty()) {
-            return new Plane(flatTop(roof) ? 0 : roof.lowSide(), 0);
+            return new Plane(roof.flatTop() ? 0 : roof.lowSide(), 0);
         }
         Point2 p = inPlan(point);
         int dormer = dormers.detectIndex(each -> each.covers(p));
@@ -522,7 +517,7 @@ public final class RoofForm {
 
     /** z of a plane over a point of the plan. */
     public long height(Plane plane, Vertex point) {
-        if (flatTop(roof)) {
+        if (roof.flatTop()) {
             return eaves;
         }
         if (plane.side() == COLLAR) {

@@ -7,6 +7,7 @@ import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -35,29 +36,21 @@ final class BodyChecks {
         for (Body.Stack stack : stacks.select(each -> each.storeys().isEmpty())) {
             fault(
                     ShellFault.Part.BODY,
-                    stack.name(),
-                    "Body%s: no storey is given, at least one is needed. Add a storey with its footprint and height.",
-                    of(stack));
+                    stack,
+                    "Body",
+                    ": no storey is given, at least one is needed. Add a storey with its footprint and" + " height.");
             return false;
         }
         MutableSet<String> names = Sets.mutable.empty();
         MutableSet<String> walls = Sets.mutable.empty();
         stacks.flatCollect(Body.Stack::storeys).forEach(storey -> {
             if (!names.add(storey.name())) {
-                fault(
-                        ShellFault.Part.STOREY,
-                        storey.name(),
-                        "Storey \"%s\": the name is given twice. Give each storey its own name.",
-                        storey.name());
+                faults.storey(storey.name(), ": the name is given twice. Give each storey its own name.");
             }
             storey(storey);
             storey.walls().forEach(wall -> {
                 if (!walls.add(wall.name())) {
-                    fault(
-                            ShellFault.Part.WALL,
-                            wall.name(),
-                            "Wall \"%s\": the name is given twice. Give each wall its own name.",
-                            wall.name());
+                    faults.wall(wall.name(), ": the name is given twice. Give each wall its own name.");
                 }
                 known(ShellFault.Part.WALL, wall.name(), "Wall \"" + wall.name() + "\"", wall.assembly());
             });
@@ -94,39 +87,31 @@ final class BodyChecks {
         known(ShellFault.Part.STOREY, storey.name(), place + ", terrace", storey.terrace());
         known(ShellFault.Part.STOREY, storey.name(), place + ", overhang", storey.overhang());
         if (!(storey.height() > 0)) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: its height is %.3f m; it must be more than 0 m, floor to floor.",
-                    place,
+                    ": its height is %.3f m; it must be more than 0 m, floor to floor.",
                     storey.height());
         }
         if (!(storey.floorThickness() >= 0 && storey.floorThickness() < 2)) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: the internal floor under it is %.3f m thick; 0 m to 2 m are allowed.",
-                    place,
+                    ": the internal floor under it is %.3f m thick; 0 m to 2 m are allowed.",
                     storey.floorThickness());
         }
         Optional<ImmutableList<Point2>> cornerless = storey.outlines().detectOptional(outline -> outline.size() < 3);
         if (cornerless.isPresent()) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: its footprint, or a court, has %d corners, at least 3 are needed.",
-                    place,
+                    ": its footprint, or a court, has %d corners, at least 3 are needed.",
                     cornerless.get().size());
             return;
         }
         Footprint footprint = Footprint.of(storey.outlines());
         ImmutableList<Point2> corners = footprint.corners();
         if (storey.walls().size() != corners.size()) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: %d walls are given for a footprint of %d sides. Give one wall for each side, in order.",
-                    place,
+                    ": %d walls are given for a footprint of %d sides. Give one wall for each side, in order.",
                     storey.walls().size(),
                     corners.size());
             return;
@@ -135,12 +120,10 @@ final class BodyChecks {
             Point2 a = corners.get(i);
             Point2 b = footprint.end(i);
             if (!(Math.hypot(a.x() - b.x(), a.y() - b.y()) >= 0.001)) {
-                fault(
-                        ShellFault.Part.STOREY,
+                faults.storey(
                         storey.name(),
-                        "%s: side %d of its footprint is shorter than 1 mm, from (%.4f, %.4f) m to (%.4f, %.4f) m."
+                        ": side %d of its footprint is shorter than 1 mm, from (%.4f, %.4f) m to (%.4f, %.4f) m."
                                 + " Remove one of the corners.",
-                        place,
                         i + 1,
                         a.x(),
                         a.y(),
@@ -149,31 +132,25 @@ final class BodyChecks {
                 return;
             }
         }
-        turning(storey, place, footprint);
+        turning(storey, footprint);
     }
 
-    private void turning(Body.Storey storey, String place, Footprint footprint) {
+    private void turning(Body.Storey storey, Footprint footprint) {
         double area = Footprint.of(Lists.immutable.of(storey.footprint())).area();
         if (!footprint.onLattice().isValid()) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: its footprint crosses or touches itself, or a court of its does not lie within it. Give the corners in"
-                            + " order around the storey.",
-                    place);
+                    ": its footprint crosses or touches itself, or a court of its does not lie within it. Give the corners in"
+                            + " order around the storey.");
         } else if (!(area > 0)) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: its footprint runs clockwise. Give the corners counterclockwise, seen from above.",
-                    place);
+                    ": its footprint runs clockwise. Give the corners counterclockwise, seen from above.");
         } else if (storey.courts()
                 .anySatisfy(court -> Footprint.of(Lists.immutable.of(court)).area() > 0)) {
-            fault(
-                    ShellFault.Part.STOREY,
+            faults.storey(
                     storey.name(),
-                    "%s: one of its courts runs counterclockwise. Give a court's corners clockwise, seen from above.",
-                    place);
+                    ": one of its courts runs counterclockwise. Give a court's corners clockwise, seen from above.");
         }
     }
 
@@ -183,18 +160,18 @@ final class BodyChecks {
         if (cellar && !(base.depth() > 0)) {
             fault(
                     ShellFault.Part.BASE,
-                    stack.name(),
-                    "Lowest floor%s: a heated cellar with its floor %.3f m below ground level; it must be more than 0 m."
+                    stack,
+                    "Lowest floor",
+                    ": a heated cellar with its floor %.3f m below ground level; it must be more than 0 m."
                             + " Give the depth, or a slab on ground.",
-                    of(stack),
                     base.depth());
         }
         if (base.kind() == Body.Base.Kind.SUSPENDED && base.crawlSpace().isEmpty()) {
             fault(
                     ShellFault.Part.BASE,
-                    stack.name(),
-                    "Lowest floor%s: a suspended floor without its crawl space. Give the crawl space's height and vents.",
-                    of(stack));
+                    stack,
+                    "Lowest floor",
+                    ": a suspended floor without its crawl space. Give the crawl space's height and vents.");
         }
     }
 
@@ -205,10 +182,10 @@ final class BodyChecks {
             if (!(height < top)) {
                 fault(
                         ShellFault.Part.BODY,
-                        stack.name(),
-                        "Ground%s: beside corner %d of the lowest storey it is %.3f m high; the walls end at %.3f m. A roof in the"
+                        stack,
+                        "Ground",
+                        ": beside corner %d of the lowest storey it is %.3f m high; the walls end at %.3f m. A roof in the"
                                 + " ground is not known: give a lower height, or the wall there as facing the ground.",
-                        of(stack),
                         i + 1,
                         height,
                         top);
@@ -222,9 +199,9 @@ final class BodyChecks {
         if (pitched && !roof.insulatedAtCeiling() && !(roof.pitch() >= FLATTEST && roof.pitch() <= STEEPEST)) {
             fault(
                     ShellFault.Part.ROOF,
-                    stack.name(),
-                    "Roof%s: its pitch is %.2f°; a pitched roof may have %.0f° to %.0f°. Give the pitch, or a flat roof.",
-                    of(stack),
+                    stack,
+                    "Roof",
+                    ": its pitch is %.2f°; a pitched roof may have %.0f° to %.0f°. Give the pitch, or a flat roof.",
                     roof.pitch(),
                     FLATTEST,
                     STEEPEST);
@@ -234,25 +211,25 @@ final class BodyChecks {
         if (sided && !(roof.lowSide() >= 0 && roof.lowSide() < sides)) {
             fault(
                     ShellFault.Part.ROOF,
-                    stack.name(),
-                    "Roof%s: its low side is side %d, but the top storey has the sides 0 to %d. Name one of them.",
-                    of(stack),
+                    stack,
+                    "Roof",
+                    ": its low side is side %d, but the top storey has the sides 0 to %d. Name one of them.",
                     roof.lowSide(),
                     sides - 1);
         }
         if (!(roof.parapetHeight() >= 0)) {
             fault(
                     ShellFault.Part.ROOF,
-                    stack.name(),
-                    "Roof%s: its parapet is %.3f m high; 0 m or more is allowed.",
-                    of(stack),
+                    stack,
+                    "Roof",
+                    ": its parapet is %.3f m high; 0 m or more is allowed.",
                     roof.parapetHeight());
         }
     }
 
     private void known(ShellFault.Part part, String name, String place, Optional<String> assembly) {
         if (assembly.isPresent() && !house.assemblies().containsKey(assembly.get())) {
-            fault(
+            faults.add(
                     part,
                     name,
                     "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one of: %s.",
@@ -262,7 +239,7 @@ final class BodyChecks {
         }
     }
 
-    private void fault(ShellFault.Part part, String name, String format, Object... values) {
-        faults.add(part, name, format, values);
+    private void fault(ShellFault.Part part, Body.Stack stack, String what, String format, Object... values) {
+        faults.add(part, stack.name(), "%s%s", what + of(stack), Format.of(format, values));
     }
 }

@@ -114,11 +114,7 @@ final class GivenSides {
 
     /** Whether a roof that slopes rises over a storey: its gable may come out over the house. */
     private boolean slopes(int storey) {
-        return stacks.top(storey) && !level(stacks.stack(storey).roof());
-    }
-
-    private static boolean level(Body.Roof roof) {
-        return roof.form().isLevel() || roof.insulatedAtCeiling();
+        return stacks.top(storey) && !stacks.stack(storey).roof().flatTop();
     }
 
     private double ends(int storey) {

@@ -328,7 +328,7 @@ final class StoreyPlan implements PlanRegions.Areas {
     private String place(ImmutableList<PlanRegions.Region> parts) {
         ImmutableList<Vertex> outline =
                 PlanRings.of(plan, parts.getFirst().cells()).rings().getFirst();
-        return say(
+        return Format.of(
                 "%.3f m², beginning at [%.3f m, %.3f m] of its outer faces",
                 parts.sumOfDouble(part -> PlanRings.of(plan, part.cells()).area()),
                 outline.getFirst().point().x(),
@@ -357,9 +357,5 @@ final class StoreyPlan implements PlanRegions.Areas {
             double outward = Footprint.outward(line, house.assembly(wall.assembly()));
             return against.orElse(outer ? outward : outward - Footprint.thickness(house.assembly(wall.assembly())));
         }));
-    }
-
-    private static String say(String format, Object... values) {
-        return Format.of(format, values);
     }
 }

@@ -31,33 +31,24 @@ public final class ExplicitFacets {
         MutableList<Facet> facets = Lists.mutable.empty();
         MutableSet<String> names = Sets.mutable.empty();
         for (Body.ExplicitSurface surface : body.surfaces()) {
-            String place = "Surface \"" + surface.name() + "\"";
             if (!names.add(surface.name())) {
-                faults.add(
-                        ShellFault.Part.SURFACE,
-                        surface.name(),
-                        "%s: the name is given twice. Give each surface its own name.",
-                        place);
+                faults.surface(surface.name(), ": the name is given twice. Give each surface its own name.");
             }
             surface.points()
                     .reject(body.points()::containsKey)
-                    .forEach(point -> faults.add(
-                            ShellFault.Part.SURFACE,
+                    .forEach(point -> faults.surface(
                             surface.name(),
-                            "%s: the point \"%s\" is not among the body's points. Define it, or name one that is.",
-                            place,
+                            ": the point \"%s\" is not among the body's points. Define it, or name one that is.",
                             point));
             if (surface.assembly().isPresent()
                     && !house.assemblies().containsKey(surface.assembly().get())) {
-                faults.add(
-                        ShellFault.Part.SURFACE,
+                faults.surface(
                         surface.name(),
-                        "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one that is.",
-                        place,
+                        ": the assembly \"%s\" is not among the house's assemblies. Define it, or name one that is.",
                         surface.assembly().get());
             }
             if (surface.points().allSatisfy(body.points()::containsKey)) {
-                facet(house, body, surface, place, faults).ifPresent(facets::add);
+                facet(house, body, surface, faults).ifPresent(facets::add);
             }
         }
         if (facets.isEmpty() && faults.isEmpty()) {
@@ -107,18 +98,16 @@ public final class ExplicitFacets {
                                             .reject(g -> g == facet)
                                             .castToCollection())));
             if (shared.size() >= 2 && alone && othersAgree) {
-                faults.add(
-                        ShellFault.Part.SURFACE,
+                faults.surface(
                         facets.get(f).name(),
-                        "Surface \"%s\": its points run clockwise, its neighbours' run counterclockwise seen from outdoors."
-                                + " Reverse them.",
-                        facets.get(f).name());
+                        ": its points run clockwise, its neighbours' run counterclockwise seen from outdoors."
+                                + " Reverse them.");
             }
         }
     }
 
     private static Optional<Facet> facet(
-            House house, Body.Explicit body, Body.ExplicitSurface surface, String place, ShellFaults faults) {
+            House house, Body.Explicit body, Body.ExplicitSurface surface, ShellFaults faults) {
         ImmutableList<Vertex> outline = Ring.tidy(
                 surface.points().collect(name -> Vertex.measured(body.points().get(name))));
         Optional<Assembly> assembly = house.assembly(surface.assembly());
@@ -133,11 +122,7 @@ public final class ExplicitFacets {
                 outline,
                 new Facet.Traits(surface.name(), -1, Double.NaN, mark));
         if (outline.size() < 3 || facet.doubleArea().length() == 0) {
-            faults.add(
-                    ShellFault.Part.SURFACE,
-                    surface.name(),
-                    "%s: its points lie on one line; at least three that do not are needed.",
-                    place);
+            faults.surface(surface.name(), ": its points lie on one line; at least three that do not are needed.");
             return Optional.empty();
         }
         Vertex area = facet.doubleArea();
@@ -145,12 +130,10 @@ public final class ExplicitFacets {
         Vertex worst = outline.maxBy(corner -> Math.abs(corner.minus(origin).dot(area)));
         double off = Vertex.metres(1) * Math.abs(worst.minus(origin).dot(area)) / area.length();
         if (off > OFF_PLANE) {
-            faults.add(
-                    ShellFault.Part.SURFACE,
+            faults.surface(
                     surface.name(),
-                    "%s: its corners do not lie in one plane; the one at (%.3f, %.3f, %.3f) m is %.1f mm off, %.0f mm are"
+                    ": its corners do not lie in one plane; the one at (%.3f, %.3f, %.3f) m is %.1f mm off, %.0f mm are"
                             + " allowed. Move it, or split the surface into triangles.",
-                    place,
                     worst.point().x(),
                     worst.point().y(),
                     worst.point().z(),

@@ -325,7 +325,7 @@ final class SolidChecks {
     }
 
     private void fault(Facet facet, String message) {
-        faults.add(ShellFault.Part.SURFACE, facet.name(), "Surface \"%s\": %s", facet.name(), message);
+        faults.surface(facet.name(), ": %s", message);
     }
 
     /** A facet in its own plane. */
