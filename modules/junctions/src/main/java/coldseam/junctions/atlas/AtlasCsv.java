@@ -42,13 +42,15 @@ public final class AtlasCsv {
                                 .map(cost -> cost.sourced(units))
                                 .orElse(""))
                 .with("place", row -> row.curve.sweep().origin())
-                .with("angle °", row -> number("%.1f", row.curve.sweep().setup().angle()))
+                .with(
+                        "angle °",
+                        row -> Format.of("%.1f", row.curve.sweep().setup().angle()))
                 .with("surface that changes", row -> row.curve.sweep().surface())
                 .with("its assembly", row -> row.curve.sweep().changed().name())
                 .with("other assembly", row -> other(row.curve.sweep()))
                 .with(
                         csv.head("insulation", Dimension.THICKNESS),
-                        row -> number("%.0f", units.value(row.point.thickness(), Dimension.THICKNESS)))
+                        row -> Format.of("%.0f", units.value(row.point.thickness(), Dimension.THICKNESS)))
                 .and(psi(
                         "psi external lower",
                         RoundingMode.FLOOR,
@@ -66,12 +68,12 @@ public final class AtlasCsv {
                         RoundingMode.CEILING,
                         measures -> measures.psiInternal().upper()))
                 .with("interval as narrow as asked", row -> row.measured(m -> m.met() ? "yes" : "no"))
-                .with("fRsi", row -> row.measured(m -> number("%.4f", m.temperatureFactor())))
+                .with("fRsi", row -> row.measured(m -> Format.of("%.4f", m.temperatureFactor())))
                 .with("pen line", row -> row.measured(m -> m.unbroken() ? "unbroken" : "broken"))
                 .with(
                         csv.head("neck", Dimension.THICKNESS),
-                        row -> row.measured(m -> number(narrow, units.value(m.neck(), Dimension.THICKNESS))))
-                .with("weakest path share", row -> row.measured(m -> number("%.4f", m.ratio())))
+                        row -> row.measured(m -> Format.of(narrow, units.value(m.neck(), Dimension.THICKNESS))))
+                .with("weakest path share", row -> row.measured(m -> Format.of("%.4f", m.ratio())))
                 .with("fits", row -> row.point.measures().isPresent() ? "yes" : "no")
                 .with("reason", row -> row.point.reasons().makeString(" "))
                 .text(curves.flatCollect(curve -> curve.points().collect(point -> new Row(curve, point))));
@@ -93,9 +95,5 @@ public final class AtlasCsv {
             case FIRST -> sweep.setup().second().map(each -> each.name()).orElse("");
             case SECOND, BOTH -> sweep.setup().first().name();
         };
-    }
-
-    private static String number(String format, double value) {
-        return Format.of(format, value);
     }
 }

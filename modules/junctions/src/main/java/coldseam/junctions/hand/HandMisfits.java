@@ -56,8 +56,8 @@ final class HandMisfits {
                     .map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure()))
                     .ifPresent(each -> band(drawing, second, each, each.transmittance(), reasons));
             if (!(Math.abs(drawing.angle() - setup.angle()) <= ANGLE)) {
-                reasons.add(Phrase.of(number("its legs meet at %.0f°, ", drawing.angle())
-                        + number("the house's surfaces at %.0f°", setup.angle())));
+                reasons.add(Phrase.of(Format.of("its legs meet at %.0f°, ", drawing.angle())
+                        + Format.of("the house's surfaces at %.0f°", setup.angle())));
             } else if (setup.upstand() > 0 && nothingStands(drawing.beyond(first), faces, setup)) {
                 reasons.add(Phrase.of("it draws no parapet, and one of ")
                         .andMillimetres(setup.upstand())
@@ -103,8 +103,9 @@ final class HandMisfits {
         transmittance(leg, transmittance, reasons);
         if (!(Math.abs(leg.factor() - band.exposure().factor()) <= FACTOR)) {
             reasons.add(Phrase.of(said(leg)
-                    + number(" faces a temperature factor of %.2f, ", leg.factor())
-                    + number("the house's surface one of %.2f", band.exposure().factor())));
+                    + Format.of(" faces a temperature factor of %.2f, ", leg.factor())
+                    + Format.of(
+                            "the house's surface one of %.2f", band.exposure().factor())));
         }
         ImmutableList<Sheet> has = thick(drawing.sheets(leg));
         ImmutableList<Sheet> needs = thick(layers(band));
@@ -172,16 +173,12 @@ final class HandMisfits {
             all = all.and(all.isEmpty() ? "" : ", ")
                     .andMillimetres(sheet.thickness())
                     .and(" of ")
-                    .and(number("%.3g W/(m·K)", sheet.conductivity()), sheet.conductivity(), Dimension.CONDUCTIVITY);
+                    .and(Format.of("%.3g W/(m·K)", sheet.conductivity()), sheet.conductivity(), Dimension.CONDUCTIVITY);
         }
         return all;
     }
 
     private static Phrase u(double transmittance) {
-        return Phrase.of(number("%.3f W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
-    }
-
-    private static String number(String format, double value) {
-        return Format.of(format, value);
+        return Phrase.of(Format.of("%.3f W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
     }
 }
