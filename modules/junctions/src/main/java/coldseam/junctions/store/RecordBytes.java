@@ -6,7 +6,6 @@ import coldseam.conduction.Solved;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.KeptBodyField;
-import coldseam.conduction.solid.SolidBody;
 import coldseam.files.OneOf;
 import coldseam.files.RecordParts;
 import coldseam.junctions.detail.Detail;
@@ -102,19 +101,21 @@ final class RecordBytes {
         return bytes.toByteArray();
     }
 
-    /** Where the fields of solutions are, which no tree holds; each is asked for a tree with such solutions alone. */
+    /** Where the fields of solutions are, which no tree holds. */
     interface Fields {
 
         /** For trees without solutions. */
-        Fields NONE = new Fields() {};
+        Fields NONE = (question, accuracy) -> {
+            throw new IllegalStateException("no solution was to be read");
+        };
 
-        default TemperatureField of(Section section, Accuracy accuracy) {
-            throw new IllegalStateException("no solution of a section was to be read");
-        }
-
-        default BodyField of(SolidBody body, Accuracy accuracy) {
-            throw new IllegalStateException("no solution of a body was to be read");
-        }
+        /**
+         * The field of what was solved.
+         *
+         * @param question a section or a body
+         * @return of a section a {@link TemperatureField}, of a body a {@link BodyField}
+         */
+        Object of(Record question, Accuracy accuracy);
     }
 
     /**
@@ -457,9 +458,10 @@ final class RecordBytes {
             Accuracy accuracy = (Accuracy) Lists.mutable.with(solution).detect(Accuracy.class::isInstance);
             for (int i = 0; i < solution.length; i++) {
                 if (solution[i] == Tag.FIELD) {
-                    solution[i] = solution[0] instanceof Section section
-                            ? new KeptField(() -> fields.of(section, accuracy))
-                            : new KeptBodyField(() -> fields.of((SolidBody) solution[0], accuracy));
+                    Record question = (Record) solution[0];
+                    solution[i] = question instanceof Section
+                            ? new KeptField(() -> (TemperatureField) fields.of(question, accuracy))
+                            : new KeptBodyField(() -> (BodyField) fields.of(question, accuracy));
                 }
             }
         }

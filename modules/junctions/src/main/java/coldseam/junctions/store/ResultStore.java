@@ -1,9 +1,6 @@
 package coldseam.junctions.store;
 
-import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
-import coldseam.conduction.TemperatureField;
-import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
@@ -38,17 +35,9 @@ public final class ResultStore implements Keeping {
     public ResultStore(KeptFolder folder, String tool, SectionSolving sections, BodySolving bodies) {
         this.folder = folder;
         this.tool = tool.getBytes(StandardCharsets.UTF_8);
-        this.fields = new RecordBytes.Fields() {
-            @Override
-            public TemperatureField of(Section section, Accuracy accuracy) {
-                return sections.solve(section, accuracy).field();
-            }
-
-            @Override
-            public BodyField of(SolidBody body, Accuracy accuracy) {
-                return bodies.solve(body, accuracy).field();
-            }
-        };
+        this.fields = (question, accuracy) -> question instanceof Section section
+                ? sections.solve(section, accuracy).field()
+                : bodies.solve((SolidBody) question, accuracy).field();
     }
 
     @Override

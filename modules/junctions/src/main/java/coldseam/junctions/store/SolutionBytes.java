@@ -4,7 +4,6 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
-import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.KeptBodyField;
 import coldseam.conduction.solid.SolidBody;
@@ -50,26 +49,18 @@ final class SolutionBytes {
      * @param field of what follows the numbers
      */
     static Solution read(byte[] content, Section section, Accuracy accuracy, Function<byte[], TemperatureField> field) {
-        byte[] packed = parts(content)[1];
-        return (Solution)
-                RecordBytes.read(parts(content)[0], Lists.immutable.of(section, accuracy), new RecordBytes.Fields() {
-                    @Override
-                    public TemperatureField of(Section none, Accuracy neither) {
-                        return field.apply(packed);
-                    }
-                });
+        byte[][] parts = parts(content);
+        return (Solution) RecordBytes.read(
+                parts[0], Lists.immutable.of(section, accuracy), (none, neither) -> field.apply(parts[1]));
     }
 
     /** The answer to a question. */
     static BodySolution read(byte[] content, SolidBody body, Accuracy accuracy) {
-        byte[] packed = parts(content)[1];
-        return (BodySolution)
-                RecordBytes.read(parts(content)[0], Lists.immutable.of(body, accuracy), new RecordBytes.Fields() {
-                    @Override
-                    public BodyField of(SolidBody none, Accuracy neither) {
-                        return KeptBodyField.unpacked(packed, body);
-                    }
-                });
+        byte[][] parts = parts(content);
+        return (BodySolution) RecordBytes.read(
+                parts[0],
+                Lists.immutable.of(body, accuracy),
+                (none, neither) -> KeptBodyField.unpacked(parts[1], body));
     }
 
     private static byte[][] parts(byte[] content) {
