@@ -98,7 +98,7 @@ class HouseFileTest {
     @ParameterizedTest
     @CsvSource({
         "softwood, 0.13, , true",
-        "oriented strand board, 0.13, , true",
+        "cross-laminated timber, 0.13, , true",
         "plain blocks, 0.18, , false",
         "plain blocks, 0.18, true, true",
         "oak-coloured blocks, 0.18, false, false",
