@@ -72,4 +72,22 @@ class AimTest {
         assertTrue(Conduction.solve(layers, accuracy.aimedAt("attic", 1e-6)).unknowns() < 200);
         assertThrows(IllegalArgumentException.class, () -> Conduction.solve(layers, accuracy.aimedAt("indoor", 0)));
     }
+
+    /** Of two rooms of one temperature each alone has a field of its own, but what is read from is exact: it is not refined for ever. */
+    @Test
+    void twoRoomsAreAsWarm() {
+        Section layers = Sketch.of("layers before two rooms")
+                .rectangle(0.035, 0, 0, 1000, 100)
+                .rectangle(2.3, 0, 100, 1000, 300)
+                .environment("outdoor", 0, 0.04)
+                .environment("indoor", 20, 0.25)
+                .environment("next room", 20, 0.25)
+                .boundary("indoor", 0, 0, 500, 0)
+                .boundary("next room", 500, 0, 1000, 0)
+                .boundary("outdoor", 0, 300, 1000, 300)
+                .section();
+        Solution solution = Conduction.solve(layers, new Accuracy(1e-2, 400_000).aimedAt("indoor", 0.0025));
+        assertTrue(solution.met(), () -> solution.outcome() + "");
+        assertTrue(solution.unknowns() < 20_000, solution.unknowns() + " unknowns");
+    }
 }

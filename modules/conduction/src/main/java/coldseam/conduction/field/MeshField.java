@@ -50,6 +50,11 @@ public final class MeshField {
         }
     }
 
+    /** °C at each node, as it is now: the array itself, of which no more is used than there are nodes. */
+    public double[] temperature() {
+        return temperature;
+    }
+
     /** The field as it is now, to be kept. */
     public TriangleField kept(double[] gap) {
         return TriangleField.of(section, lattice, mesh, temperature, gap);

@@ -46,6 +46,8 @@ final class SectionSolver {
     private final int mostUnknowns;
     /** K, of the temperature aimed at; 0 where none is, or it was not asked for yet. */
     private double aimError;
+    /** What was proven when the coupling was as narrow as asked, from when on temperatures alone were solved for; else null. */
+    private HeatFlowForm proven;
 
     /** @param allowed unknowns by the memory */
     SectionSolver(Section section, Accuracy accuracy, int allowed) {
@@ -87,8 +89,14 @@ final class SectionSolver {
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             turn.before(2.0 * mesh.nodes);
-            refinement.solve();
-            field.set(refinement.u);
+            if (proven == null) {
+                refinement.solve();
+                field.set(refinement.u);
+            } else {
+                refinement.solveTemperature();
+                field.set(refinement.u);
+                refinement.estimateGaps(field.temperature(), temperatures);
+            }
             surfaces = field.surfaces(surfaces);
             probes = field.probes(probes);
             met = refinement.relativeWidth <= accuracy.relativeWidth();
@@ -112,6 +120,10 @@ final class SectionSolver {
             if (steady) {
                 refinement.refine(0.95 * accuracy.relativeWidth(), mostUnknowns / 2);
             } else {
+                if (proven == null && !refinement.jumps() && refinement.held() == 0) {
+                    proven = refinement.forms();
+                    refinement.compareGaps(field.temperature(), temperatures);
+                }
                 refinement.refineForLowest(accuracy.aim().orElseThrow().kelvin(), mostUnknowns / 2);
             }
             if (mesh.nodes == before) {
@@ -123,7 +135,7 @@ final class SectionSolver {
         }
         Outcome outcome = outcome(met, steady);
         outcome.note().ifPresent(notes::add);
-        HeatFlowForm form = refinement.forms();
+        HeatFlowForm form = proven == null ? refinement.forms() : proven;
         ImmutableList<String> names = section.environments().collect(Environment::name);
         double[][] sets = HeatFlowForm.units(names.size());
         ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);

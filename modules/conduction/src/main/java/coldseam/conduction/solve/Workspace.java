@@ -13,6 +13,7 @@ final class Workspace {
     final Dissection dissection = new Dissection();
     final Fronts fronts = new Fronts();
     final FrontalSolver solver = new FrontalSolver(fronts);
+    final Residuals residuals = new Residuals();
 
     private Workspace() {}
 
