@@ -8,8 +8,8 @@ import java.util.Optional;
  * @param relativeWidth the largest width of the total coupling's interval over its middle that is accepted, greater than
  *     zero
  * @param maximumUnknowns where refinement ends even if the width is not met, at least 100
- * @param aim what besides the coupling is to be known well, if anything; a body's coupling may then stay ten times as wide, since
- *     its last levels are solved for their temperature alone
+ * @param aim what besides the coupling is to be known well, if anything; the last levels are then solved for their temperature
+ *     alone, so that a section's coupling gets no narrower, and a body's may stay ten times as wide
  * @param temperatures whether temperatures are read from it; where none are, a body's are left as they prove the coupling
  */
 public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> aim, boolean temperatures) {
