@@ -1,5 +1,7 @@
 package coldseam.conduction.solid;
 
+import java.util.stream.IntStream;
+
 /**
  * A box with faces at right angles to the axes, from one corner to the opposite one; m.
  *
@@ -28,5 +30,10 @@ public record Cuboid(Place from, Place to) {
     /** The length in a direction. */
     public double size(int direction) {
         return high(direction) - low(direction);
+    }
+
+    /** Whether another lies in it as a whole. */
+    public boolean covers(Cuboid other) {
+        return IntStream.range(0, 3).allMatch(d -> low(d) <= other.low(d) && high(d) >= other.high(d));
     }
 }

@@ -56,6 +56,7 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
                 HandBounds.material(solid.material(), solid.conductivity(), each.place(), faults);
             }
         });
+        covered(file, body, faults);
         for (DrawingFault fault : BodySolver.faults(body)) {
             faults.add(place(file, fault), fault.text(), "", "");
         }
@@ -66,6 +67,22 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
         chi.ifPresent(each -> each.faults(body)
                 .forEach(text -> faults.add(file.chi().orElseThrow().place(), text, "", "")));
         return faults.count() > before ? Optional.empty() : Optional.of(new DrawnBody(body, unit, chi));
+    }
+
+    /** Refuses what one later box leaves nothing of: whoever painted it meant it to be there. */
+    private static void covered(FileDrawnBody file, SolidBody body, Faults faults) {
+        body.painted()
+                .forEachWithIndex((box, i) -> body.painted()
+                        .drop(i + 1)
+                        .detectOptional(later -> later.box().covers(box.box()))
+                        .map(later -> file.painted()
+                                .get(body.painted().lastIndexOf(later))
+                                .place())
+                        .ifPresent(over -> faults.add(
+                                file.painted().get(i).place(),
+                                "what is painted later leaves something of a box",
+                                "nothing: the box of line " + over.line() + " covers it whole",
+                                "paint it after that one, or remove it")));
     }
 
     private static Position place(FileDrawnBody file, DrawingFault fault) {

@@ -229,6 +229,15 @@ class DrawnBodyTest {
         assertTrue(faults(WALL.replace("0.04, box", "501, box")).contains("conductivity is out of range; got 501"));
     }
 
+    /** A bracket that is painted before its wall is not there. */
+    @Test
+    void aBoxThatALaterOneCoversIsRefused() {
+        String bracket = "- {material: steel, conductivity: 50, box: [0, 0, 1, 1, 1, 19]}\n";
+        int wall = WALL.indexOf("- {material");
+        assertTrue(faults(WALL.substring(0, wall) + bracket + WALL.substring(wall))
+                .contains("what is painted later leaves something of a box; got nothing: the box of line "));
+    }
+
     @Test
     void aSectionIsStillASection() throws IOException {
         Path path = Path.of(System.getProperty("coldseam.root"), "fixtures", "sections", "flat-roof-edge.yaml");

@@ -82,6 +82,9 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                         + dewPoint;
     }
 
+    /** kg/m², 0.001 lb/ft²; less would be printed as nothing. */
+    private static final double SHOWN = 0.005;
+
     private static final ImmutableList<RuleWords<?>> ALL = Lists.immutable.of(
             new RuleWords<>(
                     CondensationInsideRule.Found.class,
@@ -560,7 +563,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                 month(found.year().wettest().month()),
                 found.year().wettestPlane());
         return found.accumulates()
-                ? most + ", and after a year " + say.say(found.year().left(), Dimension.MASS_PER_AREA) + " are left"
+                ? most + ", and after a year " + (found.year().left() < SHOWN ? "less than " : "")
+                        + say.say(Math.max(SHOWN, found.year().left()), Dimension.MASS_PER_AREA) + " are left"
                 : most + "; " + say.say(Condensation.MOST, Dimension.MASS_PER_AREA)
                         + " is the most that is usually allowed (DIN 4108-3, from memory)";
     }
