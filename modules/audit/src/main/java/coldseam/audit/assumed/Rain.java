@@ -2,6 +2,7 @@ package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Control;
@@ -13,6 +14,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -38,26 +40,38 @@ public final class Rain {
     /** Cosine of 20°; flatter, tiles and slates want a roof under them that keeps rain out by itself (common practice, no source). */
     private static final double TILED = 0.9397;
 
+    /** From the middle to the edges; 2 % are usual, of which deflection takes a part (common practice, no source). */
+    private static final double LEAST_FALL = 0.01;
+
+    /** One of them an overflow (common practice, no source). */
+    public static final int DRAINS = 2;
+
+    /** m² that a drain of usual size serves (common practice, no source). */
+    public static final double DRAINED = 150;
+
     private static final double STRAIGHT_ON = 180;
 
     /** m, within which heights are one. */
     private static final double NEARLY = 0.01;
 
-    /** Flat roofs and decks of which no layer is cut to falls. */
-    public static final Assumption<Surface> NO_FALLS =
-            audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && !(fall(surface) > 0));
+    /** Flat roofs and decks of which no layer is cut to falls, or by next to nothing. */
+    public static final Assumption<Surface> NO_FALLS = audit -> OfHouse.surfaces(
+            audit, surface -> isRainedOn(surface) && !(fall(surface) > LEAST_FALL * Spans.across(surface) / 2));
+
+    /** Flat roofs and decks that parapets and walls stand round, with fewer drains and scuppers than one that is choked leaves. */
+    public static final Assumption<FewDrains> FEW_DRAINS =
+            audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && isEnclosed(surface, audit.shell()))
+                    .collect(surface -> new FewDrains(surface, drains(audit, surface)))
+                    .select(few -> few.drains() > 0
+                            && (few.drains() < DRAINS
+                                    || few.drains() * DRAINED < few.surface().externalArea()));
 
     /**
      * Flat roofs and decks that parapets and walls stand round, on which no drain or scupper is listed; one that goes on into another
      * is left out.
      */
     public static final Assumption<Surface> ENCLOSED = audit -> OfHouse.surfaces(
-            audit,
-            surface -> isRainedOn(surface)
-                    && isEnclosed(surface, audit.shell())
-                    && audit.points()
-                            .noneSatisfy(row ->
-                                    row.kind().drains() && row.surface().name().equals(surface.name())));
+            audit, surface -> isRainedOn(surface) && isEnclosed(surface, audit.shell()) && drains(audit, surface) == 0);
 
     /** Seams along which the rain of a slope comes down level before what rises beyond, with no drain or scupper on either. */
     public static final Assumption<JunctionRow> LEVEL_GUTTER = audit -> audit.junctions()
@@ -110,6 +124,13 @@ public final class Rain {
     private Rain() {}
 
     /**
+     * A roof or deck that drains badly where it does.
+     *
+     * @param drains and scuppers that are listed there
+     */
+    public record FewDrains(Surface surface, int drains) {}
+
+    /**
      * Walls with wood near the ground.
      *
      * @param height m, of the lowest of their floors over the ground beside it
@@ -143,12 +164,18 @@ public final class Rain {
     }
 
     /** m, by which its layers are thicker in one place than in another. */
-    private static double fall(Surface surface) {
+    public static double fall(Surface surface) {
         return surface.assembly().map(Assembly::layers).orElseThrow().sumOfDouble(Rain::fall);
     }
 
     private static double fall(Layer layer) {
         return layer.taper().map(taper -> taper.thickest() - layer.thickness()).orElse(0.0);
+    }
+
+    private static int drains(Audit audit, Surface surface) {
+        return (int) audit.points()
+                .select(row -> row.kind().drains() && row.surface().name().equals(surface.name()))
+                .sumOfInt(PointRow::number);
     }
 
     private static boolean isEnclosed(Surface surface, Shell shell) {

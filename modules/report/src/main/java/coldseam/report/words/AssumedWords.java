@@ -134,6 +134,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.ENCLOSED,
                     (surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
                             + ", walls or parapets all round (no drain or scupper is listed there)"),
+            each(
+                    Rain.FEW_DRAINS,
+                    (few, say) -> "that "
+                            + Phrases.count(few.drains(), "drain or scupper takes", "drains or scuppers take")
+                            + " the rain off \"" + few.surface().name() + "\", walls or parapets all round ("
+                            + Rain.DRAINS
+                            + ", one of them an overflow, and one for each " + say.say(Rain.DRAINED, AREA)
+                            + ", are usual)"),
             all(
                     Rain.LEVEL_GUTTER,
                     (rows, say) -> "that rain leaves " + length(rows, say)
@@ -142,7 +150,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.NO_FALLS,
                     (surfaces, say) -> "that "
                             + say.say(surfaces.sumOfDouble(Surface::externalArea), AREA)
-                            + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls)"),
+                            + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls"
+                            + (surfaces.anySatisfy(roof -> Rain.fall(roof) > 0) ? " of 1 % or more)" : ")")),
             each(
                     Rain.SEAMED,
                     (seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
