@@ -95,9 +95,12 @@ public enum TypicalBuild {
                         .toImmutableSet();
         JunctionKind kind = detail.junction();
         ImmutableList<BandDrawing.Built> only = drawing.only().bands();
-        Assembly first = drawing.only().contrasts().contains(BandDrawing.Contrast.ONE_MONOLITHIC)
+        ImmutableList<BandDrawing.Contrast> contrasts = drawing.only().contrasts();
+        Assembly first = contrasts.contains(BandDrawing.Contrast.ONE_MONOLITHIC)
                 ? assembly(BuildUps.monolithic())
-                : inside(kind, 0, usual.first(), inside);
+                : contrasts.contains(BandDrawing.Contrast.ONE_IN_ITS_FRAME)
+                        ? assembly(BuildUps.inItsFrame(kind.faces().get(0)))
+                        : inside(kind, 0, usual.first(), inside);
         return usual.between(
                 built(kind, 0, first, only),
                 usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
@@ -122,7 +125,7 @@ public enum TypicalBuild {
         if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
             return BuildUps.all().get(use).masonry();
         }
-        return asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN)
+        return !framed && (asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN))
                 ? BuildUps.all().get(use).frame()
                 : usual;
     }

@@ -92,7 +92,9 @@ public record BandDrawing(
         /** The insulation lies inside what carries the one and outside what carries the other. */
         SIDES_CHANGE("insulation changes sides"),
         /** What carries is all that insulates the one, and not the other. */
-        ONE_MONOLITHIC("one monolithic");
+        ONE_MONOLITHIC("one monolithic"),
+        /** A frame's bays hold all that insulates the one, and not the other. */
+        ONE_IN_ITS_FRAME("one insulated in its frame alone");
 
         private final String words;
 

@@ -119,10 +119,13 @@ record Scene(
     private static boolean differ(Band first, Band second, BandDrawing.Contrast contrast) {
         return switch (contrast) {
             case SIDES_CHANGE -> second.carrying().opposite(first.carrying());
-            case ONE_MONOLITHIC ->
-                Band.built(Optional.of(first), Statement.Build.MONOLITHIC)
-                        != Band.built(Optional.of(second), Statement.Build.MONOLITHIC);
+            case ONE_MONOLITHIC -> oneIs(Statement.Build.MONOLITHIC, first, second);
+            case ONE_IN_ITS_FRAME -> oneIs(Statement.Build.IN_ITS_FRAME, first, second);
         };
+    }
+
+    private static boolean oneIs(Statement.Build build, Band first, Band second) {
+        return Band.built(Optional.of(first), build) != Band.built(Optional.of(second), build);
     }
 
     private static Band first(JunctionSetup setup) {
