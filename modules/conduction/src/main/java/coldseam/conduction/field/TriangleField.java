@@ -43,7 +43,7 @@ public final class TriangleField implements TemperatureField {
      * The field on a mesh as it is now.
      *
      * @param temperature of each node, °C
-     * @param gap of each triangle, W/(m·K), or W/K if axisymmetric
+     * @param gap of each triangle, W/(m·K), or W/K if axisymmetric; an estimate where a surface temperature was aimed at
      */
     static TriangleField of(Section section, Lattice lattice, Mesh mesh, double[] temperature, double[] gap) {
         return new TriangleField(
