@@ -512,7 +512,7 @@ class ShapeHousesTest {
         double floor = 0.4;
         assertEquals(9 * (2 + slab) - 2 * 1.6 * deep, area(shell, "cellar south wall, below ground"), NODES);
         assertEquals(9 * (2 + slab) - 3.4 * deep, area(shell, "cellar north wall, below ground"), NODES);
-        assertEquals(7 * (2 + slab) - 1.4 * 0.45, area(shell, "cellar east wall, below ground"), NODES);
+        assertEquals(7 * (2 + slab) - 1.4 * 0.5, area(shell, "cellar east wall, below ground"), NODES);
         assertEquals(
                 9 * (2 + slab + floor),
                 area(shell, "cellar south wall") + area(shell, "cellar south wall, below ground"),
@@ -526,7 +526,7 @@ class ShapeHousesTest {
                                 name -> ShellBuilderTest.surface(shell, name).openingArea()),
                 NODES);
         assertEquals(
-                2 * (1.6 + 2 * deep) + 3.4 + 2 * deep + 1.4 + 2 * 0.45,
+                2 * (1.6 + 2 * deep) + 3.4 + 2 * deep + 1.4 + 2 * 0.5,
                 ShellBuilderTest.length(shell, JunctionKind.LIGHT_WELL),
                 NODES);
         assertEquals(32, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
