@@ -25,10 +25,10 @@ class RoofOnTheSlabTest {
               points:
                 a: [0 m, 0 m, 0 m]
                 b: [10 m, 0 m, 0 m]
-                c: [10 m, 8 m, 0 m]
-                d: [0 m, 8 m, 0 m]
-                e: [0 m, 4 m, 7.2 m]
-                f: [10 m, 4 m, 7.2 m]
+                c: [10 m, 14 m, 0 m]
+                d: [0 m, 14 m, 0 m]
+                e: [0 m, 7 m, HEIGHT]
+                f: [10 m, 7 m, HEIGHT]
               surfaces:
                 slab: {points: [a, d, c, b], assembly: slab, use: floor, faces: ground}
                 south slope: {points: [a, b, f, e], assembly: roof, use: roof}
@@ -41,11 +41,18 @@ class RoofOnTheSlabTest {
     @TempDir
     Path folder;
 
+    private Audit audit(String height) throws IOException {
+        String first = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        Path file = Files.writeString(
+                folder.resolve("house.yaml"),
+                first.substring(0, first.indexOf("body:")) + BODY.replace("HEIGHT", height));
+        return HouseAudit.of(file, Bench.SHARED).compute();
+    }
+
+    /** Slopes of 36°: no slab edge is drawn under one. */
     @Test
     void seamsThatNothingStandsInForAreToldApart() throws IOException {
-        String first = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
-        Path file = Files.writeString(folder.resolve("house.yaml"), first.substring(0, first.indexOf("body:")) + BODY);
-        Audit audit = HouseAudit.of(file, Bench.SHARED).compute();
+        Audit audit = audit("5 m");
         ImmutableList<Finding> edges = audit.findings()
                 .select(finding -> finding.breaches()
                         .anySatisfy(breach -> breach.evidence() instanceof DetailNotChosenRule.Found found
@@ -60,15 +67,26 @@ class RoofOnTheSlabTest {
                 Lists.immutable.of(
                         "south side, ground floor, where the lowest floor meets the roof",
                         "north side, ground floor, where the lowest floor meets the roof"),
-                audit.junctions()
-                        .select(row -> row.kindLabel().equals("slab edge")
-                                && row.sheet().isEmpty())
-                        .collect(row -> row.edge().place())
-                        .toImmutableList());
+                placesOfNone(audit));
+    }
+
+    /** Slopes of 61°. */
+    @Test
+    void aSteepRoofHasItsSlabEdgesAndItsRidge() throws IOException {
+        Audit audit = audit("12.6 m");
+        assertEquals(Lists.immutable.empty(), placesOfNone(audit));
         // 58° between the slopes, measured indoors.
         assertTrue(audit.junctions()
                 .detect(row -> row.kindLabel().equals("ridge"))
                 .sheet()
                 .isPresent());
+    }
+
+    private static ImmutableList<String> placesOfNone(Audit audit) {
+        return audit.junctions()
+                .select(row ->
+                        row.kindLabel().equals("slab edge") && row.sheet().isEmpty())
+                .collect(row -> row.edge().place())
+                .toImmutableList();
     }
 }
