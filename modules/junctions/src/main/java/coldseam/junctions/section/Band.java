@@ -48,6 +48,7 @@ public record Band(
      * One layer.
      *
      * @param layer as solved
+     * @param role the part it plays: a lining outside of all that carries, such as a garage's, is a cladding
      * @param inside m, on the line across the section that the band's own inner face is on
      * @param outside m, likewise
      * @param solvedInside m; differs from {@code inside} beside a membrane, whose place its neighbour takes
@@ -57,17 +58,13 @@ public record Band(
      */
     public record Stratum(
             EquivalentLayer layer,
+            Role role,
             double inside,
             double outside,
             double solvedInside,
             double solvedOutside,
             double conductivity,
             boolean insulates) {
-
-        /** The part it plays. */
-        public Role role() {
-            return layer.layer().role();
-        }
 
         /** Whether it takes part in the conduction. */
         public boolean solved() {
@@ -77,6 +74,7 @@ public record Band(
         private Stratum moved(double metres) {
             return new Stratum(
                     layer,
+                    role,
                     inside + metres,
                     outside + metres,
                     solvedInside + metres,
@@ -128,10 +126,15 @@ public record Band(
         EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
         MutableList<Stratum> strata = Lists.mutable.empty();
         boolean unbridged = stack.layers().anySatisfy(layer -> insulates(layer, true));
+        boolean shared = exposure.kind() == Exposure.Kind.PARTY;
+        int carries = stack.layers().detectLastIndex(layer -> layer.layer().role() == Role.STRUCTURE);
         double inside = 0;
         double solvedTo = 0;
         double resistance = 0;
         for (EquivalentLayer layer : stack.layers()) {
+            Role named = layer.layer().role();
+            boolean outer = !shared && named == Role.FINISH && carries >= 0 && strata.size() > carries;
+            Role role = outer ? Role.CLADDING : named;
             double outside = inside + layer.thickness();
             if (layer.part() == EquivalentLayer.Part.CARRIES_HEAT) {
                 // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own
@@ -139,6 +142,7 @@ public record Band(
                 double wide = outside - solvedTo;
                 strata.add(new Stratum(
                         layer,
+                        role,
                         inside,
                         outside,
                         solvedTo,
@@ -148,7 +152,7 @@ public record Band(
                 solvedTo = outside;
                 resistance += layer.resistance();
             } else {
-                strata.add(new Stratum(layer, inside, outside, inside, outside, layer.conductivity(), false));
+                strata.add(new Stratum(layer, role, inside, outside, inside, outside, layer.conductivity(), false));
             }
             inside = outside;
         }
