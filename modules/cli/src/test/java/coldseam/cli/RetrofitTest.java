@@ -342,6 +342,10 @@ class RetrofitTest {
         // test.
         Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Bench.NARROW)
                 .compute();
+        assertEquals(
+                "Under found the house file says nothing of \"floor\": name what was there, or itself where it stays as it is"
+                        + " (floor: floor).",
+                new FoundWords(cottage, UnitSystem.SI).lines().getLast());
         BridgeSheet<JunctionResult> jamb = seam(cottage, "jamb").sheet().orElseThrow();
         assertTrue(jamb.chosen());
         assertFalse(jamb.result().penLine().unbroken());

@@ -5,6 +5,9 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.conduction.Point;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
@@ -12,6 +15,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, beside what is planned there. */
@@ -25,10 +29,30 @@ public final class FoundWords {
         this.units = units;
     }
 
-    /** A line for each seam as it was found, those that nobody knows included, each followed by what is planned. */
+    /** A line for each seam as it was found, those that nobody knows included, each followed by what is planned; what to say for more. */
     public ImmutableList<String> lines() {
         return audit.sheets()
-                .flatCollect(planned -> audit.found().orElseThrow().of(planned).collect(seam -> line(planned, seam)));
+                .flatCollect(planned -> audit.found().orElseThrow().of(planned).collect(seam -> line(planned, seam)))
+                .newWithAll(toName());
+    }
+
+    /** Build-ups that stay and that the house file does not name under {@code found}. */
+    private ImmutableList<String> toName() {
+        Retrofit retrofit = audit.house().retrofit().orElseThrow();
+        Retrofit.Found said = retrofit.found().orElseThrow();
+        ImmutableList<String> names = audit.shell()
+                .surfaces()
+                .select(surface -> surface.staysIn(retrofit))
+                .collect(Surface::assembly)
+                .flatCollect(each -> each.map(Assembly::name).stream().toList())
+                .reject(said.assemblies()::containsKey)
+                .distinct();
+        return names.isEmpty()
+                ? names
+                : Lists.immutable.of("Under found the house file says nothing of "
+                        + Phrases.listed(names.collect(name -> "\"" + name + "\""))
+                        + ": name what was there, or itself where it stays as it is (" + names.getFirst() + ": "
+                        + names.getFirst() + ").");
     }
 
     private String line(BridgeSheet<JunctionResult> planned, AsFound.Seam seam) {
