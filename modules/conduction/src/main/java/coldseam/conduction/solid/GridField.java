@@ -136,61 +136,12 @@ final class GridField implements BodyField {
     /** ∫ k ∇u · ∇T over what is seen of each painted box, of all that the multiplicity counts; W·K where u is in K as well. */
     double[] with(GridField unit) {
         double[] sums = new double[grid.painted.body.painted().size()];
-        double[] size = new double[3];
-        double[] own = new double[3];
-        double[] other = new double[3];
+        double[] scratch = new double[temperature.length];
         for (int cell = 0; cell < grid.cells; cell++) {
-            double volume = 1;
-            int[] above = new int[3];
-            for (int d = 0; d < 3; d++) {
-                size[d] = grid.size(cell, d);
-                volume *= size[d];
-                above[d] = grid.parent[d][grid.slab[d][cell]];
-            }
-            double product = 0;
-            for (int g = 0; g < 27; g++) {
-                slope(cell, size, g % 3, g / 3 % 3, g / 9, own);
-                unit.slope(cell, size, g % 3, g / 3 % 3, g / 9, other);
-                product += Basis.WEIGHT[g % 3]
-                        * Basis.WEIGHT[g / 3 % 3]
-                        * Basis.WEIGHT[g / 9]
-                        * (own[0] * other[0] + own[1] * other[1] + own[2] * other[2]);
-            }
-            sums[grid.painted.piece[grid.painted.cell(above[0], above[1], above[2])]] +=
-                    grid.painted.body.multiplicity() * grid.k[cell] * volume * product;
+            sums[piece(cell)] += grid.painted.body.multiplicity()
+                    * system.product(cell, unit.temperature, temperature, scratch);
         }
         return sums;
-    }
-
-    /** (Output) ∇u, K/m, at a Gauss point of a cell. */
-    private void slope(int cell, double[] size, int gx, int gy, int gz, double[] out) {
-        double dx = 0;
-        double dy = 0;
-        double dz = 0;
-        double[] value = Basis.VALUE[gx];
-        double[] slope = Basis.SLOPE[gx];
-        double[] valueY = Basis.VALUE[gy];
-        double[] slopeY = Basis.SLOPE[gy];
-        double[] all = temperature;
-        int row = 9 * cell;
-        for (int c = 0; c < 3; c++) {
-            double valueZ = Basis.VALUE[gz][c];
-            double slopeZ = Basis.SLOPE[gz][c];
-            for (int b = 0; b < 3; b++) {
-                int i = system.row[row++];
-                double low = all[i];
-                double middle = all[i + 1];
-                double high = all[i + 2];
-                double along = 0 + value[0] * low + value[1] * middle + value[2] * high;
-                double rise = 0 + slope[0] * low + slope[1] * middle + slope[2] * high;
-                dx += rise * valueY[b] * valueZ;
-                dy += along * slopeY[b] * valueZ;
-                dz += along * valueY[b] * slopeZ;
-            }
-        }
-        out[0] = dx / size[0];
-        out[1] = dy / size[1];
-        out[2] = dz / size[2];
     }
 
     @Override
