@@ -138,8 +138,8 @@ final class GridField implements BodyField {
         double[] sums = new double[grid.painted.body.painted().size()];
         double[] scratch = new double[temperature.length];
         for (int cell = 0; cell < grid.cells; cell++) {
-            sums[piece(cell)] += grid.painted.body.multiplicity()
-                    * system.product(cell, unit.temperature, temperature, scratch);
+            sums[piece(cell)] +=
+                    grid.painted.body.multiplicity() * system.product(cell, unit.temperature, temperature, scratch);
         }
         return sums;
     }

@@ -48,9 +48,9 @@ final class FaceWays {
         LineString ring = polygon.getExteriorRing();
         LineString line = Shapes.line(taut);
         if (line.getLength() < NEAR
-                || ring.buffer(NEAR).covers(line)
                 || ring.distance(line.getStartPoint()) > ON
-                || ring.distance(line.getEndPoint()) > ON) {
+                || ring.distance(line.getEndPoint()) > ON
+                || staysNear(ring, taut) && ring.buffer(NEAR).covers(line)) {
             return Optional.empty();
         }
         LengthIndexedLine places = new LengthIndexedLine(ring);
@@ -65,6 +65,18 @@ final class FaceWays {
                 .or(() -> straightAcross(polygon, taut.getFirst(), taut.getLast()))
                 .or(() ->
                         straightAcross(polygon, taut.getLast(), taut.getFirst()).map(ImmutableList::toReversed));
+    }
+
+    /** Whether the middle of each piece is near: quick to say, and most lines that are not good show by it. */
+    private static boolean staysNear(LineString ring, ImmutableList<Point> line) {
+        for (int i = 1; i < line.size(); i++) {
+            if (ring.distance(Shapes.FACTORY.createPoint(
+                            Shapes.coordinate(line.get(i - 1).middle(line.get(i)))))
+                    > NEAR + ON) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Straight through to the side on which the other place lies, and along it. */
