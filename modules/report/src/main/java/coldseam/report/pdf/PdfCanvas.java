@@ -152,7 +152,7 @@ final class PdfCanvas implements Canvas {
             stream.beginText();
             stream.setFont(fonts.get(type.face()), (float) type.size());
             if (turn == 0) {
-                stream.newLineAtOffset(rounded(at.x() - back), rounded(at.y()));
+                command(at.x() - back, at.y(), "Td");
             } else {
                 stream.setTextMatrix(
                         Matrix.getRotateInstance(radians, (float) (at.x() - back * Math.cos(radians)), (float)
@@ -190,15 +190,40 @@ final class PdfCanvas implements Canvas {
     }
 
     private void trace(ImmutableList<Spot> spots) throws IOException {
-        boolean first = true;
+        String operator = "m";
         for (Spot spot : spots) {
-            if (first) {
-                stream.moveTo(rounded(spot.x()), rounded(spot.y()));
-            } else {
-                stream.lineTo(rounded(spot.x()), rounded(spot.y()));
-            }
-            first = false;
+            command(spot.x(), spot.y(), operator);
+            operator = "l";
         }
+    }
+
+    /**
+     * An operator with a place, to a hundredth of a point. PDFBox would write five digits behind the point of each number, and no
+     * {@code float} is so near to 441.98 that the last three are none: a tenth of all that is drawn.
+     */
+    @SuppressWarnings("deprecation")
+    private void command(double x, double y, String operator) throws IOException {
+        StringBuilder out = new StringBuilder();
+        hundredths(Math.round(x * 100), out);
+        hundredths(Math.round(y * 100), out);
+        stream.appendRawCommands(out.append(operator).append('\n').toString());
+    }
+
+    /** (Output) A number of hundredths as a decimal, and a space. */
+    static void hundredths(long count, StringBuilder out) {
+        long size = Math.abs(count);
+        if (count < 0) {
+            out.append('-');
+        }
+        out.append(size / 100);
+        long rest = size % 100;
+        if (rest > 0) {
+            out.append('.').append(rest / 10);
+        }
+        if (rest % 10 > 0) {
+            out.append(rest % 10);
+        }
+        out.append(' ');
     }
 
     private void ring(Spot centre, double radius) throws IOException {

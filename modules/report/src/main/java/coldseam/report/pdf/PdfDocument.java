@@ -22,6 +22,7 @@ import java.util.function.Supplier;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -53,6 +54,13 @@ final class PdfDocument implements AutoCloseable {
     private final Keeping keeping;
     private final Steps steps = new Steps();
     private PDPageContentStream stream;
+
+    /** How hard pages are packed, of 9: a third of the usual 6's time, for files a twentieth larger. PDFBox reads it from a property alone. */
+    private static final String PACKING = "4";
+
+    static {
+        System.setProperty(Filter.SYSPROP_DEFLATELEVEL, PACKING);
+    }
 
     /** Pages whose steps wait at most, with as many that are being written: their drawings are in memory. */
     private static final int WAITING = 8;
