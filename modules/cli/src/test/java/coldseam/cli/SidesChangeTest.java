@@ -97,6 +97,33 @@ class SidesChangeTest {
                         .toSortedList());
     }
 
+    /** An old frame insulated inside, its storey out over the street, over a cellar: all pass, and each other option is told of. */
+    @Test
+    void anOldFrameInsulatedInsideMeetsItsJoistedFloors() throws IOException {
+        Path house = HOUSES.resolve("old/jettied-frame.yaml");
+        Audit audit = HouseAudit.of(house, Bench.SHARED).compute();
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+        Path without = folder.resolve("without.yaml");
+        Files.writeString(
+                without,
+                Files.readString(house)
+                        .replace("in-frame-inner-boards-down", "in-frame-inner-boards-on-the-floor")
+                        .replace("in-frame-boards-over-the-plate", "in-frame-bays-packed")
+                        .replace("cold-threshold-in-frame-inner-boards", "cold-threshold-on-structure"));
+        assertEquals(
+                Lists.immutable.of(
+                        "Insulation broken at the door threshold over a cold space",
+                        "Insulation broken at the floor over an unheated space",
+                        "Insulation broken at the overhang edge",
+                        "Insulation broken at the wall under an overhang",
+                        "One frame drawn in two planes: \"door\""),
+                HouseAudit.of(without, Bench.SHARED)
+                        .compute()
+                        .findings()
+                        .collect(new FindingWords(UnitSystem.SI)::title)
+                        .toSortedList());
+    }
+
     @Test
     void aColumnOfBlocksJoinsTheLayersOnWhicheverSide() throws IOException {
         Audit audit = audit("south", "outside-corner-break-column");

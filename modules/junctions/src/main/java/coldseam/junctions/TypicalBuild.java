@@ -2,6 +2,7 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
@@ -125,8 +126,11 @@ public enum TypicalBuild {
         if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
             return BuildUps.all().get(use).masonry();
         }
+        boolean side = kind.faces().get(which) == BridgeKind.Facing.SIDE;
         return !framed && (asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN))
-                ? BuildUps.all().get(use).frame()
+                ? BuildUps.all()
+                        .get(side && usual.insulatedInside() ? BuildUps.frameInsulatedInside() : use)
+                        .frame()
                 : usual;
     }
 

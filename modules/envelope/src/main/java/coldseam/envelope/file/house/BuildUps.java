@@ -36,6 +36,11 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
         return FILE.insulatedInside().facing(facing);
     }
 
+    /** The use of what stands in for a framed wall that must be insulated inside its studs. */
+    public static String frameInsulatedInside() {
+        return FILE.frameInsulatedInside();
+    }
+
     /** The use of what stands in for a surface that is insulated in its frame alone, by the way it faces. */
     public static String inItsFrame(BridgeKind.Facing facing) {
         return FILE.inItsFrame().facing(facing);
@@ -50,6 +55,7 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
     record FileBuildUps(
             ImmutableMap<String, FileUse> uses,
             FileFacing insulatedInside,
+            String frameInsulatedInside,
             FileFacing inItsFrame,
             String monolithic,
             @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
