@@ -77,6 +77,16 @@ class SidesChangeTest {
         Path house = HOUSES.resolve("old/front-kept.yaml");
         Audit audit = HouseAudit.of(house, Bench.SHARED).compute();
         assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+        // One inner wall is drawn in the middle of the front, beside a window's jamb: the file gives it no place.
+        Path met = folder.resolve("met.yaml");
+        Files.writeString(
+                met,
+                Files.readString(house)
+                        + "seams:\n  inner wall: {kind: partition at inside insulation, surface: ground floor south wall,"
+                        + " length: 2.8 m}\n");
+        assertEquals(
+                Lists.immutable.of("No detail chosen: partition at inside insulation"),
+                HouseAudit.of(met, Bench.SHARED).compute().findings().collect(new FindingWords(UnitSystem.SI)::title));
         Path without = folder.resolve("without.yaml");
         Files.writeString(
                 without,

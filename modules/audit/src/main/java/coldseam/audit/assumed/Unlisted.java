@@ -27,6 +27,15 @@ public final class Unlisted {
     public static final Assumption<Double> INNER_WALLS =
             audit -> OfHouse.over(0, OfHouse.area(audit, surface -> nothingMeets(audit, surface)));
 
+    /** Listed seams on walls with openings: nobody says where on the wall they lie. */
+    public static final Assumption<Seam> PLACES = audit -> audit.house()
+            .seams()
+            .select(seam -> audit.shell()
+                    .surfaces()
+                    .anySatisfy(surface -> OfHouse.isOn(seam, surface)
+                            && surface.use() == Body.Use.WALL
+                            && surface.openingArea() > 0));
+
     /** m, of seams where two floors meet, with hardly a wall listed that goes down through the insulation of either. */
     public static final Assumption<Double> WALLS_BETWEEN_FLOORS = audit -> OfHouse.over(
             0,

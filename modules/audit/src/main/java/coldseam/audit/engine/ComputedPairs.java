@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -75,7 +76,8 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
     }
 
     /**
-     * Computes every pair that can be one section.
+     * Computes every pair that can be one section. What the house file lists has a length on its surface and no place: that it
+     * lies clear of the others is an assumption, and no pair is made of where it happens to be drawn.
      *
      * @param computing empty where nobody asks for it
      */
@@ -85,7 +87,9 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             ImmutableList<JunctionRow> junctions,
             Optional<PairComputing> computing,
             Progress progress) {
-        ImmutableList<Touching> touching = Touching.of(shell, junctions);
+        ImmutableSet<String> listed = house.seams().collect(Seam::name).toImmutableSet();
+        ImmutableList<Touching> touching = Touching.of(
+                shell, junctions.reject(row -> listed.contains(row.edge().name())));
         ImmutableList<Pair> all = touching.flatCollect(Touching::pairs);
         ImmutableList<Planned> planned = touching.flatCollect(each -> each.pairs()
                 .collect(pair -> computing.isPresent()
@@ -213,12 +217,11 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             return door ? Optional.of(PairObstacle.THRESHOLD) : Optional.empty();
         }
 
-        /** Whether a seam is one that the file names, drawn in the middle of its surface, or an edge that such a one is taken out of. */
+        /** Whether a seam is an edge that one which the file lists is taken out of. */
         private boolean unplaced(Edge edge) {
             KindForm form = edge.kind().form();
             boolean steps = edge.angle() == Vectors.STRAIGHT && Math.abs(edge.firstSetBack()) > HAIR;
-            return house.seams().collect(Seam::name).contains(edge.name())
-                    || form.second() == KindForm.Second.THING
+            return form.second() == KindForm.Second.THING
                             && edge.upperStorey().isEmpty()
                             && edge.kind() != JunctionKind.LIGHT_WELL
                     || form.second() == KindForm.Second.SURFACE && steps && !form.floorLines();

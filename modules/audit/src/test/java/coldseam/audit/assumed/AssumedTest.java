@@ -11,6 +11,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind.Service;
+import coldseam.envelope.Seam;
 import coldseam.envelope.Site;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -178,6 +179,12 @@ class AssumedTest {
         String met = "seams:\n  inner wall: {kind: partition at inside insulation, surface: ground floor south wall,"
                 + " length: 2.8 m}\n";
         assertEquals(20 * HEIGHT, nothingMeets(inside + met), 1e-3);
+        assertEquals(Lists.immutable.empty(), in(inside + met, Unlisted.PLACES));
+        String window = "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                + " sill: 1 m, transmittance: 0.9 W/(m²·K)}\n";
+        assertEquals(
+                Lists.immutable.of("inner wall"),
+                in(inside + met + window, Unlisted.PLACES).collect(Seam::name));
         // What meets a wall that it is not a seam of says nothing about its insulation.
         assertEquals(
                 28 * HEIGHT, nothingMeets(inside + met.replace("partition at inside insulation", "balcony")), 1e-3);

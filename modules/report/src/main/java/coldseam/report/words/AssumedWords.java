@@ -35,6 +35,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Role;
+import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import java.util.function.BiFunction;
@@ -83,6 +84,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Unlisted.INNER_WALLS,
                     (area, say) -> "that no inner wall, stair or joist bay meets " + say.say(area, AREA)
                             + " of walls insulated inside (hardly any is listed under seams)"),
+            all(
+                    Unlisted.PLACES,
+                    (seams, say) -> "that " + quoted(seams, Seam::name)
+                            + (seams.size() == 1 ? " lies" : " lie")
+                            + " clear of openings, corners and floors (the file gives no place on the wall)"),
             each(
                     Unlisted.WALLS_BETWEEN_FLOORS,
                     (length, say) -> "that no wall goes down between floors where they meet, " + say.say(length, LENGTH)

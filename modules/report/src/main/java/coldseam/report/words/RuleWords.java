@@ -570,7 +570,9 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
     }
 
     private static String notChosen(DetailNotChosenRule.Found found, Phrases say) {
-        String start = "nobody chose how " + extent(found.rows(), say) + " is built";
+        boolean many = !(found.rows().getFirst() instanceof JunctionRow)
+                && Math.round(found.rows().sumOfDouble(BridgeRow::size)) > 1;
+        String start = "nobody chose how " + extent(found.rows(), say) + (many ? " are built" : " is built");
         if (found.standIn().isPresent()) {
             var sheet = found.standIn().get();
             return start + "; the worst option stands in, \""
