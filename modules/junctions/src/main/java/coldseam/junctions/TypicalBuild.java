@@ -123,6 +123,9 @@ public enum TypicalBuild {
             return assembly(BuildUps.inItsFrame(kind.faces().get(which)));
         }
         boolean framed = usual.layers().anySatisfy(layer -> layer.framing().isPresent());
+        if (framed && asked.contains(Statement.Build.INSULATED_INSIDE) && asked.contains(Statement.Build.FRAMED)) {
+            return usual;
+        }
         if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
             return BuildUps.all().get(use).masonry();
         }

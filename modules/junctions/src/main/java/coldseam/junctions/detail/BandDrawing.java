@@ -36,7 +36,7 @@ public record BandDrawing(
 
     @Override
     public boolean forAnyBuild() {
-        return only.anything();
+        return only.usual();
     }
 
     @Override
@@ -79,6 +79,12 @@ public record BandDrawing(
             return bands.isEmpty() && contrasts.isEmpty();
         }
 
+        /** Whether it keeps out boards inside alone, if anything. */
+        public boolean usual() {
+            return bands.allSatisfy(each -> each.build() == Statement.Build.INSULATED_OUTSIDE)
+                    && contrasts.allSatisfy(each -> each == Contrast.NOT_BOTH_INSIDE);
+        }
+
         /** As the file has it, such as {@code wall insulated inside}. */
         public String words() {
             return bands.collect(each -> each.band() + " " + each.build().words())
@@ -94,7 +100,9 @@ public record BandDrawing(
         /** What carries is all that insulates the one, and not the other. */
         ONE_MONOLITHIC("one monolithic"),
         /** A frame's bays hold all that insulates the one, and not the other. */
-        ONE_IN_ITS_FRAME("one insulated in its frame alone");
+        ONE_IN_ITS_FRAME("one insulated in its frame alone"),
+        /** At least one of the two is insulated outside what carries it, or nowhere but in that. */
+        NOT_BOTH_INSIDE("not both insulated inside");
 
         private final String words;
 

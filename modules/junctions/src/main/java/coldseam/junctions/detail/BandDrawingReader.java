@@ -111,7 +111,7 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private BandDrawing.Only only() {
-        ImmutableList<BandDrawing.Contrast> contrasts = form.twoSurfaces()
+        ImmutableList<BandDrawing.Contrast> contrasts = form.twoBuildUps()
                 ? collected(file.where(), each -> BandDrawing.Contrast.of(each.value()))
                 : Lists.immutable.empty();
         return new BandDrawing.Only(

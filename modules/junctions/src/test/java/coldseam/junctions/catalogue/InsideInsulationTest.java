@@ -177,6 +177,82 @@ final class InsideInsulationTest {
         assertTrue(psi(closing, setup) < psi(passing, setup), () -> psi(closing, setup) + " W/(m·K)");
     }
 
+    /** Both surfaces of a junction insulated from the rooms. */
+    private static JunctionSetup bothInside(JunctionKind kind) {
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
+        return typical.between(inside(kind, 0), Optional.of(inside(kind, 1)));
+    }
+
+    private static Assembly inside(JunctionKind kind, int which) {
+        return BuildUps.all()
+                .get(BuildUps.insulatedInside(kind.faces().get(which)))
+                .masonry();
+    }
+
+    /** What is drawn and told for boards outside is not among them: these alone fit, from the one that loses most to the best. */
+    @ParameterizedTest
+    @CsvSource({
+        "slab edge, slab-edge-inner-boards-apart slab-edge-bare slab-edge-inner-boards-meet",
+        "existing slab edge, existing-slab-edge-inner-boards-apart existing-slab-edge-inner-boards-meet",
+        "cellar slab to wall, cellar-slab-tight-to-wall cellar-slab-inner-boards-meet",
+        "floor over an unheated space, unheated-below-inner-boards-apart unheated-below-inner-boards-meet",
+        "crawl space edge, crawl-space-edge-rim-bare unheated-below-inner-boards-meet",
+        "overhang edge, overhang-edge-inner-boards-apart overhang-edge-inner-boards-meet",
+        "stepped footing, stepped-footing-inner-boards-apart stepped-footing-inner-boards-meet",
+        "wall under an overhang, wall-under-overhang-inner-boards-apart wall-under-overhang-inner-boards-up-between-the-joists",
+        "door threshold on a slab, slab-threshold-on-concrete slab-threshold-in-inner-boards",
+        "garage slab at the door, garage-slab-cast-through garage-slab-in-inner-boards",
+        "cellar door threshold, cellar-door-slab-through cellar-door-in-inner-boards",
+        "door threshold over a cold space, cold-threshold-on-structure cold-threshold-on-inner-boards",
+        "door threshold over open air, overhang-threshold-on-structure overhang-threshold-in-inner-boards",
+        "door threshold on a terrace, terrace-threshold-inner-boards-apart terrace-threshold-in-inner-boards-on-a-course",
+        "eaves of an insulated roof, eaves-inner-boards-apart eaves-inner-boards-meet",
+        "high eaves of a mono-pitch, eaves-inner-boards-apart eaves-inner-boards-meet",
+        "knee wall, eaves-inner-boards-apart eaves-inner-boards-meet",
+        "verge, verge-inner-boards-apart verge-inner-boards-meet",
+        "flat roof edge, flat-roof-edge-inner-boards-apart flat-roof-edge-inner-boards-meet",
+        "parapet, parapet-inner-boards-apart parapet-inner-boards-meet",
+        "terrace edge over a room, terrace-edge-inner-boards-apart terrace-edge-inner-boards-meet",
+        "wall to terrace, wall-to-terrace-inner-boards-apart wall-to-terrace-inner-boards-down-between-the-joists",
+        "step between heights, step-inner-boards-apart step-inner-boards-down-between-the-joists",
+        "abutment, abutment-inner-boards-apart abutment-inner-boards-meet",
+        "dormer cheek, dormer-cheek-inner-boards-apart dormer-cheek-inner-boards-meet",
+        "foundation wall to wall above, foundation-rim-bare foundation-rim-joist-bays-boards-pass",
+        "ridge, ridge-square-cut ridge-gap-foamed ridge-inner-boards-mitred"
+    })
+    void boardsInsideOnBothSidesHaveDetailsOfTheirOwn(String name, String ids) {
+        JunctionKind kind = JunctionKind.of(name);
+        JunctionSetup setup = bothInside(kind);
+        assertEquals(
+                ids,
+                CATALOGUE
+                        .options(kind)
+                        .select(each -> fits(each, setup))
+                        .toSortedListBy(
+                                each -> -CatalogueBreadthTest.psi(each, setup).middle())
+                        .collect(Detail::id)
+                        .makeString(" "));
+    }
+
+    /** That keeps them from nobody else: not from boards on one side alone, nor where what carries is all that insulates. */
+    @Test
+    void whatIsNotForBothInsideIsForEveryOther() {
+        JunctionKind kind = JunctionKind.of("slab edge");
+        Detail strip = CATALOGUE.find("slab-edge-in-old-walls-strip").orElseThrow();
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
+        Assembly wall = typical.second().orElseThrow();
+        assertFalse(Composer.isFor(strip, bothInside(kind)));
+        assertTrue(Composer.isFor(strip, typical));
+        assertTrue(Composer.isFor(strip, typical.between(inside(kind, 0), Optional.of(wall))));
+        assertTrue(Composer.isFor(strip, typical.between(typical.first(), Optional.of(inside(kind, 1)))));
+        ImmutableList<String> alone = Lists.immutable.of(
+                BuildUps.monolithic(), BuildUps.inItsFrame(kind.faces().get(1)));
+        alone.collect(use -> BuildUps.all().get(use).frame())
+                .forEach(each -> assertTrue(
+                        Composer.isFor(strip, typical.between(inside(kind, 0), Optional.of(each))), each.toString()));
+        assertTrue(strip.drawing().forAnyBuild());
+    }
+
     /** What is drawn for a wall of blocks beside another is offered whichever of them the shell names first, and nowhere else. */
     @Test
     void blocksBesideBoardsAreMeantInEitherOrder() {
