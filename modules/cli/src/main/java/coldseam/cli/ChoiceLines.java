@@ -10,6 +10,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.language.DetailParameter;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -28,9 +29,9 @@ final class ChoiceLines {
 
     /** The sentence and the lines, in the order of the sheets; empty where everything is chosen, or nothing fits. */
     static ImmutableList<String> of(Audit audit) {
-        ImmutableList<JunctionRow> open = audit.junctions()
-                .select(row -> row.sheet().isPresent() && !row.source().known());
-        if (open.isEmpty()) {
+        ImmutableList<JunctionRow> open =
+                audit.junctions().reject(row -> row.source().known());
+        if (open.noneSatisfy(row -> row.sheet().isPresent())) {
             return Lists.immutable.empty();
         }
         MutableList<String> lines = Lists.mutable.of("");
@@ -41,21 +42,56 @@ final class ChoiceLines {
         return lines.toImmutable();
     }
 
-    /** One line where one detail is the best throughout; else those of fewer metres first, each edge by its surfaces. */
-    private static void ofKind(MutableList<String> lines, ImmutableList<JunctionRow> rows) {
+    /**
+     * One line where one detail is the best throughout; else those of fewer metres first, by the surfaces beside them. A line
+     * without surfaces means every seam of its kind, so there is none where nothing fits one of them: that one is named instead.
+     *
+     * @param all of the kind for which nobody has chosen
+     */
+    private static void ofKind(MutableList<String> lines, ImmutableList<JunctionRow> all) {
+        ImmutableList<JunctionRow> none = all.reject(row -> row.sheet().isPresent());
+        ImmutableList<JunctionRow> rows = all.select(row -> row.sheet().isPresent());
+        if (rows.isEmpty()) {
+            return;
+        }
         String kind = rows.getFirst().kindLabel();
-        ImmutableList<String> most = best(Groups.by(rows, ChoiceLines::best)
-                .maxBy(alike -> alike.sumOfDouble(JunctionRow::length))
-                .getFirst());
-        // Both jambs of an opening have the same names.
-        rows.reject(row -> best(row).equals(most))
-                .distinctBy(ChoiceLines::names)
-                .forEach(row -> {
-                    choose(lines, kind, names(row), best(row));
-                    withheld(lines, Lists.immutable.of(row));
-                });
-        choose(lines, kind, Lists.immutable.empty(), most);
-        withheld(lines, rows.select(row -> best(row).equals(most)));
+        Optional<ImmutableList<String>> most = Optional.of(Groups.by(rows, ChoiceLines::best)
+                        .maxBy(alike -> alike.sumOfDouble(JunctionRow::length))
+                        .getFirst())
+                .filter(row -> none.isEmpty())
+                .map(ChoiceLines::best);
+        MutableList<JunctionRow> left = Lists.mutable.withAll(
+                rows.reject(row -> most.filter(best(row)::equals).isPresent()));
+        while (left.notEmpty()) {
+            ImmutableList<String> names = fewest(left.getFirst(), all);
+            ImmutableList<JunctionRow> meant =
+                    left.select(row -> names(row).containsAllIterable(names)).toImmutable();
+            choose(lines, kind, names, best(left.getFirst()));
+            withheld(lines, meant);
+            left.removeAllIterable(meant);
+        }
+        none.distinctBy(ChoiceLines::names)
+                .forEach(row -> lines.addAllIterable(Columns.fold(
+                        kind + " of " + names(row).collect(ChoiceLines::quoted).makeString(" and ")
+                                + ": nothing of the catalogue fits; name a detail file of your own",
+                        "# ",
+                        "#   ")));
+        most.ifPresent(best -> {
+            choose(lines, kind, Lists.immutable.empty(), best);
+            withheld(lines, rows.select(row -> best(row).equals(best)));
+        });
+    }
+
+    /** One of the names beside an edge that means none built otherwise, the one that means most; where there is none, all of them. */
+    private static ImmutableList<String> fewest(JunctionRow edge, ImmutableList<JunctionRow> all) {
+        return names(edge)
+                .collect(name -> all.select(row -> names(row).contains(name)))
+                .zip(names(edge))
+                .select(meant -> meant.getOne()
+                        .allSatisfy(row -> row.sheet().isPresent() && best(row).equals(best(edge))))
+                .maxByOptional(meant -> meant.getOne().size())
+                .map(meant -> Lists.immutable.of(meant.getTwo()))
+                .orElseGet(() -> names(edge));
     }
 
     /** What could be built there besides, were something taken down. */
