@@ -287,7 +287,7 @@ final class Openings {
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
                 shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
-                upright ? lifted(p.b(), foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out),
+                upright ? lifted(p, foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out),
                 upright && p.d() > Math.min(out.getMaxY(), in.getMaxY()) + PlacedOpening.ROUNDING
                         ? above(p.facet())
                         : ""));
@@ -296,10 +296,7 @@ final class Openings {
     /** What a window that is too high for its wall is told: a wall ends with its storey. */
     private String above(int wall) {
         Facet below = mesh.facets().get(wall);
-        double plane = Vectors.dot(below.normal(), below.outline().get(0).point());
-        return facets(f -> f.use() == Body.Use.WALL
-                        && Vectors.dot(f.normal(), below.normal()) > 0.999
-                        && Math.abs(Vectors.dot(f.normal(), f.outline().get(0).point()) - plane) < ONE_FACADE)
+        return facets(f -> oneFacade(f, below))
                 .select(f -> floor(f) > floor(wall) + PlacedOpening.ROUNDING)
                 .minByOptional(this::floor)
                 .map(f -> Format.of(
@@ -309,13 +306,44 @@ final class Openings {
                 .orElse("");
     }
 
-    private static String lifted(double at, double foot, double zero) {
-        return at < foot - PlacedOpening.ROUNDING && shown(foot - zero) > 0
-                ? Format.of(
+    private String lifted(PlacedOpening p, double foot, double zero) {
+        if (p.b() >= foot - PlacedOpening.ROUNDING || shown(foot - zero) <= 0) {
+            return "";
+        }
+        return under(p, foot)
+                .map(name -> Format.of(
+                        " The wall begins %.3f m above the floor; under it stands \"%s\": raise the sill to that, or give the"
+                                + " opening a place in \"%s\".",
+                        shown(foot - zero), name, name))
+                .orElseGet(() -> Format.of(
                         " Outside, what lies before this wall (the ground, a deck with all its layers, a roof, a base) ends"
                                 + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
-                        shown(foot - zero))
-                : "";
+                        shown(foot - zero)));
+    }
+
+    /** The wall in open air on which the opening's wall stands, and which ends where the opening may begin, as under a gable. */
+    private Optional<String> under(PlacedOpening p, double foot) {
+        Facet wall = mesh.facets().get(p.facet());
+        return facets(f -> f != wall && f.exposure().kind() != Exposure.Kind.GROUND && oneFacade(f, wall))
+                .collect(mesh.facets()::get)
+                .detectOptional(f -> {
+                    Envelope extent =
+                            p.axes().polygon(f.outline().collect(Vertex::point)).getEnvelopeInternal();
+                    return Math.abs(extent.getMaxY() - foot) < PlacedOpening.ROUNDING
+                            && extent.getMinX() < p.c()
+                            && extent.getMaxX() > p.a();
+                })
+                .map(Facet::name);
+    }
+
+    /** Whether two walls face the same way and stand in one façade, or nearly. */
+    private static boolean oneFacade(Facet one, Facet other) {
+        return one.use() == Body.Use.WALL
+                && Vectors.dot(one.normal(), other.normal()) > 0.999
+                && Math.abs(Vectors.dot(one.normal(), one.outline().get(0).point())
+                                - Vectors.dot(
+                                        other.normal(), other.outline().get(0).point()))
+                        < ONE_FACADE;
     }
 
     /** Along a slope a place is not its height: from where to where the sill may lie, as the file gives it. */
