@@ -90,11 +90,20 @@ public final class Binder {
         if (raw.isSealed()) {
             return alternative(node, raw, what);
         }
-        return node instanceof SourceNode.Scalar scalar ? scalars.bind(scalar, raw, part, what) : wrongKind(node, what);
+        return node instanceof SourceNode.Scalar scalar
+                ? scalars.bind(scalar, raw, part, what)
+                : wrongKind(node, part, what);
     }
 
-    private Optional<Object> wrongKind(SourceNode node, String what) {
-        faults.add(node, what + " is needed", "one value", "write one value here");
+    private Optional<Object> wrongKind(SourceNode node, Shape.Part part, String what) {
+        Optional<String> named = Optional.ofNullable(part)
+                .flatMap(each -> each.note(Refers.class))
+                .map(refers -> "the name of one " + refers.value());
+        faults.add(
+                node,
+                what + " is needed",
+                named.orElse("one value"),
+                named.isPresent() ? "write its name here" : "write one value here");
         return Optional.empty();
     }
 

@@ -191,7 +191,15 @@ class BinderTest {
                         + "x.yaml:1:42: radius: a length is needed; got 1 without a unit; allowed: a number with its unit,"
                         + " such as 2.9 m or 9 ft 2 in; write the unit after the number",
                 faults("{walks: [cat, dog], pets: {dog: {radius: 1}}}", Owner.class));
+        assertEquals(
+                "x.yaml:1:10: leader is needed; got a mapping with radius; allowed: the name of one pet; write its name"
+                        + " here",
+                faults("{leader: {radius: 1 m}, pets: {dog: {radius: 1 m}}}", Lead.class));
     }
+
+    record Lead(
+            @Defines("pet") @Default("") ImmutableList<Named<Disc>> pets,
+            @Refers("pet") String leader) {}
 
     record Even(@Doc("Even.") int number, int other) {
         Even {
