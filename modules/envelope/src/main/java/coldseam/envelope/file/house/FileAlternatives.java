@@ -76,7 +76,7 @@ record FileAlternatives(
             @Doc("Lengths of the detail's own, by the names its file gives them.") @Default("")
             ImmutableList<Named<FileChoice.FileParameterValue>> parameters,
 
-            @Doc("Its name in tables; the detail's id where it is missing.")
+            @Doc("Its name in tables; the detail's id and its lengths where it is missing.")
             Optional<String> name,
 
             @Doc(
@@ -263,7 +263,7 @@ record FileAlternatives(
             @Doc("Lengths of the detail that are other here, by their names.") @Default("")
             ImmutableList<Named<FilePoints.FileLength>> parameters,
 
-            @Doc("Its name in tables; the detail's id where it is missing.")
+            @Doc("Its name in tables; the detail's id and its lengths where it is missing.")
             Optional<String> name,
 
             @Doc("For each, such as 85 EUR each.") Optional<Located<String>> cost,
@@ -339,7 +339,12 @@ record FileAlternatives(
 
         @Override
         default String title() {
-            return name().orElse(detail().value());
+            return name().orElseGet(() -> Lists.immutable
+                    .of(detail().value())
+                    .newWithAll(parameters()
+                            .collect(each -> each.name() + " "
+                                    + UnitSystem.SI.format(each.value().value(), Dimension.THICKNESS)))
+                    .makeString(", "));
         }
 
         @Override
