@@ -36,6 +36,9 @@ class InputUncertaintyTest {
     /** W/K: likewise of houses with 30 to 50 lines, each of which scatters by 0.01, so that their sum does by 0.06 to 0.07. */
     private static final double MORE_LINES = 0.15;
 
+    /** W/K: twice what a dozen lines scatter by, each by 0.007 in the difference over 0.04. */
+    private static final double TWICE = 0.05;
+
     @TempDir
     Path folder;
 
@@ -83,6 +86,30 @@ class InputUncertaintyTest {
     @Test
     void anEffectIsWhatChangingTheInputDoes() throws IOException {
         follows(BOX, "mineral wool board", 0.035, ROUNDING);
+    }
+
+    /** Studs and what lies between them are two inputs; the boards outside are worth more than they are beside an even layer. */
+    @Test
+    void membersAndFastenersAreInputsOfTheirOwn() throws IOException {
+        Path house = folder.resolve("framed.yaml");
+        Files.writeString(
+                house,
+                Files.readString(BOX)
+                        .replace(
+                                "clay brick, thickness: 240 mm, role: structure}",
+                                "mineral wool batt, thickness: 200 mm, role: structure,"
+                                        + " framing: {material: softwood, share: 20 %}}")
+                        .replace(
+                                "board, thickness: 200 mm, role: insulation, controls: [heat]}\n    - {material: thin-coat",
+                                "board, thickness: 80 mm, role: insulation, controls: [heat]}\n    - {material: thin-coat")
+                        .replace(
+                                "controls: [water]}\n\n  slab:",
+                                "controls: [water]}\n    fasteners: {material: stainless steel, diameter: 8 mm,"
+                                        + " number: 8 per m², recess: 0 mm}\n\n  slab:"));
+        follows(house, "mineral wool batt", 0.035, ROUNDING);
+        follows(house, "softwood", 0.13, TWICE);
+        follows(house, "mineral wool board", 0.035, ROUNDING);
+        follows(house, "stainless steel", 17, ROUNDING);
     }
 
     /** The floor's U by ISO 13370 and its edges' sections share the ground's flow. */

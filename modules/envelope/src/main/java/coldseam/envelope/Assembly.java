@@ -1,6 +1,7 @@
 package coldseam.envelope;
 
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -56,6 +57,14 @@ public record Assembly(
     public boolean isBuiltLike(Assembly other) {
         return layers.size() == other.layers.size()
                 && layers.zip(other.layers).allSatisfy(pair -> pair.getOne().isBuiltLike(pair.getTwo()));
+    }
+
+    /** What its layers are of, inside → outside, each with its members behind it. */
+    public ImmutableList<Material> materials() {
+        return layers.flatCollect(layer -> Lists.immutable
+                .of(layer.material())
+                .newWithAll(
+                        layer.framing().map(Layer.Framing::material).stream().toList()));
     }
 
     /** Sum of the layers' thicknesses, m. */

@@ -95,6 +95,24 @@ public record Material(
     /** W/(m·K); nothing that air gets into conducts as little, aerogels included (common practice, no source). */
     private static final double VACUUM_UP_TO = 0.012;
 
+    /** The same material with another conductivity, W/(m·K). */
+    public Material conducting(double other) {
+        return new Material(
+                name,
+                other,
+                vapourResistanceFactor,
+                density,
+                compressiveStrength,
+                insulates,
+                insulatesSource,
+                controls,
+                bears,
+                carries,
+                isAir,
+                within,
+                provenance);
+    }
+
     /** The conductivity, W/(m·K), up to which a material insulates unless it says otherwise; our own definition. */
     public static final double INSULATES_UP_TO = 0.065;
 

@@ -1,7 +1,7 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.Layer;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import org.eclipse.collections.api.factory.Lists;
@@ -50,18 +50,10 @@ public final class Materials {
         return audit.house()
                 .assemblies()
                 .valuesView()
-                .flatCollect(assembly -> assembly.layers().flatCollect(Materials::of))
+                .flatCollect(Assembly::materials)
                 .reject(Material::isAir)
                 .toSet()
                 .toImmutableSortedListBy(Material::name);
-    }
-
-    private static ImmutableList<Material> of(Layer layer) {
-        return Lists.immutable
-                .of(layer.material())
-                .newWithAll(layer.framing().stream()
-                        .map(framing -> framing.material())
-                        .toList());
     }
 
     private static boolean isBuiltIn(Material material) {

@@ -14,6 +14,7 @@ import coldseam.conduction.Solved;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm.Second;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.BridgeResult;
@@ -24,6 +25,7 @@ import coldseam.junctions.JunctionSetup.GroundBlock;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.plan.HeatInput;
+import coldseam.junctions.plan.HeatInput.OfFramed;
 import coldseam.junctions.plan.HeatInput.Other;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.section.Band;
@@ -33,16 +35,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
 /**
  * dH_T / d ln of each input of a house, W/K.
  *
- * <p>Of a surface: dH / d ln k = A b U² R, with R the layers' resistance of that material; of an air layer likewise, for 1/R. Of a
+ * <p>Of a surface: dH / d ln k = −A b U² dR / d ln k, with R that of its assembly by ISO 6946, members and fasteners counted in
+ * ({@link LayerSlopes}); of an air layer A b U² R, for 1/R. Of a
  * seam: l (E − Σ b l U² R), with E how the rooms' heat flow into the section follows the material, for a unit difference of
  * temperature, which is dL2D / d ln k, and nothing of what a neighbour loses there; the legs lose it as their surfaces do, so that
- * what a seam shares with its surfaces counts once. A layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it; of a corner as
+ * what a seam shares with its surfaces counts once. A layer with members is drawn as one body, whose slope is
+ * parted among all that its conductivity follows; air between members counts as the whole layer's. Of a point likewise, in its body, but for the ground under it; of a corner as
  * its chi says. What two seams in one section lose more than apart is left out, hundredths of what they lose. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
  * difference.
  *
@@ -52,9 +57,6 @@ import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
  * of its U: k = d/R, R = 1/U − Rsi − Rse, so d ln k / d ln U = 1/(U R). Worked out apart.
  */
 final class InputSlopes {
-
-    /** Step of ln k for quotients of closed formulas, whose error is of its square. */
-    private static final double STEP = 1e-4;
 
     private final Audit audit;
     private final boolean external;
@@ -78,7 +80,19 @@ final class InputSlopes {
             }
         }
         corners();
-        return slopes;
+        return parted();
+    }
+
+    /** With what follows layers with members given to all that those follow. */
+    private SortedMap<HeatInput, Double> parted() {
+        SortedMap<HeatInput, Double> parts = new TreeMap<>(HeatInput.ORDER);
+        slopes.forEach((input, slope) -> {
+            Map<HeatInput, Double> of = input instanceof OfFramed framed
+                    ? LayerSlopes.framed(framed.layer(), audit.shell().surfaces())
+                    : Map.of(input, 1.0);
+            of.forEach((each, share) -> add(parts, each, slope * share));
+        });
+        return parts;
     }
 
     private Map<HeatInput, Double> bridge(BridgeResult result) {
@@ -115,11 +129,14 @@ final class InputSlopes {
         double weight = line.size() * line.factor();
         if (line.part() instanceof HeatLoss.Part.OfSurface of) {
             Surface surface = of.surface();
+            double u = line.transmittance().middle();
+            LayerSlopes.resistance(surface).forEach((input, slope) -> add(slopes, input, -weight * u * u * slope));
             surface.assembly()
                     .ifPresent(assembly -> stack(
                             slopes,
                             Band.of("", assembly, surface.exposure(), HeatFlow.through(surface.normal())),
-                            line.transmittance().middle(),
+                            layer -> layer.air().isPresent(),
+                            u,
                             weight));
         } else if (line.part() instanceof HeatLoss.Part.OfOpening of) {
             Optional<WindowTransmittance> parts = WindowTransmittance.of(of.opening());
@@ -136,18 +153,13 @@ final class InputSlopes {
 
     private void ground() {
         boolean rims = Auditor.rimsComputed(audit.junctions());
-        double slope = slope(factor -> new SurfaceHeats(audit.house(), audit.shell(), rims, factor)
+        double slope = LayerSlopes.slope(factor -> new SurfaceHeats(audit.house(), audit.shell(), rims, factor)
                 .compute()
                 .select(heat -> heat.group() == HeatLoss.Group.GROUND)
                 .sumOfDouble(heat -> heat.loss(audit.heatLoss().system())));
         if (slope != 0) {
             add(slopes, Other.GROUND, slope);
         }
-    }
-
-    /** df / d ln k at k, of a function of what k is multiplied by. */
-    private static double slope(ToDoubleFunction<Double> of) {
-        return (of.applyAsDouble(1 + STEP) - of.applyAsDouble(1 - STEP)) / (2 * STEP);
     }
 
     /** W/(m·K) for each ln, of a seam's psi in the site's dimensions. */
@@ -218,14 +230,15 @@ final class InputSlopes {
         Band floor = Band.of(kind, 0, setup.first(), setup.firstExposure());
         double depth = block.depth().orElse(0);
         if (!(depth > 0) || setup.second().isEmpty()) {
-            return Map.of(Part.FIRST, slope(factor -> of(block, factor).transmittance(floor.resistance())));
+            return Map.of(
+                    Part.FIRST, LayerSlopes.slope(factor -> of(block, factor).transmittance(floor.resistance())));
         }
         Band wall = Band.of(kind, 1, setup.second().get(), setup.secondExposure());
         ToDoubleFunction<Double> under =
                 factor -> cellar(block, factor, floor, wall).floorTransmittance();
         ToDoubleFunction<Double> beside =
                 factor -> cellar(block, factor, floor, wall).wallTransmittance();
-        return Map.of(Part.FIRST, slope(under), Part.IN_THE_GROUND, slope(beside));
+        return Map.of(Part.FIRST, LayerSlopes.slope(under), Part.IN_THE_GROUND, LayerSlopes.slope(beside));
     }
 
     private static Basement cellar(GroundBlock block, double factor, Band floor, Band wall) {
@@ -250,8 +263,14 @@ final class InputSlopes {
 
     /** Adds weight · U² R of every layer that carries heat. */
     private static void stack(Map<HeatInput, Double> slopes, Band band, double transmittance, double weight) {
+        stack(slopes, band, layer -> true, transmittance, weight);
+    }
+
+    private static void stack(
+            Map<HeatInput, Double> slopes, Band band, Predicate<Layer> meant, double transmittance, double weight) {
         band.strata()
-                .select(Band.Stratum::solved)
+                .select(stratum ->
+                        stratum.solved() && meant.test(stratum.layer().layer()))
                 .forEach(stratum -> add(
                         slopes,
                         HeatInput.of(stratum.layer().layer()),

@@ -2,7 +2,6 @@ package coldseam.audit.engine;
 
 import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
-import coldseam.envelope.Layer;
 import coldseam.junctions.plan.HeatInput;
 import java.util.HashMap;
 import java.util.Map;
@@ -42,11 +41,7 @@ public record InputUncertainty(ImmutableList<Input> inputs) {
     /** Of an audit. */
     public static InputUncertainty of(Audit audit) {
         Map<HeatInput, OptionalDouble> materials = new HashMap<>();
-        audit.house()
-                .assemblies()
-                .forEachValue(assembly -> assembly.layers()
-                        .collect(Layer::material)
-                        .forEach(material -> materials.put(HeatInput.of(material), material.within())));
+        audit.house().materials().forEachValue(material -> materials.put(HeatInput.of(material), material.within()));
         MutableList<Input> inputs = Lists.mutable.empty();
         new InputSlopes(audit).sum().forEach((of, slope) -> {
             OptionalDouble given = materials.getOrDefault(of, OptionalDouble.empty());

@@ -11,11 +11,15 @@ public sealed interface HeatInput {
     Comparator<HeatInput> ORDER = Comparator.comparing((HeatInput input) -> input instanceof Other)
             .thenComparing(input -> input instanceof OfMaterial of ? of.name() : "")
             .thenComparingDouble(input -> input instanceof OfMaterial of ? of.conductivity() : 0)
-            .thenComparingInt(input -> input instanceof Other other ? other.ordinal() : 0);
+            .thenComparingInt(input -> input instanceof Other other ? other.ordinal() : 0)
+            .thenComparing(input -> input instanceof OfFramed of ? of.layer().toString() : "");
 
     /** What a layer's resistance follows. */
     static HeatInput of(Layer layer) {
-        return layer.air().isPresent() ? Other.AIR_LAYERS : of(layer.material());
+        if (layer.air().isPresent()) {
+            return Other.AIR_LAYERS;
+        }
+        return layer.framing().isPresent() ? new OfFramed(layer) : of(layer.material());
     }
 
     /** What follows a material's conductivity. */
@@ -31,6 +35,14 @@ public sealed interface HeatInput {
      * @param conductivity W/(m·K)
      */
     record OfMaterial(String name, double conductivity) implements HeatInput {}
+
+    /**
+     * What a layer with members conducts as sections draw it, all in one; it follows its material, its members and, by the method
+     * of ISO 6946, the rest of its assembly.
+     *
+     * @param layer that has members
+     */
+    record OfFramed(Layer layer) implements HeatInput {}
 
     /** What is no material's conductivity. */
     enum Other implements HeatInput {

@@ -5,6 +5,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -90,6 +91,9 @@ public final class SectionPlan {
             if (origin instanceof Origin.OfLayer of) {
                 return HeatInput.of(of.layer());
             }
+            if (origin instanceof Origin.OfDetail of && of.like().isPresent()) {
+                return HeatInput.of(of.like().get());
+            }
             if (origin instanceof Origin.OfFrame) {
                 return HeatInput.Other.FRAMES;
             }
@@ -142,8 +146,18 @@ public final class SectionPlan {
          */
         record OfLayer(boolean first, int index, Layer layer, Zone zone) implements Origin {}
 
-        /** Something of the detail's own, by its name. */
-        record OfDetail(String what) implements Origin {}
+        /**
+         * Something of the detail's own, by its name.
+         *
+         * @param like layer as which it is built, where it says so
+         */
+        record OfDetail(String what, Optional<Layer> like) implements Origin {
+
+            /** Of a material of its own. */
+            public OfDetail(String what) {
+                this(what, Optional.empty());
+            }
+        }
 
         /**
          * A strip of the detail's own that carries control layers.

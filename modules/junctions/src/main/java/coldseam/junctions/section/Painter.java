@@ -1,5 +1,6 @@
 package coldseam.junctions.section;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
 import coldseam.envelope.KindForm;
@@ -355,6 +356,7 @@ final class Painter {
         Material material;
         double conductivity;
         boolean insulates;
+        Origin origin = new Origin.OfDetail(what);
         if (choice instanceof Statement.MaterialChoice.SameAs same) {
             Optional<Band.Stratum> model = scene.band(same.first()).flatMap(band -> band.main(same.role()));
             if (model.isEmpty()) {
@@ -375,6 +377,7 @@ final class Painter {
                 return;
             }
             // As that layer is solved: where it is framed, so is the block.
+            origin = new Origin.OfDetail(what, Optional.of(model.get().layer().layer()));
             conductivity = model.get().layer().conductivity();
             insulates = model.get().insulates();
         } else if (choice instanceof Statement.MaterialChoice.TheGround) {
@@ -384,6 +387,7 @@ final class Painter {
                     .orElse(2.0);
             material = Material.conducting("ground", conductivity, false, "the site");
             insulates = false;
+            origin = new Origin.OfGround();
         } else {
             String name = ((Statement.MaterialChoice.Named) choice).name();
             Optional<Material> found = named(name);
@@ -404,30 +408,12 @@ final class Painter {
         }
         Role part = role.orElse(insulates ? Role.INSULATION : Role.STRUCTURE);
         Painted.Effect effect = drawnOnly ? Painted.Effect.REPLACES_BY_AIR : Painted.Effect.CONDUCTS;
-        pieces.add(new Painted(
-                what,
-                places,
-                places,
-                material,
-                conductivity,
-                part,
-                insulates,
-                effect,
-                choice instanceof Statement.MaterialChoice.TheGround
-                        ? new Origin.OfGround()
-                        : new Origin.OfDetail(what)));
+        pieces.add(new Painted(what, places, places, material, conductivity, part, insulates, effect, origin));
     }
 
     /** The house's own word first: what its layers are made of; then the detail's; then the built-in list. */
     private Optional<Material> named(String name) {
-        ImmutableList<Material> own = scene.setup()
-                .first()
-                .layers()
-                .collect(layer -> layer.material())
-                .newWithAll(scene.setup()
-                        .second()
-                        .map(each -> each.layers().collect(layer -> layer.material()))
-                        .orElse(Lists.immutable.empty()));
+        ImmutableList<Material> own = scene.setup().assemblies().flatCollect(Assembly::materials);
         return own.detectOptional(material -> material.name().equals(name))
                 .or(() ->
                         Optional.ofNullable(scene.drawing().terms().materials().get(name)))

@@ -1,7 +1,7 @@
 package coldseam.junctions.vertex;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Duty;
-import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Phrase;
@@ -191,7 +191,7 @@ final class CornerBoxes {
         DrawingTerms terms = drawing.terms();
         Optional<Material> found = setup.edges()
                 .flatCollect(end -> end.setup().assemblies())
-                .flatCollect(assembly -> assembly.layers().collect(Layer::material))
+                .flatCollect(Assembly::materials)
                 .detectOptional(material -> material.name().equals(name))
                 .or(() -> Optional.ofNullable(terms.materials().get(name)))
                 .or(() -> library.apply(name));
