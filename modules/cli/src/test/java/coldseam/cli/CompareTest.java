@@ -23,6 +23,7 @@ import coldseam.options.Worst;
 import coldseam.report.compare.CompareJson;
 import coldseam.report.compare.ComparePdf;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.CompareWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -136,6 +137,18 @@ class CompareTest {
         Alternative.Built bare = alternative("parapet-bare").built().orElseThrow();
         assertTrue(bare.changes().appear().anySatisfy(finding -> finding.rule().equals("layer-broken")));
         assertTrue(bare.changes().vanish().isEmpty());
+    }
+
+    /** Who reads feet reads inches first, and a price of the energy that stands beside it: 0.12 EUR/kWh over 3.412 kBtu/kWh. */
+    @Test
+    void inUsUnitsThePriceIsOfTheEnergyBesideIt() {
+        CompareWords us = new CompareWords(UnitSystem.US);
+        assertTrue(
+                us.lines(alternative("240 mm"))
+                        .anySatisfy(line -> line.startsWith("the build-up is 1 9/16 in (40 mm) thicker;")),
+                us.lines(alternative("240 mm"))::toString);
+        String year = us.year(comparison.corners().described()).orElseThrow();
+        assertTrue(year.endsWith(" kBtu a year at 0.0352 EUR/kBtu"), year);
     }
 
     private static Alternative alternative(String option) {

@@ -253,9 +253,10 @@ public record CompareWords(UnitSystem units) {
             return Optional.empty();
         }
         double by = Math.abs(built.thicker());
+        UnitSystem other = units == UnitSystem.SI ? UnitSystem.US : UnitSystem.SI;
         return Optional.of("the build-up is "
-                + UnitSystem.SI.format(by, Dimension.THICKNESS) + " ("
-                + UnitSystem.US.format(by, Dimension.THICKNESS) + ") "
+                + units.format(by, Dimension.THICKNESS) + " ("
+                + other.format(by, Dimension.THICKNESS) + ") "
                 + (built.thicker() > 0 ? "thicker" : "thinner")
                 + "; every edge that it meets moves by as much" + rooms(built.floor()));
     }
@@ -295,14 +296,15 @@ public record CompareWords(UnitSystem units) {
                 : Optional.empty();
     }
 
-    /** Of heat, such as "0.12 EUR/kWh", by which all money here is counted. */
-    private static Optional<String> price(House house) {
+    /** Of heat, such as "0.12 EUR/kWh", by which all money here is counted; of the unit in which a year's loss stands beside it. */
+    private Optional<String> price(House house) {
         return house.prices().heat().isPresent()
-                ? Optional.of(new BigDecimal(house.prices().heat().getAsDouble())
+                ? Optional.of(new BigDecimal(house.prices().heat().getAsDouble() / units.value(1, Dimension.ENERGY))
                                 .round(new MathContext(3))
                                 .stripTrailingZeros()
                                 .toPlainString()
-                        + " " + house.prices().currency() + "/kWh")
+                        + " " + house.prices().currency() + "/"
+                        + units.label(Dimension.ENERGY))
                 : Optional.empty();
     }
 

@@ -109,7 +109,9 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                         .chosen()
                         .map(chosen -> " and " + words.corners(chosen) + " to the chosen set")
                         .orElse("")
-                + ", so sets that lie closer together than that may stand the other way round ("
+                + ". Nobody has computed what they add to other sets; where an option breaks a seam that may be tenths of a "
+                + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
+                + " for all its corners, so sets that lie closer together than that may stand the other way round ("
                 + VertexWords.count(described) + ").";
     }
 
