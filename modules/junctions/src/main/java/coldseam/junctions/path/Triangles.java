@@ -8,7 +8,6 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -34,15 +33,15 @@ record Triangles(ImmutableList<Triangle> triangles) {
 
     /** The triangles of an arrangement; where a boundary begins or ends on an edge, the edge is cut. */
     static Triangles of(ImmutableList<Composition.Face> faces, ImmutableList<Boundary> boundaries) {
-        MutableList<LineString> lines = Lists.mutable.empty();
-        faces.forEach(face -> Shapes.parts(face.area().getBoundary()).forEach(line -> lines.add((LineString) line)));
-        boundaries.forEach(boundary -> lines.add(Shapes.line(boundary.path())));
+        Geometry lines = Shapes.FACTORY.createMultiLineString();
+        for (Composition.Face face : faces) {
+            lines = OverlayNG.overlay(lines, face.area().getBoundary(), OverlayNG.UNION, Shapes.GRID);
+        }
+        for (Boundary boundary : boundaries) {
+            lines = OverlayNG.overlay(lines, Shapes.line(boundary.path()), OverlayNG.UNION, Shapes.GRID);
+        }
         Polygonizer polygonizer = new Polygonizer();
-        polygonizer.add(OverlayNG.overlay(
-                Shapes.FACTORY.createMultiLineString(lines.toArray(new LineString[0])),
-                Shapes.FACTORY.createMultiLineString(),
-                OverlayNG.UNION,
-                Shapes.GRID));
+        polygonizer.add(lines);
         ImmutableList<PreparedGeometry> areas = faces.collect(face -> PreparedGeometryFactory.prepare(face.area()));
         MutableList<Geometry> cells = Lists.mutable.empty();
         for (Object cell : polygonizer.getPolygons()) {
