@@ -97,6 +97,7 @@ final class CatalogueBreadthTest {
             "outside-corner-board-returned-on-blocks",
             "eaves-inner-boards-return-down-the-wall",
             "verge-inner-boards-return-down-the-gable",
+            "verge-return-under-the-rafters",
             "dormer-cheek-inner-boards-return-up",
             "abutment-inner-boards-return-up");
 
