@@ -214,11 +214,12 @@ public final class InputWords {
                 : source;
     }
 
-    /** What counts as insulation by a word of a file and not by its conductivity. */
+    /** What counts as insulation by a word of a file and not by its conductivity; no layer of air ever does. */
     private void insulates() {
         house.materials()
                 .toSortedListBy(Material::name)
-                .select(material -> material.insulatesSource().isPresent())
+                .select(material ->
+                        !material.isAir() && material.insulatesSource().isPresent())
                 .forEach(material -> row(
                         Phrases.capital(material.name()) + " counts as insulation",
                         say(material.conductivity(), Dimension.CONDUCTIVITY),

@@ -94,6 +94,19 @@ class InputWordsTest {
         assertTrue(rows.noneSatisfy(row -> row.source().isBlank()), "each has a source");
     }
 
+    /** What a layer of air resists is no claim that air insulates: no pen line runs through it. */
+    @Test
+    void airIsNotSaidToCountAsInsulation() {
+        String yaml = Sample.yaml()
+                .replaceFirst(
+                        "(\\n *- )\\{material: thin-coat render",
+                        "$1{material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}"
+                                + "$1{material: thin-coat render");
+        ImmutableList<String> what = rows(yaml, UnitSystem.SI).collect(InputRow::what);
+        assertTrue(what.contains("Conductivity of air"), what::toString);
+        assertFalse(what.contains("Air counts as insulation"), what::toString);
+    }
+
     @Test
     void anOwnPsiAndANeighbourBringTheirSources() {
         String yaml = Sample.yaml()
