@@ -358,12 +358,12 @@ final class SampleAudit {
 
     private static ImmutableList<SideSummary> sides() {
         return Lists.immutable.of(
-                new SideSummary(Side.BELOW, 80, 0, 0, 1, 0.24),
-                new SideSummary(Side.NORTH, 50.4, 3.2, 0, 1, 0.24),
-                new SideSummary(Side.EAST, 44.8, 2.1, 0, 1, 0.23),
-                new SideSummary(Side.SOUTH, 50.4, 9.4, 0, 1, 0.32),
-                new SideSummary(Side.WEST, 44.8, 4.2, 0, 0.91, 0.34),
-                new SideSummary(Side.ABOVE, 80, 0, 0, 1, 0.145));
+                new SideSummary(Side.BELOW, 80, 80, 0, 0, 1, 0.24),
+                new SideSummary(Side.NORTH, 50.4, 50.4, 3.2, 0, 1, 0.24),
+                new SideSummary(Side.EAST, 44.8, 44.8, 2.1, 0, 1, 0.23),
+                new SideSummary(Side.SOUTH, 50.4, 50.4, 9.4, 0, 1, 0.32),
+                new SideSummary(Side.WEST, 44.8, 44.8, 4.2, 0, 0.91, 0.34),
+                new SideSummary(Side.ABOVE, 80, 80, 0, 0, 1, 0.145));
     }
 
     private static JunctionRow row(Edge edge, ImmutableList<BridgeSheet<JunctionResult>> sheets) {

@@ -46,6 +46,7 @@ final class Sides {
         return new SideSummary(
                 side,
                 area,
+                exposedArea,
                 openings.sumOfDouble(opening -> opening.width() * opening.height()),
                 missing,
                 opaque + missing > 0 ? insulated / (opaque + missing) : heats.notEmpty() ? 1 : 0,

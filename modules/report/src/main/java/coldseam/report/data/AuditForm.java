@@ -98,13 +98,15 @@ public final class AuditForm {
     private static final JsonForm<SideSummary> SIDE = JsonForm.<SideSummary>of("Side")
             .with("side", WORD, SideSummary::side)
             .with("area_m2", NUMBER, SideSummary::area)
+            .with("exposed_m2", NUMBER, SideSummary::exposedArea)
+            .says("of it what no heated neighbour is behind")
             .with("openings_m2", NUMBER, SideSummary::openings)
             .with("missing_m2", NUMBER, SideSummary::missing)
             .says("of holes, where nothing closes the envelope")
             .with("insulatedShare", NUMBER, SideSummary::insulatedShare)
-            .says("of the opaque area, what is missing counted in, 0 to 1")
+            .says("of the opaque exposed area, what is missing counted in, 0 to 1")
             .with("meanTransmittance_W_per_m2K", NUMBER, SideSummary::meanTransmittance)
-            .says("openings counted in");
+            .says("of the exposed area, openings counted in");
 
     private static final JsonForm<Surface> SURFACE = JsonForm.<Surface>of("Surface")
             .with("name", TEXT, Surface::name)

@@ -66,7 +66,7 @@ public final class SixSides {
         flow.space(4);
         flow.small(
                 "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted"
-                        + " in.");
+                        + " in. What stands beside a heated neighbour is in neither.");
         missing(page);
         openEdges(page);
     }
@@ -100,12 +100,18 @@ public final class SixSides {
                         print.head("openings", Dimension.AREA),
                         78,
                         side -> print.number(side.openings(), Dimension.AREA))
-                .number("insulated", 66, side -> side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface")
+                .number("insulated", 66, SixSides::insulated)
                 .number(
                         print.head("mean U", Dimension.TRANSMITTANCE),
                         110,
-                        side -> side.area() > 0 ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE) : "–")
+                        side -> side.exposedArea() > 0
+                                ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE)
+                                : "–")
                 .of(page.audit().sides());
+    }
+
+    private static String insulated(SideSummary side) {
+        return side.isParty() ? "party wall" : side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface";
     }
 
     private static void openEdges(Page page) {
@@ -136,7 +142,7 @@ public final class SixSides {
     private static void side(Canvas canvas, double x, double y, double s, Side which, Page page) {
         Box square = new Box(x, y, x + s, y + s);
         SideSummary summary = page.audit().sides().detect(candidate -> candidate.side() == which);
-        boolean present = summary != null && summary.area() > 0;
+        boolean present = summary != null && summary.area() > 0 && !summary.isParty();
         double share = present ? summary.insulatedShare() : 0;
         Box insulated = new Box(x, y, x + s, y + s * share);
         canvas.fill(square.corners(), present ? Palette.EMBER.tint(0.75) : Palette.WHITE);
@@ -154,7 +160,7 @@ public final class SixSides {
                 Align.CENTRE);
         String below = present
                 ? "U " + page.print().number(summary.meanTransmittance(), Dimension.TRANSMITTANCE)
-                : "no surface";
+                : summary == null ? "no surface" : insulated(summary);
         canvas.text(below, x + s / 2, y + s / 2 - 4, Type.of(7), Align.CENTRE);
         if (present) {
             canvas.text(Print.percent(share), x + s / 2, y + s / 2 - 12, Type.of(7), Align.CENTRE);
