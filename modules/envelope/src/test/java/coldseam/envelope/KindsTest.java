@@ -28,6 +28,7 @@ class KindsTest {
                 .newWithAll(PointKind.all().collect(PointKind::typical))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::inItsFrame))
+                .newWith(BuildUps.frameInsulatedInside())
                 .newWith(BuildUps.monolithic());
         SameNames.check(
                 named,
