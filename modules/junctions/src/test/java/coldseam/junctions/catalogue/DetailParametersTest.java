@@ -13,6 +13,7 @@ import coldseam.envelope.Prices;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -22,6 +23,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.junctions.section.Composer;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -102,6 +104,43 @@ class DetailParametersTest {
                 .collect(build -> build.setup(detail))
                 .anySatisfy(
                         setup -> losesLess(greater, detail, setup, 1e-2) || losesLess(greater, detail, setup, 1e-3));
+    }
+
+    /** At both ends of its range a length can be drawn in usual build-ups; or what the file requires says why not, or the house says it. */
+    @Test
+    @Tag("slow")
+    void rangesAreThoseThatAreDrawn() {
+        ImmutableList<Pair<Detail, JunctionSetup>> drawn = CatalogueFile.builtIn()
+                .junctions()
+                .flatCollect(detail -> Lists.immutable
+                        .of(TypicalBuild.values())
+                        .collect(build -> Tuples.pair(detail, build.setup(detail))))
+                .select(pair -> misfit(pair.getOne(), pair.getTwo()).isEmpty());
+        ImmutableList<Pair<Detail, JunctionSetup>> ends = drawn.flatCollect(pair -> pair.getOne()
+                .parameters()
+                .flatCollect(length -> Lists.immutable
+                        .of(length.least(), length.most())
+                        .collect(end -> Tuples.pair(
+                                pair.getOne().with(Maps.immutable.of(length.name(), end)), pair.getTwo()))));
+        ImmutableList<Optional<String>> misfits =
+                AllCores.collect(ends, pair -> misfit(pair.getOne(), pair.getTwo()), done -> {});
+        assertEquals(
+                "",
+                misfits.select(Optional::isPresent)
+                        .collect(Optional::get)
+                        .reject(why -> why.contains(") needs ") || why.contains("but the house itself says"))
+                        .makeString("\n"));
+        assertTrue(ends.size() > 2000, ends.size() + " tried");
+    }
+
+    /** Why a detail does not fit, if it does not. */
+    private static Optional<String> misfit(Detail detail, JunctionSetup setup) {
+        try {
+            Composer.compose(detail, setup, BuiltIn.LIBRARY);
+            return Optional.empty();
+        } catch (DetailDoesNotFit misfit) {
+            return Optional.of(misfit.reasons().collect(Phrase::toString).makeString("; "));
+        }
     }
 
     /** Whether one provably loses less than the other, both solved to a width; not where one does not fit. */
