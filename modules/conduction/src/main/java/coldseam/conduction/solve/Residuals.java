@@ -7,8 +7,8 @@ import coldseam.conduction.mesh.MeshedSection;
  * What a temperature field leaves of heat conduction's equations, triangle by triangle, as energies that fall with its error's:
  * of heat that appears inside, that jumps across a side, and that an outline's side does not hand on to its environment.
  *
- * <p>η² = A k (h Δu)² + Σ l kᵢ/(k₁ + k₂)² ∫ [k ∂u/∂n]² over the sides that two triangles share, h² their doubled area and each
- * taking its part of what jumps, + Σ ∫ (k ∂u/∂n + (u − T)/R)² / (k/l + 1/R) over the sides that face an environment, + Σ l/k ∫
+ * <p>η² = A k (h Δu)², h² the area A, + Σ l kᵢ/(k₁ + k₂)² ∫ [k ∂u/∂n]² over the sides that two triangles share, each taking its
+ * part of what jumps, + Σ ∫ (k ∂u/∂n + (u − T)/R)² / (k/l + 1/R) over the sides that face an environment, + Σ l/k ∫
  * (k ∂u/∂n)² over the adiabatic ones; l is a side's length (R. Verfürth, A Posteriori Error Estimation Techniques for Finite
  * Element Methods, Oxford 2013, chapter 1, from memory; the weights for unlike conductivities are ours). By how much
  * it differs from the error's energy depends on the shape of triangles and on what is drawn, so it is to be compared with a gap.
@@ -18,7 +18,7 @@ final class Residuals {
     /** Of each triangle. */
     double[] energy = new double[0];
 
-    /** Of each side of a triangle at its two ends: the heat that leaves through it, times its length over the lattice's step. */
+    /** Of each side of a triangle at its two ends: k ∂u/∂n, the heat that comes in through it, times its length. */
     private double[] flux = new double[0];
 
     private final double[] gx = new double[3];

@@ -1,6 +1,5 @@
 package coldseam.report.words;
 
-import static coldseam.files.quantity.Dimension.ANGLE;
 import static coldseam.files.quantity.Dimension.AREA;
 import static coldseam.files.quantity.Dimension.CONDUCTIVITY;
 import static coldseam.files.quantity.Dimension.LENGTH;
@@ -38,6 +37,7 @@ import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
+import coldseam.files.quantity.Format;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
@@ -166,7 +166,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.LOW_PITCH,
                     (low, say) -> "that " + layer(low.tiles(), say) + " on \""
                             + low.roof().partOf()
-                            + "\" keep driven rain off what lies under them at " + say.say(low.pitch(), ANGLE)
+                            + "\" keep driven rain off what lies under them at " + Format.of("%.1f°", low.pitch())
                             + " (20° and more are usual)"),
             each(
                     Rain.SPLASHED,
@@ -285,7 +285,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             all(
                     Safety.NO_WAY_OUT,
                     (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
-                            + " (a light well that is a way out takes some "
+                            + " (a light well that is a way out takes "
                             + say.say(Safety.WAY_OUT, LENGTH) + " before the wall and "
                             + say.say(Safety.WAY_OUT_AREA, AREA) + ", by the local code)"),
             each(
@@ -407,7 +407,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
             each(
                     Layering.SHUT,
-                    (shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry, whose outside "
+                    (shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
                             + (Double.isInfinite(shut.outside())
                                     ? "lets no vapour through"
                                     : "slows vapour as " + say.say(shut.outside(), LENGTH) + " of air do")
