@@ -16,6 +16,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.language.DetailParameter;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -48,6 +49,9 @@ public final class Rain {
 
     /** m² that a drain of usual size serves (common practice, no source). */
     public static final double DRAINED = 150;
+
+    /** How details call what the ground lies below the floor's top. */
+    private static final String PLINTH = "plinth";
 
     private static final double STRAIGHT_ON = 180;
 
@@ -87,12 +91,7 @@ public final class Rain {
                             && surface.exposure().kind() == Exposure.Kind.OUTDOORS
                             && surface.assembly().filter(Carrying::isOfWood).isPresent()
                             && !overOpenAir(audit, surface))
-            .collect(wall -> new Splashed(
-                    wall.assembly().orElseThrow(),
-                    Math.max(
-                            0,
-                            wall.innerOutline().collectDouble(Point3::z).min()
-                                    - HouseShape.lowestGround(audit.house().body(), wall))))
+            .collect(wall -> new Splashed(wall.assembly().orElseThrow(), overGround(audit, wall)))
             .select(foot -> foot.height() < SPLASH - PRINTED)
             .toSortedListBy(Splashed::height)
             .distinctBy(foot -> foot.assembly().name())
@@ -209,6 +208,24 @@ public final class Rain {
 
     private static boolean isOne(Surface one, Surface other) {
         return one.name().equals(other.name());
+    }
+
+    /** m, of a wall's floor over the ground; where the house file leaves the ground at the floor's level, as it is drawn there. */
+    private static double overGround(Audit audit, Surface wall) {
+        double said = wall.innerOutline().collectDouble(Point3::z).min()
+                - HouseShape.lowestGround(audit.house().body(), wall);
+        return Math.abs(said) < OfHouse.HAIR ? plinth(audit, wall) : Math.max(0, said);
+    }
+
+    /** m, the least of what is drawn at a wall's foot; 0 where none is. */
+    private static double plinth(Audit audit, Surface wall) {
+        return audit.junctions()
+                .select(row -> row.edge().isAt(wall))
+                .flatCollect(row -> row.sheet().stream().toList())
+                .flatCollect(sheet -> sheet.result().detail().parameters())
+                .select(length -> length.name().equals(PLINTH))
+                .collectDouble(DetailParameter::value)
+                .minIfEmpty(0);
     }
 
     /** Whether its floor stands on piers: how high, no house file says. */

@@ -66,6 +66,20 @@ final class CatalogueWordsTest {
                         .makeString("\n"));
     }
 
+    /** A sheet that comes down from a roof over the wall laps over what sheds water there, unless that is a render on its face. */
+    @Test
+    void sheetsLapAsWaterRuns() {
+        Pattern against = Pattern.compile("\\bdown behind the wall's (water layer|paper|membrane)\\b");
+        assertEquals(
+                "",
+                CatalogueFile.builtIn()
+                        .details()
+                        .select(detail -> told(detail)
+                                .anySatisfy(line -> against.matcher(line).find()))
+                        .collect(Detail::id)
+                        .makeString("\n"));
+    }
+
     /** Whether it is laid on framed walls, or goes through what may be one; what is of masonry by its kind does not. */
     private static boolean fitsFrames(Detail detail) {
         if (detail.kind() instanceof PointKind kind) {
