@@ -133,7 +133,7 @@ class ChoiceLinesTest {
                         .replaceFirst("(?s)openings:.*", "")
                         .replace(
                                 "form: flat, assembly: roof",
-                                "form: gable, assembly: roof, pitch: 35 °, low-side: west"));
+                                "form: gable, assembly: roof, pitch: 65 °, low-side: west"));
         Run open = Run.with(Bench.SHARED, "check", file.toString());
         String lines = open.out().substring(open.out().indexOf("\njunctions:\n") + 1);
         assertFalse(lines.contains("- {kinds: [party wall], detail"), open::out);

@@ -105,7 +105,7 @@ class FindingWordsTest {
         assertTrue(
                 SI.what(open)
                         .contains(
-                                "3 of them is built; the worst option stands in, \"Metal duct in an open gap\" with chi"),
+                                "3 of them are built; the worst option stands in, \"Metal duct in an open gap\" with chi"),
                 SI.what(open));
         assertTrue(SI.toDo(open).contains("under points; the catalogue's best here is"), SI.toDo(open));
     }
