@@ -138,7 +138,7 @@ class DecisionChecksTest {
                         + " there; describe another, or remove it",
                 "8:9: an option differs from what is described; got \"the same\", which is what the house has there;"
                         + " describe another, or remove it",
-                "10:39: an option differs from what is described; got \"pipe-in-insulated-collar\", which is what the house"
+                "10:39: an option differs from what is described; got \"pipe-in-insulated-collar, pipe 50 mm\", which is what the house"
                         + " has there; describe another, or remove it");
     }
 
