@@ -29,7 +29,7 @@ class FieldTest {
     }
 
     @Test
-    void energiesOfLayersAreTheirsExactly() {
+    void slopesOfLayersAreTheirsExactly() {
         double flux = 20 / (0.13 + 0.2 + 2 + 0.04);
         double[] slopes = slopes(slab());
         assertEquals(flux * flux * 0.2, 20 * slopes[0], 1e-8);
@@ -38,7 +38,7 @@ class FieldTest {
 
     /** A disc of 1 m of the same layers: π m² of them. */
     @Test
-    void energiesOfATurnedSectionAreOfTheWholeBody() {
+    void slopesOfATurnedSectionAreOfTheWholeBody() {
         double[] slopes =
                 slopes(Sketch.of("disc").axisymmetric().layers(0.5, 0.05).solve(1e-4));
         double flux = 20 / (0.13 + 0.2 + 2 + 0.04);
@@ -123,7 +123,7 @@ class FieldTest {
 
     /** The slope over the difference is dL / d ln k: held to the difference of two solutions. */
     @Test
-    void anEnergyIsHowTheCouplingFollowsItsConductivity() {
+    void aSlopeIsHowTheCouplingFollowsItsConductivity() {
         double step = 0.01;
         double more =
                 corner(0.8 * Math.exp(step), 0.1).coupling("indoor", "outdoor").middle();

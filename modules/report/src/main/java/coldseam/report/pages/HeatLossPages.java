@@ -119,7 +119,7 @@ public final class HeatLossPages {
                                 + print.units().label(d)
                                 + " to either side (root of the sum of squares), and within "
                                 + print.number(inputs.together(), d)
-                                + " if all were off at once to one side. To first order, by the fields' energies and the standards'"
+                                + " if all were off at once to one side. To first order, by the solved fields and the standards'"
                                 + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces, walls and"
                                 + " vents of crawl spaces, and psi and chi that the house file states count as they are given."));
         flow.add(Listing.<InputUncertainty.Input>empty()

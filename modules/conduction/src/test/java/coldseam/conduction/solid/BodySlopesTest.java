@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** The energies of a body's boxes, which say how its coupling follows their conductivities. */
+/** How a body's heat flow follows the conductivities of its boxes. */
 @Tag("slow")
-class BodyEnergiesTest {
+class BodySlopesTest {
 
     /** A quarter of a wall with a rod in it. */
     private static BodySolution rod(double conductivity, int half) {
@@ -38,7 +38,7 @@ class BodyEnergiesTest {
     }
 
     @Test
-    void anEnergyIsHowTheCouplingFollows() {
+    void aSlopeIsHowTheCouplingFollows() {
         double step = 0.02;
         double more = rod(1 * Math.exp(step), 30).coupling("indoor", "outdoor").middle();
         double less = rod(1 * Math.exp(-step), 30).coupling("indoor", "outdoor").middle();
