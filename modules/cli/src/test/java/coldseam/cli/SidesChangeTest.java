@@ -71,6 +71,15 @@ class SidesChangeTest {
                 .max();
     }
 
+    private static ImmutableList<String> titles(Path house) {
+        return HouseAudit.of(house, Bench.SHARED)
+                .compute()
+                .findings()
+                .collect(new FindingWords(UnitSystem.SI)::title)
+                .toSortedList()
+                .toImmutable();
+    }
+
     /** A front that is kept between party walls, over a floor dug out within it and under rafters that stay. */
     @Test
     void aKeptFrontMeetsAllThatIsInsulatedOutside() throws IOException {
@@ -84,9 +93,7 @@ class SidesChangeTest {
                 Files.readString(house)
                         + "seams:\n  inner wall: {kind: partition at inside insulation, surface: ground floor south wall,"
                         + " length: 2.8 m}\n");
-        assertEquals(
-                Lists.immutable.of("No detail chosen: partition at inside insulation"),
-                HouseAudit.of(met, Bench.SHARED).compute().findings().collect(new FindingWords(UnitSystem.SI)::title));
+        assertEquals(Lists.immutable.of("No detail chosen: partition at inside insulation"), titles(met));
         Path without = folder.resolve("without.yaml");
         Files.writeString(
                 without,
@@ -100,11 +107,7 @@ class SidesChangeTest {
                         "Insulation broken at the slab edge",
                         "Insulation, air and vapour control broken at the eaves of an insulated roof",
                         "One frame drawn in two planes: \"front door\""),
-                HouseAudit.of(without, Bench.SHARED)
-                        .compute()
-                        .findings()
-                        .collect(new FindingWords(UnitSystem.SI)::title)
-                        .toSortedList());
+                titles(without));
     }
 
     /** An old frame insulated inside, its storey out over the street, over a cellar: all pass, and each other option is told of. */
@@ -127,11 +130,7 @@ class SidesChangeTest {
                         "Insulation broken at the overhang edge",
                         "Insulation broken at the wall under an overhang",
                         "One frame drawn in two planes: \"door\""),
-                HouseAudit.of(without, Bench.SHARED)
-                        .compute()
-                        .findings()
-                        .collect(new FindingWords(UnitSystem.SI)::title)
-                        .toSortedList());
+                titles(without));
     }
 
     @Test

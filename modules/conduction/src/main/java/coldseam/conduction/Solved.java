@@ -2,6 +2,7 @@ package coldseam.conduction;
 
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
 /**
  * What is answered of a section or a body, and the evidence for it.
@@ -75,6 +76,12 @@ public interface Solved<P> {
     default Interval heatFlow(String environment) {
         return one(heatFlows(), NetHeatFlow::environment, environment, "heat flow from")
                 .value();
+    }
+
+    /** How that heat flow follows ln k of each region or painted box, {@link #flowUnit}; it throws like {@link #coupling}. */
+    default ImmutableDoubleList slopes(String environment) {
+        return one(heatFlows(), NetHeatFlow::environment, environment, "heat flow from")
+                .slopes();
     }
 
     /** The lowest surface temperature facing an environment; it throws like {@link #coupling}. */

@@ -43,8 +43,7 @@ import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
  * dH_T / d ln of each input of a house, W/K.
  *
  * <p>Of a surface: dH / d ln k = −A b U² dR / d ln k, with R that of its assembly by ISO 6946, members and fasteners counted in
- * ({@link LayerSlopes}); of an air layer A b U² R, for 1/R. Of a
- * seam: l (E − Σ b l U² R), with E how the rooms' heat flow into the section follows the material, for a unit difference of
+ * ({@link LayerSlopes}); of an air layer A b U² R, for 1/R. Of a seam: l (E − Σ b l U² R), with E how the rooms' heat flow into the section follows the material, for a unit difference of
  * temperature, which is dL2D / d ln k, and nothing of what a neighbour loses there; the legs lose it as their surfaces do, so that
  * what a seam shares with its surfaces counts once. A layer with members is drawn as one body, whose slope is
  * parted among all that its conductivity follows; air between members counts as the whole layer's. Of a point likewise, in its body, but for the ground under it; of a corner as
@@ -115,8 +114,10 @@ final class InputSlopes {
         Map<HeatInput, Double> of = new TreeMap<>(HeatInput.ORDER);
         PointSetup setup = result.setup();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
-        ImmutableDoubleList flows =
-                slopes(result.body().<Solved<?>>map(body -> body).orElseGet(result::solution));
+        ImmutableDoubleList flows = result.body()
+                .<Solved<?>>map(body -> body)
+                .orElseGet(result::solution)
+                .slopes(Surroundings.INDOOR);
         result.fills()
                 .forEachWithIndex((fill, i) -> fill.map(Fill::input)
                         .filter(input -> input != Other.GROUND)
@@ -168,7 +169,7 @@ final class InputSlopes {
         JunctionSetup setup = result.setup();
         Solution solution = result.solution();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
-        ImmutableDoubleList flows = slopes(solution);
+        ImmutableDoubleList flows = solution.slopes(Surroundings.INDOOR);
         Map<Part, Double> moved = setup.kind().form().ground()
                 ? setup.ground().map(block -> moved(setup, block)).orElse(Map.of())
                 : Map.of();
@@ -198,13 +199,6 @@ final class InputSlopes {
                             -length * band.exposure().factor()));
         }
         return of;
-    }
-
-    /** Of the rooms' heat flow, W/m or W, by ln k of each region or box. */
-    private static ImmutableDoubleList slopes(Solved<?> solved) {
-        return solved.heatFlows()
-                .detect(flow -> flow.environment().equals(Surroundings.INDOOR))
-                .slopes();
     }
 
     /** d ln k of a region for each d ln of the input. */

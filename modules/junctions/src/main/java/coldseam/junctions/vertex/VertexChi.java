@@ -4,7 +4,6 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
-import coldseam.conduction.Solved;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
@@ -60,20 +59,17 @@ final class VertexChi {
 
     /** What there is to tell. */
     VertexResult.Heat heat() {
-        Sloped coupling = Sloped.of(weighted(composed.spaces(), solution::coupling), inputs, slopes(solution), scale());
+        Sloped coupling = Sloped.of(
+                weighted(composed.spaces(), solution::coupling),
+                inputs,
+                solution.slopes(Surroundings.INDOOR).toArray(),
+                scale());
         return new VertexResult.Heat(solution, coupling.value(), chi(coupling, false), chi(coupling, true));
     }
 
     private double scale() {
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         return 1 / difference;
-    }
-
-    private static double[] slopes(Solved<?> solved) {
-        return solved.heatFlows()
-                .detect(flow -> flow.environment().equals(Surroundings.INDOOR))
-                .slopes()
-                .toArray();
     }
 
     /** L2D of a cut plane; nothing where it joins no room with what lies outside. */
@@ -89,7 +85,7 @@ final class VertexChi {
         return Sloped.of(
                 weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::coupling),
                 cut.boxes().collect(inputs::get),
-                slopes(solved),
+                solved.slopes(Surroundings.INDOOR).toArray(),
                 scale());
     }
 
