@@ -157,14 +157,6 @@ final class Openings {
                     mesh.facets().reject(Facet::step).collect(Facet::name).makeString("\", \""));
             return;
         }
-        if (!(opening.width() > 0 && opening.height() > 0)) {
-            faults.opening(
-                    opening.name(),
-                    ": it is %.3f m wide and %.3f m high; both must be more than 0 m.",
-                    opening.width(),
-                    opening.height());
-            return;
-        }
         if (opening.lightWell().isPresent() && well.isEmpty()) {
             return;
         }

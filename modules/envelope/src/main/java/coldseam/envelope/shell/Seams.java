@@ -51,8 +51,6 @@ final class Seams {
                         ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
                         seam.surface(),
                         surfaces.collect(Surface::name).makeString("\", \""));
-            } else if (!(seam.length() > 0)) {
-                faults.seam(seam.name(), ": its length is %.3f m; it must be more than 0 m.", seam.length());
             } else if (!seam.kind().faces().getFirst().isOf(surface.normal().z())) {
                 faults.seam(
                         seam.name(),

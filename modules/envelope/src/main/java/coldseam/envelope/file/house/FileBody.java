@@ -164,7 +164,7 @@ sealed interface FileBody {
             @Doc("Points by name.") @Size(max = 2000) @Defines("point")
             ImmutableList<Named<FilePoint3>> points,
 
-            @Doc("Plane surfaces by name.") @Size(max = 500) @Defines("surface")
+            @Doc("Plane surfaces by name.") @Size(min = 1, max = 500) @Defines("surface")
             ImmutableList<Named<FileSurface>> surfaces,
 
             @Doc(

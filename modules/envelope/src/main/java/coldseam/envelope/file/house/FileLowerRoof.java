@@ -60,7 +60,7 @@ record FileLowerRoof(
         Position place) {
 
     /** °; what slopes less is within what footprints and facets may differ by. */
-    private static final double LEAST_PITCH = 1;
+    static final double LEAST_PITCH = 1;
 
     FileLowerRoof {
         if (pitch > 0 && pitch < LEAST_PITCH) {

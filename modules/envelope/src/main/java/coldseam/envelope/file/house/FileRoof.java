@@ -16,6 +16,7 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -149,6 +150,14 @@ record FileRoof(
 
     FileRoof {
         boolean flat = form.isLevel();
+        if (pitch > 0 && pitch < FileLowerRoof.LEAST_PITCH && insulatedAt == InsulatedAt.ROOF) {
+            throw new BadValueException(
+                    "pitch",
+                    "a pitched roof slopes visibly",
+                    Format.of("%.3g °", pitch),
+                    "at least 1 °, or none for a flat roof",
+                    "correct the pitch, or write form: flat without it");
+        }
         if (flat != (pitch == 0)) {
             throw new BadValueException(
                     "pitch",

@@ -259,13 +259,6 @@ final class StoreyPlan implements PlanRegions.Areas {
                         ": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
                                 + " walls' thicknesses.");
             }
-            if (stacks.carries(k - 1) && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
-                faults.storey(
-                        stacks.storey(k).name(),
-                        " does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
-                                + " corners; all storeys are measured from one origin.",
-                        stacks.storey(k - 1).name());
-            }
         }
     }
 

@@ -3,7 +3,6 @@ package coldseam.envelope.shell.surfaces;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
-import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
@@ -15,8 +14,6 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.set.MutableSet;
-import org.eclipse.collections.impl.factory.Sets;
 
 /** Facets of a body of explicit surfaces: taken as given, on the lattice. */
 public final class ExplicitFacets {
@@ -29,34 +26,7 @@ public final class ExplicitFacets {
     /** The facets, or none where faults were added. */
     public static Optional<BodyFacets> of(House house, Body.Explicit body, ShellFaults faults) {
         MutableList<Facet> facets = Lists.mutable.empty();
-        MutableSet<String> names = Sets.mutable.empty();
-        for (Body.ExplicitSurface surface : body.surfaces()) {
-            if (!names.add(surface.name())) {
-                faults.surface(surface.name(), ": the name is given twice. Give each surface its own name.");
-            }
-            surface.points()
-                    .reject(body.points()::containsKey)
-                    .forEach(point -> faults.surface(
-                            surface.name(),
-                            ": the point \"%s\" is not among the body's points. Define it, or name one that is.",
-                            point));
-            if (surface.assembly().isPresent()
-                    && !house.assemblies().containsKey(surface.assembly().get())) {
-                faults.surface(
-                        surface.name(),
-                        ": the assembly \"%s\" is not among the house's assemblies. Define it, or name one that is.",
-                        surface.assembly().get());
-            }
-            if (surface.points().allSatisfy(body.points()::containsKey)) {
-                facet(house, body, surface, faults).ifPresent(facets::add);
-            }
-        }
-        if (facets.isEmpty() && faults.isEmpty()) {
-            faults.add(
-                    ShellFault.Part.BODY,
-                    "",
-                    "Body: no surface is given. Add the surfaces of the shell, or describe it by storeys.");
-        }
+        body.surfaces().forEach(surface -> facet(house, body, surface, faults).ifPresent(facets::add));
         if (faults.isEmpty()) {
             turnedInsideOut(facets.toImmutable(), faults);
         }
