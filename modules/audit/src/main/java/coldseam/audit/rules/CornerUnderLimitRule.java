@@ -50,14 +50,12 @@ public final class CornerUnderLimitRule extends ColdMeetingRule<VertexRow, Verte
         return row.sheet().orElseThrow();
     }
 
-    /** Whether an edge of it is found cold, broken or pinched by itself. */
+    /** Whether an edge of it is found cold by itself; a broken one need not be, so that of the corner's mould nothing is said. */
     @Override
     boolean follows(Facts facts, VertexSheet corner) {
         return facts.sheets()
                 .anySatisfy(sheet -> corner.edges().contains(sheet.id())
-                        && (sheet.temperatureFactor() < facts.mould().need()
-                                || LayerBrokenRule.heatBreaks(facts, sheet)
-                                || NeckPinchedRule.pinches(facts, sheet)));
+                        && sheet.temperatureFactor() < facts.mould().need());
     }
 
     @Override
