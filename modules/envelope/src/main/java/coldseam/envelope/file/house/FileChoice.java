@@ -12,8 +12,8 @@ import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
-import coldseam.files.Short;
 import coldseam.files.Unit;
+import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -41,7 +41,7 @@ record FileChoice(
         requireSome(kinds, surfaces);
     }
 
-    @Short
+    @Whole
     @Noun("the length of a parameter")
     @Doc("The value of a detail's own length.")
     record FileParameterValue(

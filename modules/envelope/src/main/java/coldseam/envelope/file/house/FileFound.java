@@ -11,9 +11,9 @@ import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Noun;
 import coldseam.files.Refers;
-import coldseam.files.Short;
 import coldseam.files.Size;
 import coldseam.files.Unit;
+import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,7 +43,7 @@ record FileFound(
         @Default("")
         ImmutableList<FileChoice> junctions) {
 
-    @Short
+    @Whole
     @Noun("a build-up as found")
     @Doc("An assembly of this file.")
     record FileFoundAssembly(
