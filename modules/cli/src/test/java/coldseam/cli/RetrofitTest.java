@@ -135,7 +135,8 @@ class RetrofitTest {
         ImmutableList<String> steps = old.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
         assertTrue(
                 steps.anySatisfy(step -> step.contains(
-                        "; lengths of this one that may be changed: plinth (0 mm to 900 mm, now 150 mm)")),
+                        "; more of this one's skirt (now 800 mm, at most 2000 mm) and strip (now 80 mm, at most 200 mm)"
+                                + " may lessen what it loses")),
                 steps::toString);
         assertTrue(options(old).allSatisfy(id -> id.contains("in-old-walls")), options(old)::toString);
 

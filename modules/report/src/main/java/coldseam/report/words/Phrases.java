@@ -114,21 +114,21 @@ public record Phrases(UnitSystem units) {
                 : " with " + listed(given.collect(each -> each.name() + " " + say(each.value(), Dimension.THICKNESS)));
     }
 
-    /** What the detail that was chosen lets a house change, from where to where. */
+    /** Of which lengths of the chosen detail there may be more, where that may let less heat through. */
     private String lengths(BridgeSheet<?> sheet) {
-        ImmutableList<DetailParameter> parameters = sheet.result().detail().parameters();
-        return sheet.chosen() && parameters.notEmpty()
-                ? "; lengths of this one that may be changed: " + listed(parameters.collect(this::length))
+        ImmutableList<DetailParameter> more =
+                sheet.result().detail().parameters().select(each -> each.insulates() && each.value() < each.most());
+        return sheet.chosen() && more.notEmpty()
+                ? "; more of this one's " + listed(more.collect(this::upTo)) + " may lessen what it loses"
                 : "";
     }
 
-    private String length(DetailParameter parameter) {
+    private String upTo(DetailParameter parameter) {
         return Format.of(
-                "%s (%s to %s, now %s)",
+                "%s (now %s, at most %s)",
                 parameter.name(),
-                say(parameter.least(), Dimension.THICKNESS),
-                say(parameter.most(), Dimension.THICKNESS),
-                say(parameter.value(), Dimension.THICKNESS));
+                say(parameter.value(), Dimension.THICKNESS),
+                say(parameter.most(), Dimension.THICKNESS));
     }
 
     /** Several in a row, the last after "and". */

@@ -51,6 +51,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.ControlLine;
+import coldseam.junctions.pair.PairObstacle;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -365,7 +366,12 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                                     + " farther apart, or make what they draw so much shorter, and they are solved in"
                                                     + " one section; or "
                                             : "move them apart, ")
-                                    + "make them one, or draw both in one section by hand"),
+                                    + "make them one"
+                                    + (found.obstacles().contains(PairObstacle.NARROW)
+                                            ? " (faces of walls that stand so little apart come into one plane with as much more or less"
+                                                    + " of a layer)"
+                                            : "")
+                                    + ", or draw both in one section by hand"),
             new RuleWords<>(
                     SurfacePiercedRule.Found.class,
                     (found, say) -> "insulation of \"" + found.surface() + "\" pierced by "
