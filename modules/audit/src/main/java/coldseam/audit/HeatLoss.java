@@ -77,13 +77,18 @@ public record HeatLoss(
      * @param size m², m or a count, by the group
      * @param transmittance W/(m²·K), W/(m·K) or W/K, by the group
      * @param factor temperature factor b
-     * @param loss W/K
+     * @param loss W/K, rounded as {@link #DECIMALS} says
      */
     public record Line(Group group, Part part, double size, Interval transmittance, double factor, Interval loss) {
 
         /** @throws IllegalStateException where the loss is no number, naming the part */
         public Line {
             Finite.bounds(loss, "W/K", () -> "the loss of " + part);
+        }
+
+        /** W/K, before it is rounded: size times transmittance times factor. */
+        public Interval unrounded() {
+            return transmittance.times(size * factor);
         }
     }
 

@@ -54,6 +54,13 @@ class RightAngledCornersTest {
                 count.startsWith(
                         "12 of 12 corners where edges meet are computed, 4 on the ground, 4 where walls change"),
                 count);
+        // Between the cellar's blocks and the frame above no ground is near: no floor's U holds what that corner loses.
+        assertEquals(
+                "not counted where layers change, in the U of the floor, ISO 13370",
+                audit.vertexSheets()
+                        .select(sheet -> sheet.result().heat().isEmpty())
+                        .collect(sheet -> VertexWords.uncounted(sheet.result().setup()))
+                        .makeString());
     }
 
     @Test

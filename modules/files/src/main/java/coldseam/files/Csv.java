@@ -2,6 +2,9 @@ package coldseam.files;
 
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -23,6 +26,8 @@ public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
 
     /** Beyond it a double may stand between two whole numbers. */
     private static final double LARGEST_WHOLE = 1e15;
+
+    private static final int DIGITS = 14;
 
     private static final Pattern QUOTED = Pattern.compile("[,\"\r\n]");
 
@@ -47,7 +52,7 @@ public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
         return new Csv<>(units, columns.newWith(new Column<>(head, cell)));
     }
 
-    /** With a column of numbers that are not rounded; values in the dimension's inside unit. */
+    /** With a column of numbers; values in the dimension's inside unit. */
     public Csv<R> with(String head, Dimension dimension, ToDoubleFunction<R> value) {
         return with(head(head, dimension), row -> number(value.applyAsDouble(row), dimension));
     }
@@ -58,7 +63,7 @@ public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
         return with(head, row -> part.apply(row).<String>map(cell::apply).orElse(""));
     }
 
-    /** With a column of numbers that are not rounded, in some rows; values in the dimension's inside unit. */
+    /** With a column of numbers, in some rows; values in the dimension's inside unit. */
     public Csv<R> some(String head, Dimension dimension, Function<R, Optional<Double>> value) {
         return some(head(head, dimension), value, number -> number(number, dimension));
     }
@@ -73,16 +78,25 @@ public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
         return (name + " " + units.label(dimension)).strip();
     }
 
-    /** A cell with a number that is not rounded; the value in the dimension's inside unit. */
+    /** A cell with a number; the value in the dimension's inside unit. */
     public String number(double value, Dimension dimension) {
         return plain(units.value(value, dimension));
     }
 
-    /** A number that is not rounded, whole where it is whole. */
+    /**
+     * A number to {@value #DIGITS} significant digits, whole where it is whole: no computation knows it better, and the dust
+     * of binary fractions (52.62499999999999) would hide that a converted length is a plain one.
+     */
     public static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE
-                ? Long.toString((long) value)
-                : Double.toString(value);
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        double clean = new BigDecimal(value)
+                .round(new MathContext(DIGITS, RoundingMode.HALF_EVEN))
+                .doubleValue();
+        return clean == Math.rint(clean) && Math.abs(clean) < LARGEST_WHOLE
+                ? Long.toString((long) clean)
+                : Double.toString(clean);
     }
 
     /** The head and a line for each row. */

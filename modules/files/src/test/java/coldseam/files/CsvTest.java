@@ -28,6 +28,15 @@ class CsvTest {
     }
 
     @Test
+    void binaryDustDoesNotHideAPlainNumber() {
+        // The square feet of a wall of 35 ft 1 in x 1 ft 6 in, and 3 ft, as they come out of metres.
+        assertEquals("52.625", Csv.plain(52.62499999999999));
+        assertEquals("3", Csv.plain(2.9999999999999987));
+        assertEquals("-0.33333333333333", Csv.plain(-1.0 / 3));
+        assertEquals("Infinity", Csv.plain(Double.POSITIVE_INFINITY));
+    }
+
+    @Test
     void noRowsLeaveTheHead() {
         assertEquals(
                 "a,b\r\n",

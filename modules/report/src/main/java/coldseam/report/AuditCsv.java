@@ -14,7 +14,6 @@ import coldseam.audit.PointRow;
 import coldseam.audit.Sheet;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
-import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Csv;
@@ -27,17 +26,18 @@ import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
+import coldseam.report.words.PrintedLoss;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** The audit's tables as CSV: units stand in the head, numbers are not rounded. */
+/** The audit's tables as CSV: units stand in the head; losses of the heat-loss table are as printed, no other number is rounded. */
 public enum AuditCsv {
     /** One row for each edge. */
     EDGES("", AuditCsv::edges),
-    /** One row for each line of the table, and the total. */
+    /** One row for each line of the table, and the total: the losses as printed in it, so that both add up alike. */
     HEAT_LOSS("-heat-loss", AuditCsv::heatLoss),
     /** One row for each set of points. */
     POINTS("-points", AuditCsv::points),
@@ -118,13 +118,16 @@ public enum AuditCsv {
     }
 
     /** A row of the table: one of its lines, or the total, which has neither size nor transmittance. */
-    private record Loss(String group, Optional<HeatLoss.Line> line, Interval loss) {}
+    private record Loss(String group, Optional<HeatLoss.Line> line, PrintedLoss loss) {}
 
     private static String heatLoss(Audit audit, UnitSystem units) {
         ImmutableList<Loss> rows = audit.heatLoss()
                 .lines()
-                .collect(line -> new Loss(Words.word(line.group()), Optional.of(line), line.loss()))
-                .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
+                .collect(line -> new Loss(Words.word(line.group()), Optional.of(line), PrintedLoss.of(line, units)))
+                .newWith(new Loss(
+                        "total",
+                        Optional.empty(),
+                        PrintedLoss.of(audit.heatLoss().lines(), units)));
         String partial = new HonestWords(audit, units).partial().orElse("");
         return Csv.<Loss>in(units)
                 .with("group", Loss::group)
@@ -148,8 +151,13 @@ public enum AuditCsv {
                         line -> number(units, line.transmittance().upper(), transmittance(line)))
                 .some("unit of transmittance", Loss::line, line -> units.label(transmittance(line)))
                 .some("factor b", Loss::line, line -> Csv.plain(line.factor()))
-                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, Loss::loss))
+                .with(lossHead("lower", units), row -> row.loss().lower().toPlainString())
+                .with(lossHead("upper", units), row -> row.loss().upper().toPlainString())
                 .text(rows);
+    }
+
+    private static String lossHead(String bound, UnitSystem units) {
+        return "loss " + bound + " " + units.label(Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private static String number(UnitSystem units, double value, Dimension dimension) {

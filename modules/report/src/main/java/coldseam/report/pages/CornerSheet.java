@@ -16,6 +16,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
 import coldseam.report.solid.BodyPicture;
 import coldseam.report.words.Print;
+import coldseam.report.words.VertexWords;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** A computed corner on paper: what it looks like, its numbers, and how its own detail is built where it has one. */
@@ -118,6 +119,6 @@ public final class CornerSheet {
     private String chi(DimensionSystem system) {
         return result.heat()
                 .map(heat -> print.of(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
-                .orElse("in the U of the floor, ISO 13370");
+                .orElseGet(() -> VertexWords.uncounted(result.setup()));
     }
 }

@@ -2,7 +2,6 @@ package coldseam.report.pages;
 
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.InputUncertainty;
-import coldseam.conduction.Interval;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -16,9 +15,8 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.Print;
+import coldseam.report.words.PrintedLoss;
 import coldseam.report.words.UncertaintyWords;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient, line by line; the printed numbers add up to the printed sums. */
@@ -30,28 +28,7 @@ public final class HeatLossPages {
     /** Of the variance: what is smaller is in the data only. */
     private static final double LEAST_SHARE = 0.002;
 
-    /** Digits after the point of each bound. */
-    private static final int DIGITS = 3;
-
     private HeatLossPages() {}
-
-    /** Bounds as printed. */
-    private record Printed(BigDecimal lower, BigDecimal upper) {
-        static final Printed NOTHING = new Printed(BigDecimal.ZERO.setScale(DIGITS), BigDecimal.ZERO.setScale(DIGITS));
-
-        Printed plus(Printed other) {
-            return new Printed(lower.add(other.lower), upper.add(other.upper));
-        }
-    }
-
-    private static Printed printed(Interval loss, Print print) {
-        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
-        return new Printed(
-                new BigDecimal(Double.toString(print.units().value(loss.lower(), d)))
-                        .setScale(DIGITS, RoundingMode.FLOOR),
-                new BigDecimal(Double.toString(print.units().value(loss.upper(), d)))
-                        .setScale(DIGITS, RoundingMode.CEILING));
-    }
 
     public static void write(Page page) {
         Flow flow = page.flow();
@@ -61,8 +38,9 @@ public final class HeatLossPages {
         flow.section("Heat loss");
         flow.body(Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
                 + Words.word(loss.system())
-                + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
-                + " added, so that the table adds up as printed."));
+                + " dimensions. Each line is rounded to " + PrintedLoss.STEP + " " + unit
+                + " before it is added, exact values to the nearest and bounds outwards, so that the table adds up as"
+                + " printed."));
         new HonestWords(page.audit(), print.units())
                 .partial()
                 .ifPresent(partial ->
@@ -75,29 +53,25 @@ public final class HeatLossPages {
                 Table.Column.number("b", 28),
                 Table.Column.number("at least, " + unit, 66),
                 Table.Column.number("at most, " + unit, 66));
-        Printed total = Printed.NOTHING;
         for (HeatLoss.Group group : HeatLoss.Group.values()) {
             ImmutableList<HeatLoss.Line> lines = loss.lines().select(line -> line.group() == group);
             if (lines.isEmpty()) {
                 continue;
             }
             table = table.row(Table.Kind.GROUP, Table.Cell.of(title(group)));
-            Printed sum = Printed.NOTHING;
             for (HeatLoss.Line line : lines) {
-                Printed bounds = printed(line.loss(), print);
-                sum = sum.plus(bounds);
+                PrintedLoss bounds = PrintedLoss.of(line, print.units());
                 table = table.row(
                         HeatLossWords.name(line.part()),
                         size(line, print),
                         transmittance(line, print),
                         print.number(line.factor(), Dimension.RATIO),
-                        bounds.lower.toPlainString(),
-                        bounds.upper.toPlainString());
+                        bounds.lower().toPlainString(),
+                        bounds.upper().toPlainString());
             }
-            table = sum(table, Table.Kind.SUBTOTAL, title(group) + " together", sum);
-            total = total.plus(sum);
+            table = sum(table, Table.Kind.SUBTOTAL, title(group) + " together", PrintedLoss.of(lines, print.units()));
         }
-        table = sum(table, Table.Kind.TOTAL, "Sum of all lines", total);
+        table = sum(table, Table.Kind.TOTAL, "Sum of all lines", PrintedLoss.of(loss.lines(), print.units()));
         flow.add(table);
         flow.space(8);
         summary(page);
@@ -133,7 +107,7 @@ public final class HeatLossPages {
                 .of(inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)));
     }
 
-    private static Table sum(Table table, Table.Kind kind, String name, Printed sum) {
+    private static Table sum(Table table, Table.Kind kind, String name, PrintedLoss sum) {
         Table.Cell none = Table.Cell.of("");
         return table.row(
                 kind,
@@ -141,8 +115,8 @@ public final class HeatLossPages {
                 none,
                 none,
                 none,
-                Table.Cell.of(sum.lower.toPlainString()),
-                Table.Cell.of(sum.upper.toPlainString()));
+                Table.Cell.of(sum.lower().toPlainString()),
+                Table.Cell.of(sum.upper().toPlainString()));
     }
 
     private static String title(HeatLoss.Group group) {

@@ -59,8 +59,10 @@ public final class MethodWords {
                         mould(site),
                         inside(site),
                         "H_T follows ISO 13789:2017: surfaces, junctions, ground and unheated spaces by their temperature factor b;"
-                                + " party walls to heated neighbours count as 0. Each line is rounded to 0.001 W/K before it is added:"
-                                + " exact values to the nearest, intervals outwards. So the table adds up as printed.",
+                                + " party walls to heated neighbours count as 0. Each line is rounded to "
+                                + PrintedLoss.STEP + " " + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
+                                + " before it is added: exact values to the nearest, intervals outwards. So the table adds up as"
+                                + " printed.",
                         "The two dimension systems give the same heat loss up to the vertices, where three edges meet, and up to the"
                                 + " corrections of U for fasteners, gaps and rain, which no section holds; both remainders are"
                                 + " stated. Both use the same U of the ground.",

@@ -28,6 +28,11 @@ public final class VertexWords {
                 .orElseGet(() -> "not computed: " + why(row, row.obstacle().orElseThrow(), units));
     }
 
+    /** Why a corner that is computed for its temperature alone has no chi. */
+    public static String uncounted(VertexSetup setup) {
+        return setup.besideGround() ? "in the U of the floor, ISO 13370" : "not counted where layers change";
+    }
+
     private static String why(VertexRow row, Obstacle obstacle, UnitSystem units) {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
