@@ -140,7 +140,7 @@ public final class BodyImage {
                 surfaces.toImmutable(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                new ImageField(solved.field(), body, swapped),
+                new PackedBodyField(solved.field()::packed, body, swapped),
                 accuracy,
                 solved.outcome(),
                 solved.unknowns(),

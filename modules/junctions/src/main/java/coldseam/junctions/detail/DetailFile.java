@@ -44,11 +44,15 @@ public final class DetailFile {
                 text.failures(),
                 text.photographs(),
                 text.cautions(),
-                file.amount().isPresent()
-                        ? Optional.of(new Cost(file.amount().getAsDouble(), file.per(), "", "the detail's own file"))
-                        : Optional.empty(),
+                file.cost().stream()
+                        .mapToObj(amount -> new Cost(amount, per(file), "", "the detail's own file"))
+                        .findFirst(),
                 drawing,
                 false);
+    }
+
+    private static Cost.Per per(FileBridge file) {
+        return file instanceof FileDetail ? Cost.Per.METRE : Cost.Per.POINT;
     }
 
     private static Suits suits(FileText text) {

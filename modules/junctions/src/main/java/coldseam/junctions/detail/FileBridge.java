@@ -24,10 +24,8 @@ sealed interface FileBridge permits FileDetail, FilePoint, FileCorner {
 
     FileText text();
 
-    /** Its cost; empty where the file gives none. */
-    OptionalDouble amount();
-
-    Cost.Per per();
+    /** What it costs for each metre of a junction, or for each point or corner; empty where the file does not say. */
+    OptionalDouble cost();
 
     /** Reads its drawing; adds what is wrong to the faults. */
     DetailDrawing read(String content, Faults faults);

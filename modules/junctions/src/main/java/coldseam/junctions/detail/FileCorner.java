@@ -6,6 +6,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
 import coldseam.files.Inline;
+import coldseam.files.Key;
 import coldseam.files.Located;
 import coldseam.files.Marked;
 import coldseam.files.Named;
@@ -20,7 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A corner's detail file as it is written.
  *
- * @param corner its id
+ * @param id among all details
  * @param text what every detail file says
  * @param meets which details it lets its edges have, by their kind; any of a kind that is left out
  * @param drawing boxes in painting order
@@ -28,28 +29,13 @@ import org.eclipse.collections.api.list.ImmutableList;
 @Marked("corner")
 @Noun("a corner detail")
 record FileCorner(
-        Located<String> corner,
+        @Key("corner") Located<String> id,
         CornerKind kind,
         @Inline FileText text,
         @Size(max = 20) @Default("") ImmutableList<FileMeets> meets,
         @Size(min = 1, max = 100) ImmutableList<FileBox> drawing,
-        @Bounds(atLeast = "0") OptionalDouble costEach)
+        @Key("cost-each") @Bounds(atLeast = "0") OptionalDouble cost)
         implements FileBridge {
-
-    @Override
-    public Located<String> id() {
-        return corner;
-    }
-
-    @Override
-    public OptionalDouble amount() {
-        return costEach;
-    }
-
-    @Override
-    public Cost.Per per() {
-        return Cost.Per.POINT;
-    }
 
     @Override
     public DetailDrawing read(String content, Faults faults) {

@@ -5,6 +5,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
 import coldseam.files.Inline;
+import coldseam.files.Key;
 import coldseam.files.Located;
 import coldseam.files.Marked;
 import coldseam.files.Noun;
@@ -22,19 +23,20 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A junction's detail file as it is written.
  *
  * @param place of the file's mapping
- * @param detail its id
+ * @param id among all details
  * @param also other kinds of the same form and bands, drawn in the same way
  * @param text what every detail file says
  * @param where builds that it is drawn for alone; empty for any
  * @param insulatedInside bands that may be insulated inside what carries them though the other is outside it
  * @param angles degrees
  * @param drawing statements in painting order
+ * @param cost for each metre
  */
 @Marked("detail")
 @Noun("a detail")
 record FileDetail(
         Position place,
-        Located<String> detail,
+        @Key("detail") Located<String> id,
         JunctionKind kind,
         @Size(max = 8) @Default("") ImmutableList<Located<JunctionKind>> also,
         @Inline FileText text,
@@ -42,7 +44,7 @@ record FileDetail(
         @Size(max = 2) @Default("") ImmutableList<Located<String>> insulatedInside,
         Optional<FileAngles> angles,
         @Size(max = 100) ImmutableList<SourceNode> drawing,
-        @Bounds(atLeast = "0") OptionalDouble costPerMetre)
+        @Key("cost-per-metre") @Bounds(atLeast = "0") OptionalDouble cost)
         implements FileBridge {
 
     /** Least and most. */
@@ -55,23 +57,8 @@ record FileDetail(
             double most) {}
 
     @Override
-    public Located<String> id() {
-        return detail;
-    }
-
-    @Override
     public ImmutableList<JunctionKind> alsoFor() {
         return also.collect(Located::value);
-    }
-
-    @Override
-    public OptionalDouble amount() {
-        return costPerMetre;
-    }
-
-    @Override
-    public Cost.Per per() {
-        return Cost.Per.METRE;
     }
 
     @Override

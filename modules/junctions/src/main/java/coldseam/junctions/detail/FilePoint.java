@@ -5,6 +5,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
 import coldseam.files.Inline;
+import coldseam.files.Key;
 import coldseam.files.Located;
 import coldseam.files.Marked;
 import coldseam.files.Noun;
@@ -16,35 +17,20 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A point's detail file as it is written.
  *
- * @param point its id
+ * @param id among all details
  * @param text what every detail file says
  * @param drawing bodies in painting order
  */
 @Marked("point")
 @Noun("a point detail")
 record FilePoint(
-        Located<String> point,
+        @Key("point") Located<String> id,
         PointKind kind,
         @Inline FileText text,
         @Size(max = 100) ImmutableList<FileBody> drawing,
         Optional<String> drawnRound,
-        @Bounds(atLeast = "0") OptionalDouble costEach)
+        @Key("cost-each") @Bounds(atLeast = "0") OptionalDouble cost)
         implements FileBridge {
-
-    @Override
-    public Located<String> id() {
-        return point;
-    }
-
-    @Override
-    public OptionalDouble amount() {
-        return costEach;
-    }
-
-    @Override
-    public Cost.Per per() {
-        return Cost.Per.POINT;
-    }
 
     @Override
     public DetailDrawing read(String content, Faults faults) {

@@ -24,7 +24,7 @@ final class PointDrawingReader extends TermsReader {
     PointDrawing drawing() {
         DrawingTerms terms = terms();
         if (file.drawing().isEmpty()) {
-            faults.add(file.point().place(), "the drawing needs a body", "none", "1 or more", "draw what goes through");
+            faults.add(file.id().place(), "the drawing needs a body", "none", "1 or more", "draw what goes through");
         }
         PointDrawing drawing = new PointDrawing(
                 terms, collected(file.drawing(), this::body), file.drawnRound().orElse(""));
@@ -32,7 +32,7 @@ final class PointDrawingReader extends TermsReader {
                 && drawing.bodies().notEmpty()
                 && file.drawnRound().isEmpty()) {
             faults.add(
-                    file.point().place(),
+                    file.id().place(),
                     "drawn-round is needed",
                     "none",
                     "a sentence",

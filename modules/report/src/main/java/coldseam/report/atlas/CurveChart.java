@@ -60,37 +60,24 @@ record CurveChart(
         // A span of nothing would show rounding as mountains.
         double middle = (least + most) / 2;
         Axis y = most - least < 0.02 ? Axis.around(middle - 0.01, middle + 0.01, 5) : Axis.around(least, most, 5);
-        scales(canvas, field, x, y);
-        double here = field.x0() + x.share(given) * field.width();
+        Plot plot = new Plot(canvas, field, x, y, SMALL);
+        plot.rules();
+        plot.numbers();
+        plot.across(across);
+        double here = plot.spot(given, y.least()).x();
         canvas.line(
                 here, field.y0(), here, field.y1(), Pen.of(0.6, Palette.SLATE).dashed(1, 2));
         canvas.text("as given", here + 3, field.y1() + 2.5, SMALL.with(Palette.SLATE), Align.CENTRE);
         limit.ifPresent(value -> {
-            double at = field.y0() + y.share(value) * field.height();
+            double at = plot.spot(given, value).y();
             canvas.line(field.x0(), at, field.x1(), at, Pen.of(0.7, Palette.INK).dashed(8, 2, 2, 2));
             canvas.text(limitName, field.x1() - 2, at + 2.5, SMALL, Align.RIGHT);
         });
-        curves(canvas, field, x, y);
+        curves(plot);
     }
 
-    private void scales(Canvas canvas, Box field, Axis x, Axis y) {
-        Pen rule = Pen.of(0.4, Palette.RULE);
-        for (double number : y.numbers()) {
-            double at = field.y0() + y.share(number) * field.height();
-            boolean zero = Math.abs(number) < y.step() / 1e6;
-            canvas.line(field.x0(), at, field.x1(), at, zero ? Pen.of(0.8, Palette.SLATE) : rule);
-            canvas.text(y.text(number), field.x0() - 4, at - 2.4, SMALL, Align.RIGHT);
-        }
-        for (double number : x.numbers()) {
-            double at = field.x0() + x.share(number) * field.width();
-            canvas.line(at, field.y0(), at, field.y0() - 3, Pen.of(0.6, Palette.INK));
-            canvas.text(x.text(number), at, field.y0() - 11, SMALL, Align.CENTRE);
-        }
-        canvas.line(field.x0(), field.y0(), field.x1(), field.y0(), Pen.of(0.6, Palette.INK));
-        canvas.text(across, field.middleX(), field.y0() - 21, SMALL.with(Palette.SLATE), Align.CENTRE);
-    }
-
-    private void curves(Canvas canvas, Box field, Axis x, Axis y) {
+    private void curves(Plot plot) {
+        Canvas canvas = plot.canvas();
         MutableList<Label> labels = Lists.mutable.empty();
         for (int i = 0; i < curves.size(); i++) {
             ImmutableList<Value> curve = curves.get(i);
@@ -98,15 +85,9 @@ record CurveChart(
                 continue;
             }
             Mark mark = Mark.of(i);
-            ImmutableList<Spot> spots = curve.collect(value -> spot(field, x, y, value.x(), middle(value)));
+            ImmutableList<Spot> spots = curve.collect(value -> plot.spot(value.x(), middle(value)));
             canvas.stroke(spots, mark.pen());
-            for (Value value : curve) {
-                Spot low = spot(field, x, y, value.x(), value.low());
-                Spot high = spot(field, x, y, value.x(), value.high());
-                canvas.line(low, high, Pen.of(0.8, mark.ink()));
-                canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, mark.ink()));
-                canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, mark.ink()));
-            }
+            curve.forEach(value -> plot.interval(value.x(), value.low(), value.high(), mark.ink()));
             spots.forEach(spot -> mark.draw(canvas, spot));
             labels.add(new Label(Mark.letter(i), spots.getLast()));
         }
@@ -128,9 +109,5 @@ record CurveChart(
 
     private static double middle(Value value) {
         return (value.low() + value.high()) / 2;
-    }
-
-    private static Spot spot(Box field, Axis x, Axis y, double across, double up) {
-        return new Spot(field.x0() + x.share(across) * field.width(), field.y0() + y.share(up) * field.height());
     }
 }

@@ -7,6 +7,7 @@ import coldseam.options.Alternative;
 import coldseam.options.Comparison;
 import coldseam.options.front.Choice;
 import coldseam.report.atlas.Axis;
+import coldseam.report.atlas.Plot;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -78,17 +79,18 @@ final class FrontDrawing {
                 all.collectDouble(Point::low).min(),
                 all.collectDouble(Point::high).max(),
                 6);
-        scales(canvas, field, x, y);
-        alone.forEach(point -> cross(canvas, spot(field, x, y, point)));
-        stairs(canvas, field, x, y);
+        Plot plot = new Plot(canvas, field, x, y, SMALL);
+        scales(plot);
+        alone.forEach(point -> cross(canvas, spot(plot, point)));
+        stairs(plot);
         int step = 1 + front.size() / MOST_DRAWN;
         front.forEachWithIndex((point, i) -> {
             if (i % step == 0) {
-                interval(canvas, field, x, y, point);
-                canvas.disc(spot(field, x, y, point), DOT, Palette.INK);
+                plot.interval(point.cost(), point.low(), point.high(), Palette.INK);
+                canvas.disc(spot(plot, point), DOT, Palette.INK);
             }
         });
-        named(canvas, field, x, y, described);
+        named(plot, described);
         double widest = front.collectDouble(point -> point.high() - point.low()).maxIfEmpty(0);
         boolean narrow = widest / (y.most() - y.least()) * field.height() < 2 * DOT;
         legend(canvas, new Box(box.x0() + LEFT, box.y0(), box.x1(), box.y0() + LEGEND), narrow);
@@ -103,68 +105,50 @@ final class FrontDrawing {
                 described.high() + value(built.more().upper()));
     }
 
-    private void scales(Canvas canvas, Box field, Axis x, Axis y) {
-        Pen rule = Pen.of(0.4, Palette.RULE);
-        for (double number : y.numbers()) {
-            double at = field.y0() + y.share(number) * field.height();
-            canvas.line(field.x0(), at, field.x1(), at, rule);
-            canvas.text(y.text(number), field.x0() - 4, at - 2.6, SMALL, Align.RIGHT);
+    private void scales(Plot plot) {
+        plot.rules();
+        if (comparison.priced()) {
+            plot.numbers();
+            plot.across("costs more than as described, "
+                    + comparison.described().house().prices().currency());
+        } else {
+            plot.across("not every option has a cost: the front is of heat alone");
         }
-        for (double number : comparison.priced() ? x.numbers() : Lists.mutable.<Double>empty()) {
-            double at = field.x0() + x.share(number) * field.width();
-            canvas.line(at, field.y0(), at, field.y0() - 3, Pen.of(0.6, Palette.INK));
-            canvas.text(x.text(number), at, field.y0() - 12, SMALL, Align.CENTRE);
-        }
-        canvas.line(field.x0(), field.y0(), field.x1(), field.y0(), Pen.of(0.7, Palette.INK));
-        String currency = comparison.described().house().prices().currency();
-        canvas.text(
-                comparison.priced()
-                        ? "costs more than as described, " + currency
-                        : "not every option has a cost: the front is of heat alone",
-                field.middleX(),
-                field.y0() - 24,
-                SMALL.with(Palette.SLATE),
-                Align.CENTRE);
-        canvas.text(
-                HonestWords.axis(Lists.immutable.of(comparison.described()), units),
-                new Spot(field.x0() - 34, field.middleY()),
-                SMALL.with(Palette.SLATE),
-                Align.CENTRE,
-                90);
+        plot.canvas()
+                .text(
+                        HonestWords.axis(Lists.immutable.of(comparison.described()), units),
+                        new Spot(plot.field().x0() - 34, plot.field().middleY()),
+                        SMALL.with(Palette.SLATE),
+                        Align.CENTRE,
+                        90);
     }
 
     /** What is proven for each cost: level from each set to the next better one. */
-    private void stairs(Canvas canvas, Box field, Axis x, Axis y) {
+    private void stairs(Plot plot) {
         MutableList<Spot> stairs = Lists.mutable.empty();
         for (Choice choice : comparison.front().steps()) {
             Point point = point(choice);
-            Spot at = spot(field, x, y, new Point(point.cost(), point.high(), point.high()));
+            Spot at = plot.spot(point.cost(), point.high());
             if (stairs.notEmpty()) {
                 stairs.add(new Spot(at.x(), stairs.getLast().y()));
             }
             stairs.add(at);
         }
         if (stairs.notEmpty()) {
-            stairs.add(new Spot(field.x1(), stairs.getLast().y()));
-            canvas.stroke(stairs.toImmutable(), Pen.of(0.9, Palette.DEEP));
+            stairs.add(new Spot(plot.field().x1(), stairs.getLast().y()));
+            plot.canvas().stroke(stairs.toImmutable(), Pen.of(0.9, Palette.DEEP));
         }
     }
 
-    private static void interval(Canvas canvas, Box field, Axis x, Axis y, Point point) {
-        Spot low = spot(field, x, y, new Point(point.cost(), point.low(), point.low()));
-        Spot high = spot(field, x, y, new Point(point.cost(), point.high(), point.high()));
-        canvas.line(low, high, Pen.of(0.8, Palette.INK));
-        canvas.line(low.x() - 2, low.y(), low.x() + 2, low.y(), Pen.of(0.5, Palette.INK));
-        canvas.line(high.x() - 2, high.y(), high.x() + 2, high.y(), Pen.of(0.5, Palette.INK));
-    }
-
-    private void named(Canvas canvas, Box field, Axis x, Axis y, Point described) {
-        Spot asIs = spot(field, x, y, described);
+    private void named(Plot plot, Point described) {
+        Canvas canvas = plot.canvas();
+        Box field = plot.field();
+        Spot asIs = spot(plot, described);
         square(canvas, asIs, 4);
         boolean asIsRight = asIs.x() > field.x1() - 80;
         label(canvas, asIs.plus(asIsRight ? -8 : 8, 9), "as described", asIsRight);
         comparison.next().map(next -> point(next.choice())).ifPresent(next -> {
-            Spot at = spot(field, x, y, next);
+            Spot at = spot(plot, next);
             diamond(canvas, at, 5.5);
             boolean right = at.x() > field.x1() - 80;
             label(canvas, at.plus(right ? -8 : 8, right ? 20 : 10), "next best step", right);
@@ -172,7 +156,7 @@ final class FrontDrawing {
         Optional<Point> chosen =
                 comparison.chosen().flatMap(Comparison.Answer::best).map(best -> point(best.choice()));
         chosen.ifPresent(point -> {
-            Spot at = spot(field, x, y, point);
+            Spot at = spot(plot, point);
             canvas.circle(at, 6.5, Pen.of(1.2, Palette.INK));
             canvas.disc(at, 3.4, Palette.INK);
             boolean left = at.x() < field.x0() + 60;
@@ -231,9 +215,7 @@ final class FrontDrawing {
         canvas.cross(at, 2.4, Pen.of(0.8, Palette.SLATE));
     }
 
-    private static Spot spot(Box field, Axis x, Axis y, Point point) {
-        return new Spot(
-                field.x0() + x.share(point.cost()) * field.width(),
-                field.y0() + y.share((point.low() + point.high()) / 2) * field.height());
+    private static Spot spot(Plot plot, Point point) {
+        return plot.spot(point.cost(), (point.low() + point.high()) / 2);
     }
 }

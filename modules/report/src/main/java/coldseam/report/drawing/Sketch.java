@@ -18,6 +18,54 @@ public record Sketch(ImmutableList<Mark> marks) {
         void draw(Canvas canvas);
     }
 
+    /** A canvas whose calls become marks. */
+    public abstract static class Recording implements Canvas {
+
+        private final TextMetrics metrics;
+
+        protected Recording(TextMetrics metrics) {
+            this.metrics = metrics;
+        }
+
+        /** Takes the next call. */
+        protected abstract void add(Mark mark);
+
+        @Override
+        public void fill(ImmutableList<Spot> outline, Ink ink) {
+            add(new Filled(outline, ink));
+        }
+
+        @Override
+        public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen) {
+            add(new Stroked(lines, pen));
+        }
+
+        @Override
+        public void outline(ImmutableList<Spot> corners, Pen pen) {
+            add(new Outlined(corners, pen));
+        }
+
+        @Override
+        public void disc(Spot centre, double radius, Ink ink) {
+            add(new Disc(centre, radius, ink));
+        }
+
+        @Override
+        public void circle(Spot centre, double radius, Pen pen) {
+            add(new Circle(centre, radius, pen));
+        }
+
+        @Override
+        public void text(String text, Spot at, Type type, Align align, double turn) {
+            add(new Text(text, at, type, align, turn));
+        }
+
+        @Override
+        public TextMetrics metrics() {
+            return metrics;
+        }
+    }
+
     private record Filled(ImmutableList<Spot> outline, Ink ink) implements Mark {
         @Override
         public void draw(Canvas canvas) {
@@ -86,13 +134,17 @@ public record Sketch(ImmutableList<Mark> marks) {
         marks.forEach(mark -> mark.draw(canvas));
     }
 
-    private static final class Recorder implements Canvas {
+    private static final class Recorder extends Recording {
 
-        private final TextMetrics metrics;
         private MutableList<Mark> marks = Lists.mutable.empty();
 
         Recorder(TextMetrics metrics) {
-            this.metrics = metrics;
+            super(metrics);
+        }
+
+        @Override
+        protected void add(Mark mark) {
+            marks.add(mark);
         }
 
         private Sketch inner(Runnable drawing) {
@@ -105,36 +157,6 @@ public record Sketch(ImmutableList<Mark> marks) {
         }
 
         @Override
-        public void fill(ImmutableList<Spot> outline, Ink ink) {
-            marks.add(new Filled(outline, ink));
-        }
-
-        @Override
-        public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen) {
-            marks.add(new Stroked(lines, pen));
-        }
-
-        @Override
-        public void outline(ImmutableList<Spot> corners, Pen pen) {
-            marks.add(new Outlined(corners, pen));
-        }
-
-        @Override
-        public void disc(Spot centre, double radius, Ink ink) {
-            marks.add(new Disc(centre, radius, ink));
-        }
-
-        @Override
-        public void circle(Spot centre, double radius, Pen pen) {
-            marks.add(new Circle(centre, radius, pen));
-        }
-
-        @Override
-        public void text(String text, Spot at, Type type, Align align, double turn) {
-            marks.add(new Text(text, at, type, align, turn));
-        }
-
-        @Override
         public void clipped(ImmutableList<Spot> outline, Runnable drawing) {
             marks.add(new Clipped(outline, inner(drawing)));
         }
@@ -142,11 +164,6 @@ public record Sketch(ImmutableList<Mark> marks) {
         @Override
         public void tagged(Tag tag, String alternative, Runnable drawing) {
             marks.add(new Tagged(tag, alternative, inner(drawing)));
-        }
-
-        @Override
-        public TextMetrics metrics() {
-            return metrics;
         }
     }
 }

@@ -1,22 +1,17 @@
 package coldseam.report.pdf;
 
 import coldseam.junctions.Keeping;
-import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Canvas;
-import coldseam.report.drawing.Ink;
-import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Sketch;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Tag;
-import coldseam.report.drawing.TextMetrics;
-import coldseam.report.drawing.Type;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A page that is drawn on later: each step waits in a queue for the page's own canvas. */
-final class DeferredCanvas implements Canvas {
+final class DeferredCanvas extends Sketch.Recording {
 
     private final Steps steps;
     private final Keeping keeping;
@@ -28,43 +23,15 @@ final class DeferredCanvas implements Canvas {
      * @param page asked when they are taken
      */
     DeferredCanvas(Steps steps, Keeping keeping, Supplier<Canvas> page) {
+        super(FontMetrics.shared());
         this.steps = steps;
         this.keeping = keeping;
         this.page = page;
     }
 
-    private void later(Consumer<Canvas> step) {
-        steps.add(() -> step.accept(page.get()));
-    }
-
     @Override
-    public void fill(ImmutableList<Spot> outline, Ink ink) {
-        later(canvas -> canvas.fill(outline, ink));
-    }
-
-    @Override
-    public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen) {
-        later(canvas -> canvas.strokes(lines, pen));
-    }
-
-    @Override
-    public void outline(ImmutableList<Spot> corners, Pen pen) {
-        later(canvas -> canvas.outline(corners, pen));
-    }
-
-    @Override
-    public void disc(Spot centre, double radius, Ink ink) {
-        later(canvas -> canvas.disc(centre, radius, ink));
-    }
-
-    @Override
-    public void circle(Spot centre, double radius, Pen pen) {
-        later(canvas -> canvas.circle(centre, radius, pen));
-    }
-
-    @Override
-    public void text(String text, Spot at, Type type, Align align, double turn) {
-        later(canvas -> canvas.text(text, at, type, align, turn));
+    protected void add(Sketch.Mark step) {
+        steps.add(() -> step.draw(page.get()));
     }
 
     @Override
@@ -82,12 +49,9 @@ final class DeferredCanvas implements Canvas {
     public void figure(String alternative, Record question, Consumer<Canvas> painter) {
         Supplier<Sketch> sketch =
                 steps.beside(() -> keeping.answer(Lists.immutable.of(question), () -> Sketch.of(metrics(), painter)));
-        later(canvas ->
-                canvas.tagged(Tag.FIGURE, alternative, () -> sketch.get().draw(canvas)));
-    }
-
-    @Override
-    public TextMetrics metrics() {
-        return FontMetrics.shared();
+        steps.add(() -> {
+            Canvas canvas = page.get();
+            canvas.tagged(Tag.FIGURE, alternative, () -> sketch.get().draw(canvas));
+        });
     }
 }
