@@ -51,16 +51,14 @@ final class StackSections {
     void check() {
         TreeSet<Long> heights = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
-        TreeSet<Long> flat = new TreeSet<>();
-        facets.select(facet -> Math.abs(facet.normal().z()) > FLAT)
-                .forEach(facet -> flat.add(facet.outline().getFirst().z()));
         for (long low : heights) {
             Long high = heights.higher(low);
             if (high != null && high - low > 2 * Vertex.ONE) {
                 section((low + high) / 2.0);
             }
         }
-        flat.forEach(this::level);
+        // Whatever lies level has a height at which others stand, also where it is lost itself.
+        heights.forEach(this::level);
     }
 
     private Geometry at(double height) {

@@ -31,7 +31,10 @@ class SecondWayTest {
                 "lean-to",
                 "over-the-garage",
                 "part-cellar",
-                "two-wings"
+                "two-wings",
+                "deck-on-a-wing",
+                "closed-court",
+                "deck-under-the-floor"
             })
     void everyFacetIsMissedAndSeenTwice(String name) throws IOException {
         Path file = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml");
