@@ -122,6 +122,7 @@ class PdfReportTest {
             assertTrue(TEXT.contains(sheet.id() + " · "), sheet.id());
             assertTrue(TEXT.contains(sheet.result().detail().name()), sheet.id());
         }
+        assertTrue(TEXT.contains(" · faces the ground and open air · "), "what a slab's edge faces");
         assertTrue(TEXT.contains("0.581 W/(m·K)"), "psi to the digits that inputs allow");
         assertTrue(TEXT.contains("52 % relative humidity"), "the humidity a builder understands");
     }

@@ -6,9 +6,11 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -95,7 +97,27 @@ public final class BridgeSheets {
         return point
                 ? (int) sheet.size() + " " + DetailSheet.layers(sheet.result().setup())
                 : print.length(sheet.size()) + " in "
-                        + Phrases.count(sheet.places().size(), "edge", "edges");
+                        + Phrases.count(sheet.places().size(), "edge", "edges")
+                        + sheet.junction()
+                                .map(junction -> facing(junction.setup()))
+                                .orElse("");
+    }
+
+    /** What the surfaces face, where that is not open air alone: a corner in the ground is drawn as one above it. */
+    private static String facing(JunctionSetup setup) {
+        ImmutableList<Exposure> faced = Lists.immutable
+                .of(setup.firstExposure(), setup.secondExposure())
+                .distinct();
+        return faced.allSatisfy(each -> each.kind() == Exposure.Kind.OUTDOORS)
+                ? ""
+                : " · faces "
+                        + faced.collect(each -> switch (each.kind()) {
+                                    case OUTDOORS -> "open air";
+                                    case GROUND -> "the ground";
+                                    case CRAWL_SPACE -> "the crawl space";
+                                    case UNHEATED, PARTY -> "\"" + each.neighbour() + "\"";
+                                })
+                                .makeString(" and ");
     }
 
     /** What a builder takes from the numbers. */
