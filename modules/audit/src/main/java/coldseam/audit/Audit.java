@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * The audit of one house.
  *
  * @param house as read
- * @param inputDigest SHA-256 of the house file, hexadecimal, so that a rerun can be shown to be the same
+ * @param digests of the files it was made from
  * @param version of the tool
  * @param shell its closed shell
  * @param verdict what a reader wants to know first
@@ -37,7 +37,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record Audit(
         House house,
-        String inputDigest,
+        Digests digests,
         String version,
         Shell shell,
         Verdict verdict,
@@ -59,6 +59,11 @@ public record Audit(
         ImmutableList<HoldPoint> holdPoints,
         ImmutableList<Note> notes,
         Work work) {
+
+    /** SHA-256 of the house file, hexadecimal. */
+    public String inputDigest() {
+        return digests.house();
+    }
 
     /** Every edge, then every set of points. */
     public ImmutableList<BridgeRow> bridges() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
+import coldseam.audit.Digests;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.house.HouseAudit;
@@ -23,6 +24,8 @@ import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -219,5 +222,18 @@ class HousesTest {
             AtomicFiles.write(report, text);
         }
         assertEquals(Files.readString(report), text);
+    }
+
+    /** Another detail behind the same name makes another audit, which the house file's digest alone does not tell. */
+    @Test
+    void ownDetailsHaveDigestsOfTheirOwn() throws Exception {
+        String detail = "details/eaves-thin-strip.yaml";
+        byte[] read = Files.readAllBytes(file("heron-row-gaps").resolveSibling(detail));
+        assertEquals(
+                Lists.immutable.of(new Digests.OfDetail(
+                        detail,
+                        HexFormat.of()
+                                .formatHex(MessageDigest.getInstance("SHA-256").digest(read)))),
+                audit("heron-row-gaps").digests().details());
     }
 }

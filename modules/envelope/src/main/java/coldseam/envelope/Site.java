@@ -15,6 +15,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param groundConductivity W/(m·K)
  * @param dimensions in use
  * @param ventilationHeatLoss W/K, where ventilation is asked for
+ * @param source of the outdoor design temperature and the degree days
  * @param climate by months; empty where the house file gives none
  * @param usual of which of these nobody says anything, so that what is usual stands for them
  */
@@ -27,6 +28,7 @@ public record Site(
         double groundConductivity,
         DimensionSystem dimensions,
         OptionalDouble ventilationHeatLoss,
+        Optional<String> source,
         Optional<Climate> climate,
         ImmutableSet<Usual> usual) {
 

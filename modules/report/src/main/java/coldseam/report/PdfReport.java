@@ -84,10 +84,10 @@ public final class PdfReport {
         }
     }
 
-    /** Equal for equal documents: made of the input's digest, the version and the way it is printed. */
+    /** Equal for equal documents: made of the files' digests, the version and the way it is printed. */
     private static long identity(Audit audit, UnitSystem units, Paper paper) {
         long id = 1125899906842597L;
-        for (char c : (audit.inputDigest() + audit.version() + units + paper).toCharArray()) {
+        for (char c : (audit.digests() + audit.version() + units + paper).toCharArray()) {
             id = 31 * id + c;
         }
         return id;

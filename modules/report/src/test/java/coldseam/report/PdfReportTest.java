@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.envelope.Submittal;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.Keeping;
@@ -244,6 +245,17 @@ class PdfReportTest {
                     .contains(AUDIT.house().name()));
         }
         assertTrue(packed(TEXT).contains(AUDIT.inputDigest()), "the whole digest stands at the end");
+        // Text is read by columns: the names of the files, then their digests.
+        assertTrue(packed(TEXT).contains(SampleAudit.OWN_DIGEST), "and that of each detail of the house's own");
+    }
+
+    @Test
+    void asksForWhatASubmittalMustBear() {
+        byte[] unsigned = PdfReport.bytes(
+                SampleAudit.create("Linnet Yard 4", Submittal.NONE), UnitSystem.SI, Paper.A4, Keeping.NOTHING);
+        String said = "Not said in the house file (submittal): the address, who prepared it and its date.";
+        assertTrue(text(unsigned, 1, 1).contains(said), () -> text(unsigned, 1, 1));
+        assertFalse(TEXT.contains("Not said in the house file"), "the sample says by whom and when");
     }
 
     @Test

@@ -15,6 +15,7 @@ import coldseam.audit.Breach;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
+import coldseam.audit.Digests;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HoldPoint;
@@ -130,6 +131,9 @@ final class SampleAudit {
                 name, Lists.immutable.of(layers), Optional.empty(), Assembly.AirGaps.NONE, Optional.empty());
     }
 
+    /** Of a detail's file that the house brings along. */
+    static final String OWN_DIGEST = "7d793037a0760186574b0282f2f435e77d793037a0760186574b0282f2f435e7";
+
     /** The sample with its usual name. */
     static Audit create() {
         return create("Linnet Yard 4");
@@ -137,6 +141,18 @@ final class SampleAudit {
 
     /** The sample under another name, to see how documents bear it. */
     static Audit create(String name) {
+        return create(
+                name,
+                new Submittal(
+                        Optional.of("Linnet Lane, plot 4"),
+                        Optional.empty(),
+                        Optional.of("the rater"),
+                        Optional.of(LocalDate.of(2026, 10, 3)),
+                        Optional.of("B")));
+    }
+
+    /** The sample as it is handed in by somebody else, or by nobody. */
+    static Audit create(String name, Submittal submittal) {
         Shell shell = shell();
         ImmutableList<BridgeSheet<JunctionResult>> sheets = Lists.immutable.of(
                 new BridgeSheet<>(
@@ -167,8 +183,10 @@ final class SampleAudit {
         ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
         ImmutableList<Finding> findings = findings(shell, rows);
         return new Audit(
-                house(name),
-                "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
+                house(name, submittal),
+                new Digests(
+                        "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
+                        Lists.immutable.of(new Digests.OfDetail("details/own-edge.yaml", OWN_DIGEST))),
                 "0.1.0",
                 shell,
                 Verdict.of(findings),
@@ -189,8 +207,7 @@ final class SampleAudit {
                 heatLoss(shell, rows),
                 findings,
                 mould(sheets),
-                Lists.immutable.of(new TerraceLine(
-                        surface(shell, "terrace"), house(name).site(), "reinforced concrete", 18.6, 9.3)),
+                Lists.immutable.of(new TerraceLine(surface(shell, "terrace"), SITE, "reinforced concrete", 18.6, 9.3)),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",
@@ -237,7 +254,7 @@ final class SampleAudit {
 
         return new Audit(
                 plain.house(),
-                plain.inputDigest(),
+                plain.digests(),
                 plain.version(),
                 plain.shell(),
                 plain.verdict(),
@@ -321,21 +338,17 @@ final class SampleAudit {
             1.5,
             DimensionSystem.EXTERNAL,
             OptionalDouble.empty(),
+            Optional.of("the weather service's tables, invented"),
             Optional.of(new Climate(
                     CLIMATE.name(),
                     Climate.Indoors.DWELLING,
                     CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity())))),
             Sets.immutable.empty());
 
-    private static House house(String name) {
+    private static House house(String name, Submittal submittal) {
         return new House(
                 name,
-                new Submittal(
-                        Optional.of("Linnet Lane, plot 4"),
-                        Optional.empty(),
-                        Optional.of("the rater"),
-                        Optional.of(LocalDate.of(2026, 10, 3)),
-                        Optional.of("B")),
+                submittal,
                 SITE,
                 Optional.empty(),
                 Maps.immutable.empty(),

@@ -6,6 +6,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
+import coldseam.audit.Digests;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
@@ -135,8 +136,8 @@ public final class Auditor {
     }
 
     /** The audit of a house without its seams as they were found; see the other. */
-    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        return audit(house, shell, Optional.empty(), inputDigest, progress);
+    public Audit audit(House house, Shell shell, Digests digests, Progress progress) {
+        return audit(house, shell, Optional.empty(), digests, progress);
     }
 
     /**
@@ -145,10 +146,10 @@ public final class Auditor {
      * @param house checked
      * @param shell built from it
      * @param found shell of the house as found; empty where its file does not say or nobody asks
-     * @param inputDigest SHA-256 of the house file, hexadecimal
+     * @param digests of the files it is read from
      * @param progress hears how far it has come
      */
-    public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
+    public Audit audit(House house, Shell shell, Optional<Shell> found, Digests digests, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
         Asked asked = new Asked(
                 house,
@@ -192,7 +193,7 @@ public final class Auditor {
                 terraces));
         return new Audit(
                 house,
-                inputDigest,
+                digests,
                 version,
                 shell,
                 Verdict.of(findings),

@@ -1,6 +1,7 @@
 package coldseam.audit.house;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.audit.Work;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
@@ -17,6 +18,7 @@ import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.SourceDocument;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.pair.PairComputing;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -26,6 +28,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
@@ -38,14 +41,14 @@ import org.eclipse.collections.api.set.ImmutableSet;
 public final class HouseAudit {
 
     private final LoadedHouse loaded;
-    private final String digest;
+    private final Digests digests;
     private final Shell shell;
     private final Catalogue catalogue;
     private final Workshop workshop;
 
-    private HouseAudit(LoadedHouse loaded, String digest, Shell shell, Catalogue catalogue, Workshop workshop) {
+    private HouseAudit(LoadedHouse loaded, Digests digests, Shell shell, Catalogue catalogue, Workshop workshop) {
         this.loaded = loaded;
-        this.digest = digest;
+        this.digests = digests;
         this.shell = shell;
         this.catalogue = catalogue;
         this.workshop = workshop;
@@ -83,7 +86,11 @@ public final class HouseAudit {
         readAhead(catalogue.orElseThrow(), house, shell);
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
-                loaded, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
+                loaded,
+                new Digests(sha256(content), details(catalogue.orElseThrow(), path)),
+                shell,
+                catalogue.orElseThrow().priced(house.prices()),
+                workshop);
     }
 
     /** A house that names the details it was found with as well. */
@@ -155,7 +162,7 @@ public final class HouseAudit {
                         .flatCollect(points -> points.kind().stream().toList()))
                 .toImmutableSet();
         return new HouseAudit(
-                other, digest, built, catalogue.narrowed(withFoundChoices(changed), open, details), workshop);
+                other, digests, built, catalogue.narrowed(withFoundChoices(changed), open, details), workshop);
     }
 
     /**
@@ -164,13 +171,13 @@ public final class HouseAudit {
      * @param other whose details of one name are the same
      */
     public HouseAudit knowing(HouseAudit other) {
-        return new HouseAudit(loaded, digest, shell, catalogue.with(other.catalogue), workshop);
+        return new HouseAudit(loaded, digests, shell, catalogue.with(other.catalogue), workshop);
     }
 
     /** The sections that audits of some houses need. */
     public static Sections sections(Iterable<HouseAudit> houses) {
         return Sections.of(computer -> houses.forEach(each -> new Auditor(each.catalogue, computer, ToolVersion.read())
-                .audit(each.house(), each.shell, each.digest, Progress.SILENT)));
+                .audit(each.house(), each.shell, each.digests, Progress.SILENT)));
     }
 
     /** Solves sections ahead, so that audits find them remembered. */
@@ -226,7 +233,7 @@ public final class HouseAudit {
             }
         };
         return new Auditor(catalogue, this::roomy, workshop.vertices().isPresent(), ToolVersion.read())
-                .audit(house(), shell, foundShell(loaded), digest, asked);
+                .audit(house(), shell, foundShell(loaded), digests, asked);
     }
 
     /**
@@ -237,7 +244,7 @@ public final class HouseAudit {
         Auditor.Solving named = new Auditor.Solving(
                 workshop.computer(), Optional.empty(), workshop.pairs().map(PairComputing::unsolved));
         return new Auditor(catalogue, work -> named, false, ToolVersion.read())
-                .audit(house(), shell, digest, Progress.SILENT);
+                .audit(house(), shell, digests, Progress.SILENT);
     }
 
     /** Ends work that was given up.
@@ -248,6 +255,13 @@ public final class HouseAudit {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("the audit was given up");
         }
+    }
+
+    /** Read a second time, just after the catalogue has read them. */
+    private static ImmutableList<Digests.OfDetail> details(Catalogue catalogue, Path house) {
+        return CatalogueFile.own(catalogue)
+                .collect(name -> new Digests.OfDetail(
+                        name, sha256(content(house.toAbsolutePath().resolveSibling(name)))));
     }
 
     private static String sha256(byte[] content) {

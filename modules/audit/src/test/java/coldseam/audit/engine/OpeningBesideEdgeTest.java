@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.audit.PairRow;
 import coldseam.audit.Touching;
 import coldseam.conduction.Accuracy;
@@ -250,7 +251,7 @@ class OpeningBesideEdgeTest {
                         work -> new Auditor.Solving(computer, Optional.empty(), Optional.of(pairs)),
                         false,
                         "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT);
     }
 
     /** m, from the floor to where the slope meets the wall indoors. */

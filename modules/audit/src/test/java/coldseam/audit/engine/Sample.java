@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
@@ -207,7 +208,7 @@ public final class Sample {
                                 Optional.of(setup -> PairAnswer.not(PairObstacle.REACHES))),
                         true,
                         "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT);
     }
 
     static VertexResult corner(VertexSetup setup, double factor) {
@@ -244,7 +245,7 @@ public final class Sample {
                         work -> new Auditor.Solving(computer(), corners, Optional.of(pairs)),
                         corners.isPresent(),
                         "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT);
     }
 
     /** The box, of which two corners have a garage on one side, with these answers for its junctions. */
@@ -252,7 +253,7 @@ public final class Sample {
         House house = house(yaml.replace("{all: wall}", "{all: wall, south: {assembly: wall, faces: garage}}")
                 .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n"));
         return new Auditor(catalogue(good()), computer(junctions), "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT);
     }
 
     /** Whether one of the surfaces faces that garage. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PairSheet;
 import coldseam.audit.Touching;
@@ -146,7 +147,7 @@ class TwoJambsTest {
                         work -> new Auditor.Solving(computer, Optional.empty(), Optional.of(pairs)),
                         false,
                         "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT);
     }
 
     private static String window(String name, double left) {

@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Digests;
 import coldseam.audit.Finding;
 import coldseam.audit.engine.Altered;
 import coldseam.audit.engine.Auditor;
@@ -38,7 +39,7 @@ class PsiOfTheSystemTest {
         House house = Sample.house(Sample.yaml().replace("dimensions: external", "dimensions: " + system) + LIMITS);
         BridgeComputer computer = Sample.computer((detail, setup) -> result(detail, setup, external, internal));
         ImmutableList<Finding> findings = new Auditor(Sample.catalogue(Sample.good()), computer, "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT)
                 .findings();
         assertEquals(over ? 1 : 0, findings.size(), findings::toString);
         if (over) {
@@ -65,7 +66,7 @@ class PsiOfTheSystemTest {
         assertEquals(
                 over ? 1 : 0,
                 new Auditor(Sample.catalogue(Sample.good()), computer, "test")
-                        .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
+                        .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT)
                         .findings()
                         .size());
     }

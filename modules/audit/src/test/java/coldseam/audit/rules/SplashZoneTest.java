@@ -2,6 +2,7 @@ package coldseam.audit.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.audit.Digests;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.engine.Altered;
@@ -99,7 +100,7 @@ final class SplashZoneTest {
             return new Altered(made).drawn(drawn.solution(), drawn.plan());
         });
         Finding finding = new Auditor(Sample.catalogue(Sample.good()), computer, "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
+                .audit(house, ShellBuilder.build(house), Digests.of("digest"), Progress.SILENT)
                 .findings()
                 .getOnly();
         assertEquals(Severity.WEAK, finding.severity());

@@ -84,6 +84,7 @@ final class Houses {
             DimensionSystem.EXTERNAL,
             OptionalDouble.empty(),
             Optional.empty(),
+            Optional.empty(),
             Sets.immutable.empty());
 
     static House house(Body body, ImmutableList<Opening> openings, ImmutableList<Seam> seams) {

@@ -9,6 +9,7 @@ import static coldseam.report.data.Types.TEXTS;
 import static coldseam.report.data.Types.WORD;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.audit.HoldPoint;
 import coldseam.audit.SideSummary;
 import coldseam.audit.TerraceLine;
@@ -44,12 +45,20 @@ public final class AuditForm {
             .says("year-month-day")
             .maybe("revision", TEXT, Submittal::revision);
 
+    private static final JsonForm<Digests.OfDetail> DETAIL_DIGEST = JsonForm.<Digests.OfDetail>of("DetailDigest")
+            .with("file", TEXT, Digests.OfDetail::file)
+            .says("as the house file names it")
+            .with("digest", TEXT, Digests.OfDetail::digest)
+            .says("SHA-256, hexadecimal");
+
     private static final JsonForm<Site> SITE = JsonForm.<Site>of("Site")
             .with("indoorTemperature_degC", NUMBER, Site::indoorTemperature)
             .with("outdoorTemperature_degC", NUMBER, Site::outdoorTemperature)
             .with("indoorHumidity", NUMBER, Site::indoorHumidity)
             .says("relative, 0 to 1")
             .maybeNumber("heatingDegreeDays_Kd", Site::heatingDegreeDays)
+            .maybe("source", TEXT, Site::source)
+            .says("of the outdoor design temperature and the degree days")
             .with("ground", TEXT, Site::groundName)
             .with("groundConductivity_W_per_mK", NUMBER, Site::groundConductivity);
 
@@ -183,6 +192,11 @@ public final class AuditForm {
             .says("of the tool")
             .with("inputDigest", TEXT, Audit::inputDigest)
             .says("SHA-256 of the house file, hexadecimal")
+            .with(
+                    "detailDigests",
+                    DETAIL_DIGEST.list(),
+                    audit -> audit.digests().details())
+            .says("of the detail files that the house brings along")
             .with("house", TEXT, audit -> audit.house().name())
             .says("name of the house")
             .with("submittal", SUBMITTAL, audit -> audit.house().submittal())

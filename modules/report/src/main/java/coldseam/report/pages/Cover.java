@@ -88,7 +88,10 @@ public final class Cover {
         flow.reserveContents();
     }
 
-    /** The address, and for whom, by whom and when. */
+    /**
+     * The address, and for whom, by whom and when; and which of these nobody said, since who reviews it sends back what bears no
+     * name and no date.
+     */
     private static ImmutableList<String> submittal(Submittal submittal) {
         ImmutableList<String> facts = Lists.immutable.withAll(Stream.of(
                         submittal.client().map("for "::concat),
@@ -99,7 +102,24 @@ public final class Cover {
                 .toList());
         return Lists.immutable
                 .withAll(submittal.address().stream().toList())
-                .newWithAll(facts.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(facts.makeString(" · ")));
+                .newWithAll(facts.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(facts.makeString(" · ")))
+                .newWithAll(missing(submittal).stream().toList());
+    }
+
+    private static Optional<String> missing(Submittal submittal) {
+        MutableList<String> without = Lists.mutable.empty();
+        if (submittal.address().isEmpty()) {
+            without.add("the address");
+        }
+        if (submittal.preparedBy().isEmpty()) {
+            without.add("who prepared it");
+        }
+        if (submittal.date().isEmpty()) {
+            without.add("its date");
+        }
+        return without.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not said in the house file (submittal): " + Phrases.listed(without.toImmutable()) + ".");
     }
 
     /** As many as hold so many entries in so many columns. */

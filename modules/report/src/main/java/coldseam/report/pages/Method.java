@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Digests;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
@@ -29,10 +30,13 @@ public final class Method {
         Table table = Table.of(Table.Column.share("", 0.3), Table.Column.share("", 1));
         table = table.row("tool", "coldseam " + audit.version());
         table = table.row("house file, SHA-256", audit.inputDigest());
+        for (Digests.OfDetail detail : audit.digests().details()) {
+            table = table.row("its detail " + detail.file(), detail.digest());
+        }
         flow.add(table);
         flow.space(4);
         flow.small(
-                "The same house file and the same version give the same document, byte for byte; so a rerun can be shown to be"
+                "The same files and the same version give the same document, byte for byte; so a rerun can be shown to be"
                         + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.");
     }
 

@@ -79,14 +79,16 @@ public final class InputWords {
 
     private void site() {
         Site site = house.site();
+        String weather = site.source().orElse(FILE + ", without a source");
         row("Indoor design temperature", say(site.indoorTemperature(), Dimension.TEMPERATURE), FILE);
-        row("Outdoor design temperature", say(site.outdoorTemperature(), Dimension.TEMPERATURE), FILE);
+        row("Outdoor design temperature", say(site.outdoorTemperature(), Dimension.TEMPERATURE), weather);
         row(
                 "Indoor humidity at the design condition",
                 say(site.indoorHumidity(), Dimension.SHARE),
                 said(Site.Usual.INDOOR_HUMIDITY));
         site.climate().ifPresentOrElse(this::climate, () -> row("Monthly climate", "none", FILE));
-        site.heatingDegreeDays().ifPresent(days -> row("Heating degree days", say(days, Dimension.DEGREE_DAYS), FILE));
+        site.heatingDegreeDays()
+                .ifPresent(days -> row("Heating degree days", say(days, Dimension.DEGREE_DAYS), weather));
         row(
                 "Conductivity of the ground (" + site.groundName() + ")",
                 say(site.groundConductivity(), Dimension.CONDUCTIVITY),

@@ -132,7 +132,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** Several in a row, the last after "and". */
-    static String listed(ImmutableList<String> words) {
+    public static String listed(ImmutableList<String> words) {
         return words.size() < 2
                 ? words.makeString()
                 : words.take(words.size() - 1).makeString(", ") + " and " + words.getLast();

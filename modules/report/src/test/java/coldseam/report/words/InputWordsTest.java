@@ -36,6 +36,16 @@ class InputWordsTest {
         assertEquals("1.500 W/(m·K)", ground.value());
         assertTrue(ground.source().contains("ISO 13370"), ground::source);
         assertEquals("none", row(rows, "Monthly climate").value());
+        assertEquals(
+                "house file, without a source",
+                row(rows, "Outdoor design temperature").source());
+        ImmutableList<InputRow> sourced = rows(
+                Sample.yaml().replace("site:\n", "site:\n  source: the weather service's tables, invented\n"),
+                UnitSystem.SI);
+        for (String what : new String[] {"Outdoor design temperature", "Heating degree days"}) {
+            assertEquals(
+                    "the weather service's tables, invented", row(sourced, what).source());
+        }
     }
 
     @Test

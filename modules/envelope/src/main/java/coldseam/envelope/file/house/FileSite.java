@@ -51,6 +51,9 @@ record FileSite(
         @Bounds(atLeast = "5 W/K", atMost = "2000 W/K", usual = "20 to 100 W/K")
         OptionalDouble ventilationHeatLoss,
 
+        @Doc("Where the outdoor design temperature and the degree days come from, as the audit prints it.")
+        Optional<String> source,
+
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
         Optional<FileClimate> climate,
 
@@ -80,6 +83,7 @@ record FileSite(
     private static final double MILD = 15;
 
     FileSite {
+        source.ifPresent(text -> SourceText.require("source", text));
         double least = LEAST_DAYS * (MILD - outdoorTemperature);
         if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() < least) {
             throw new BadValueException(
@@ -156,6 +160,7 @@ record FileSite(
                 under.conductivity(),
                 dimensions,
                 ventilationHeatLoss,
+                source,
                 climate.map(FileClimate::climate),
                 usual.toImmutable());
     }
