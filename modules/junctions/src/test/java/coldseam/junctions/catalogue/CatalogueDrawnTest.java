@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Point;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.files.ResourceFolder;
 import coldseam.junctions.BuiltIn;
@@ -41,6 +43,7 @@ import org.eclipse.collections.impl.list.Interval;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** What a detail's text tells the builder to make is in its drawing, as far as the words say it. */
 @Tag("slow")
@@ -301,6 +304,69 @@ final class CatalogueDrawnTest {
             }
         }
         return false;
+    }
+
+    /** kg/m³ from which on a wall is masonry: aerated blocks are heavier, timber is told by its own mark. */
+    private static final double MASONRY = 350;
+
+    /** m of a wall's foot that may lie on bays: half a brick. */
+    private static final double ON_BAYS = 0.06;
+
+    /** m that a deck's board is thick at most. */
+    private static final double BOARD = 0.032;
+
+    /** A wall or parapet of masonry stands on masonry or a beam, on no bays between the timbers of a roof or a deck. */
+    @Test
+    void masonryStandsOnNoBays() {
+        Set<String> faults = new ConcurrentSkipListSet<>();
+        inEitherBuild((detail, build, composition) -> {
+            if (detail.junction().faces().get(0) != BridgeKind.Facing.UP) {
+                return;
+            }
+            SectionPlan plan = composition.plan();
+            ImmutableList<Geometry> areas = areas(plan);
+            ImmutableList<Integer> faces =
+                    Interval.zeroTo(areas.size() - 1).toList().toImmutable();
+            Geometry bays = Shapes.union(
+                    faces.select(face -> framed(piece(plan, face).origin())).collect(areas::get));
+            Geometry masonry = Shapes.union(
+                    faces.select(face -> masonry(piece(plan, face))).collect(areas::get));
+            if (bays.isEmpty() || masonry.isEmpty()) {
+                return;
+            }
+            // What lies under its foot, and under a deck's board that may be there.
+            Geometry under = Shapes.difference(
+                    Shapes.difference(lowered(masonry, BOARD), lowered(masonry, BOARD - HELD)), masonry);
+            double length = under.intersection(bays).getArea() / HELD;
+            if (length > ON_BAYS) {
+                faults.add(String.format(Locale.ROOT, "%s, %s: %.0f mm", detail.id(), build, length * 1000));
+            }
+        });
+        assertEquals("", String.join("\n", faults));
+    }
+
+    private static Geometry lowered(Geometry area, double by) {
+        return AffineTransformation.translationInstance(0, -by).transform(area);
+    }
+
+    private static Optional<Layer> built(SectionPlan.Origin origin) {
+        if (origin instanceof SectionPlan.Origin.OfLayer of) {
+            return Optional.of(of.layer());
+        }
+        return origin instanceof SectionPlan.Origin.OfDetail of ? of.like() : Optional.empty();
+    }
+
+    private static boolean framed(SectionPlan.Origin origin) {
+        return built(origin).map(layer -> layer.framing().isPresent()).orElse(false);
+    }
+
+    /** Of the wall, or like it: a slab or a screed lies on what it must. */
+    private static boolean masonry(SectionPlan.Piece piece) {
+        return piece.role() == Role.STRUCTURE
+                && !framed(piece.origin())
+                && built(piece.origin()).isPresent()
+                && !piece.material().timber()
+                && piece.material().density().orElse(0) >= MASONRY;
     }
 
     private interface Look {
