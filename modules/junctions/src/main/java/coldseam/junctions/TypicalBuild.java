@@ -122,19 +122,29 @@ public enum TypicalBuild {
         if (asked.contains(Statement.Build.IN_ITS_FRAME)) {
             return assembly(BuildUps.inItsFrame(kind.faces().get(which)));
         }
-        boolean framed = usual.layers().anySatisfy(layer -> layer.framing().isPresent());
+        boolean framed = framed(usual);
         if (framed && asked.contains(Statement.Build.INSULATED_INSIDE) && asked.contains(Statement.Build.FRAMED)) {
             return usual;
         }
         if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
-            return BuildUps.all().get(use).masonry();
+            return built(use, false);
         }
         boolean side = kind.faces().get(which) == BridgeKind.Facing.SIDE;
         return !framed && (asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN))
-                ? BuildUps.all()
-                        .get(side && usual.insulatedInside() ? BuildUps.frameInsulatedInside() : use)
-                        .frame()
+                ? built(side && usual.insulatedInside() ? BuildUps.frameInsulatedInside() : use, true)
                 : usual;
+    }
+
+    /** A use as it is framed or as it is not, whichever of the two ways of building has it so: walls of the other build are framed in masonry. */
+    private static Assembly built(String use, boolean framed) {
+        BuildUps built = BuildUps.all().get(use);
+        Assembly asked = framed ? built.frame() : built.masonry();
+        Assembly other = framed ? built.masonry() : built.frame();
+        return framed(asked) != framed && framed(other) == framed ? other : asked;
+    }
+
+    private static boolean framed(Assembly assembly) {
+        return assembly.layers().anySatisfy(layer -> layer.framing().isPresent());
     }
 
     /** The build-up of a band, where it is among those that must be insulated inside one that is. */

@@ -46,11 +46,19 @@ final class InItsFrameTest {
                 "eaves of an insulated roof",
                 "high eaves of a mono-pitch",
                 "knee wall",
-                "verge"
+                "foot of a knee wall",
+                "verge",
+                "flat roof edge",
+                "parapet",
+                "overhang edge",
+                "wall under an overhang",
+                "slab edge",
+                "change of wall thickness",
+                "change of wall at a floor"
             })
             .collect(JunctionKind::of);
 
-    /** Its surfaces that are usually framed, without boards; of a loft or a cellar, the walls alone. */
+    /** Its surfaces that are usually framed, without boards; of a loft, a cellar or a flat roof, whose boards lie on its deck, the walls alone. */
     private static JunctionSetup withoutBoards(JunctionKind kind) {
         JunctionSetup usual = TypicalBuild.FRAME.setup(kind);
         return usual.between(
@@ -59,7 +67,8 @@ final class InItsFrameTest {
 
     private static Assembly withoutBoards(JunctionKind kind, int which, Assembly usual) {
         String band = kind.bands().get(which);
-        return band.endsWith("wall") || band.equals("roof")
+        boolean pitched = band.equals("roof") && !kind.typical().first().equals("flat roof");
+        return band.contains("wall") || pitched
                 ? BuildUps.all()
                         .get(BuildUps.inItsFrame(kind.faces().get(which)))
                         .frame()
