@@ -106,24 +106,25 @@ final class CatalogueCommand implements Callable<Integer> {
             String text =
                     points ? CatalogueFile.pointGuide() : corners ? CatalogueFile.cornerGuide() : CatalogueFile.guide();
             terminal.out().println(text.stripTrailing());
-            return Exit.UNBROKEN.code();
-        }
-        if (materials) {
+        } else if (materials) {
             new MaterialTable(terminal, printed.units).print();
-            return Exit.UNBROKEN.code();
+        } else {
+            options(accuracy());
         }
-        Accuracy accuracy = accuracy();
+        return Exit.UNBROKEN.code();
+    }
+
+    private void options(Accuracy accuracy) throws IOException {
         refuseUnknown();
         ImmutableList<PointKind> chosenPoints = chosen(PointKind.all(), points);
         ImmutableList<CornerKind> chosenCorners = chosen(CornerKind.all(), corners);
         refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners.notEmpty() ? "corners" : "");
         ImmutableList<JunctionKind> chosen = chosen(JunctionKind.all(), true);
         Layers layers = between.layers(workshop);
+        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), printed.units);
         if (pdf.isPresent()) {
             sheets(chosen, chosenPoints, chosenCorners, layers, accuracy);
-            return Exit.UNBROKEN.code();
-        }
-        if (chosenCorners.notEmpty()) {
+        } else if (chosenCorners.notEmpty()) {
             new CornerLines(
                             terminal,
                             printed.units,
@@ -131,46 +132,49 @@ final class CatalogueCommand implements Callable<Integer> {
                             between.build,
                             workshop.vertices().orElseThrow())
                     .options(chosenCorners);
-            return Exit.UNBROKEN.code();
-        }
-        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), printed.units);
-        if (chosenPoints.notEmpty()) {
+        } else if (chosenPoints.notEmpty()) {
             table.computed(chosenPoints);
-            if (words().isEmpty() || chosen.isEmpty()) {
-                return Exit.UNBROKEN.code();
+            if (words().notEmpty() && chosen.notEmpty()) {
+                terminal.out().println();
+                junctions(chosen, table, layers, accuracy);
             }
-            terminal.out().println();
+        } else {
+            junctions(chosen, table, layers, accuracy);
         }
+    }
+
+    private void junctions(ImmutableList<JunctionKind> chosen, OptionTable table, Layers layers, Accuracy accuracy)
+            throws IOException {
         if (assemblies) {
             layers.assemblies().forEach(each -> terminal.fold(each.name(), "  ", "    "));
-            return Exit.UNBROKEN.code();
-        }
-        if (atlas.isPresent()) {
+        } else if (atlas.isPresent()) {
             new AtlasRun(terminal, layers, printed.units, accuracy).write(chosen, atlas.get(), pages.paper);
-            return Exit.UNBROKEN.code();
-        }
-        if (kinds.isEmpty() && between.notNamed() && !computed) {
-            table.names(chosen);
-            terminal.fold(
-                    "Give --kind, --house or --first and --second to see what each loses between those layers;"
-                            + " \"coldseam detail ID\" draws one.",
-                    "",
-                    "");
-            terminal.out().println();
-            table.names(PointKind.all());
-            terminal.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "");
-            terminal.out().println();
-            table.names(CornerKind.all()
-                    .select(kind -> layers.catalogue().options(kind).notEmpty()));
-            terminal.fold(
-                    "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
-                            + " of their edges leave them open.",
-                    "",
-                    "");
+        } else if (kinds.isEmpty() && between.notNamed() && !computed) {
+            names(chosen, table, layers);
         } else {
             table.computed(chosen);
         }
-        return Exit.UNBROKEN.code();
+    }
+
+    /** All that there is, by name alone. */
+    private void names(ImmutableList<JunctionKind> junctions, OptionTable table, Layers layers) {
+        table.names(junctions);
+        terminal.fold(
+                "Give --kind, --house or --first and --second to see what each loses between those layers;"
+                        + " \"coldseam detail ID\" draws one.",
+                "",
+                "");
+        terminal.out().println();
+        table.names(PointKind.all());
+        terminal.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "");
+        terminal.out().println();
+        table.names(
+                CornerKind.all().select(kind -> layers.catalogue().options(kind).notEmpty()));
+        terminal.fold(
+                "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
+                        + " of their edges leave them open.",
+                "",
+                "");
     }
 
     /** What was named, on sheets; where none is, all points or all corners where those are asked for, else all junctions. */

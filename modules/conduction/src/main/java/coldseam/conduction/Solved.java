@@ -72,13 +72,7 @@ public interface Solved<P> {
                 .value();
     }
 
-    /** The flow out of an environment; it throws like {@link #coupling}. */
-    default Interval heatFlow(String environment) {
-        return one(heatFlows(), NetHeatFlow::environment, environment, "heat flow from")
-                .value();
-    }
-
-    /** How that heat flow follows ln k of each region or painted box, {@link #flowUnit}; it throws like {@link #coupling}. */
+    /** How the heat flow out of an environment follows ln k of each region or painted box, {@link #flowUnit}; it throws like {@link #coupling}. */
     default ImmutableDoubleList slopes(String environment) {
         return one(heatFlows(), NetHeatFlow::environment, environment, "heat flow from")
                 .slopes();
@@ -87,11 +81,6 @@ public interface Solved<P> {
     /** The lowest surface temperature facing an environment; it throws like {@link #coupling}. */
     default SurfaceTemperature<P> surface(String environment) {
         return one(surfaces(), SurfaceTemperature::environment, environment, "surface that faces");
-    }
-
-    /** The temperature at a probe, °C; it throws like {@link #coupling}. */
-    default double probe(String name) {
-        return one(probes(), ProbeTemperature::name, name, "probe").temperature();
     }
 
     /**

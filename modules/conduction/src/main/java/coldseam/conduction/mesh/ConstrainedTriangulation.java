@@ -1,6 +1,7 @@
 package coldseam.conduction.mesh;
 
 import coldseam.conduction.arrange.LineArrangement;
+import java.util.ArrayDeque;
 import java.util.Arrays;
 
 /**
@@ -393,66 +394,19 @@ final class ConstrainedTriangulation {
         return aa * bc + bb * ca + cc * ab > 1e-12 * size;
     }
 
-    /** Forces an edge into the triangulation and marks it. */
+    /** Forces an edge into the triangulation by flipping the sides it crosses, and marks it. */
     private void force(int a, int b, int edge) {
         if (mark(a, b, edge)) {
             return;
         }
-        int[] crossedFrom = new int[16];
-        int[] crossedTo = new int[16];
-        int count = 0;
-        // Find the triangle at a through which the edge leaves.
-        int start = at[a];
-        int t = start;
-        int i;
-        while (true) {
-            i = indexOf(t, a);
-            int r = corner[3 * t + (i + 1) % 3];
-            int l = corner[3 * t + (i + 2) % 3];
-            if (orient(a, b, r) < 0 && orient(a, b, l) > 0 && orient(r, l, b) < 0) {
-                break;
+        ArrayDeque<int[]> crossed = crossed(a, b);
+        for (int tries = 0; !crossed.isEmpty(); tries++) {
+            if (tries > 1_000_000) {
+                throw new IllegalStateException("internal error, please report: edge does not come in");
             }
-            t = neighbour[3 * t + (i + 1) % 3];
-            if (t == start || t < 0) {
-                throw new IllegalStateException("internal error, please report: no way from " + x[a] + ", " + y[a]
-                        + " to " + x[b] + ", " + y[b]);
-            }
-        }
-        int right = corner[3 * t + (i + 1) % 3];
-        int left = corner[3 * t + (i + 2) % 3];
-        int previous = t;
-        int next = neighbour[3 * t + i];
-        while (true) {
-            if (count == crossedFrom.length) {
-                crossedFrom = Arrays.copyOf(crossedFrom, 2 * count);
-                crossedTo = Arrays.copyOf(crossedTo, 2 * count);
-            }
-            crossedFrom[count] = right;
-            crossedTo[count++] = left;
-            int apex = corner[3 * next + cornerAcross(next, previous)];
-            if (apex == b) {
-                break;
-            }
-            previous = next;
-            if (orient(a, b, apex) > 0) {
-                next = neighbour[3 * next + indexOf(next, left)];
-                left = apex;
-            } else {
-                next = neighbour[3 * next + indexOf(next, right)];
-                right = apex;
-            }
-        }
-        int head = 0;
-        int size = count;
-        int capacity = crossedFrom.length;
-        int tries = 0;
-        while (size > 0) {
-            int p = crossedFrom[head];
-            int q = crossedTo[head];
-            head = (head + 1) % capacity;
-            size--;
-            int s = triangleWith(p, q);
-            int k = 3 - indexOf(s, p) - indexOf(s, q);
+            int[] side = crossed.removeFirst();
+            int s = triangleWith(side[0], side[1]);
+            int k = 3 - indexOf(s, side[0]) - indexOf(s, side[1]);
             int u = neighbour[3 * s + k];
             int m = corner[3 * s + k];
             int n = corner[3 * u + cornerAcross(u, s)];
@@ -463,22 +417,56 @@ final class ConstrainedTriangulation {
                 boolean crosses =
                         m != a && m != b && n != a && n != b && (orient(a, b, m) > 0) != (orient(a, b, n) > 0);
                 if (crosses) {
-                    crossedFrom[(head + size) % capacity] = m;
-                    crossedTo[(head + size) % capacity] = n;
-                    size++;
+                    crossed.addLast(new int[] {m, n});
                 }
             } else {
-                crossedFrom[(head + size) % capacity] = p;
-                crossedTo[(head + size) % capacity] = q;
-                size++;
-            }
-            if (++tries > 1_000_000) {
-                throw new IllegalStateException("internal error, please report: edge does not come in");
+                crossed.addLast(side);
             }
         }
         if (!mark(a, b, edge)) {
             throw new IllegalStateException("internal error, please report: edge is missing");
         }
+    }
+
+    /** The sides that an edge from a to b crosses, in its order, each by its corners on the edge's right and left. */
+    private ArrayDeque<int[]> crossed(int a, int b) {
+        ArrayDeque<int[]> crossed = new ArrayDeque<>();
+        int previous = leaving(a, b);
+        int i = indexOf(previous, a);
+        int right = corner[3 * previous + (i + 1) % 3];
+        int left = corner[3 * previous + (i + 2) % 3];
+        int next = neighbour[3 * previous + i];
+        while (true) {
+            crossed.addLast(new int[] {right, left});
+            int apex = corner[3 * next + cornerAcross(next, previous)];
+            if (apex == b) {
+                return crossed;
+            }
+            previous = next;
+            if (orient(a, b, apex) > 0) {
+                next = neighbour[3 * next + indexOf(next, left)];
+                left = apex;
+            } else {
+                next = neighbour[3 * next + indexOf(next, right)];
+                right = apex;
+            }
+        }
+    }
+
+    /** The triangle at a through whose far side the way to b leads. */
+    private int leaving(int a, int b) {
+        int t = at[a];
+        do {
+            int i = indexOf(t, a);
+            int r = corner[3 * t + (i + 1) % 3];
+            int l = corner[3 * t + (i + 2) % 3];
+            if (orient(a, b, r) < 0 && orient(a, b, l) > 0 && orient(r, l, b) < 0) {
+                return t;
+            }
+            t = neighbour[3 * t + (i + 1) % 3];
+        } while (t != at[a] && t >= 0);
+        throw new IllegalStateException(
+                "internal error, please report: no way from " + x[a] + ", " + y[a] + " to " + x[b] + ", " + y[b]);
     }
 
     private int indexOf(int t, int p) {

@@ -44,6 +44,12 @@ final class SectionSolver {
     private Mesh mesh;
     private MeshedSection drawing;
     private final int mostUnknowns;
+    /** Whether the interval, and the temperature aimed at, are as narrow as asked. */
+    private boolean met;
+
+    private boolean steady = true;
+    private ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
+    private ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
     /** K, of the temperature aimed at; 0 where none is, or it was not asked for yet. */
     private double aimError;
     /** What was proven when the coupling was as narrow as asked, from when on temperatures alone were solved for; else null. */
@@ -73,20 +79,40 @@ final class SectionSolver {
                         mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance)
                 : new AxisymmetricElements(
                         mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance);
-        refinement = new Refinement(
-                drawing, topology, elements, section.environments().size());
-        double[] temperatures = new double[section.environments().size()];
-        for (int e = 0; e < temperatures.length; e++) {
-            temperatures[e] = section.environments().get(e).temperature();
-        }
+        ImmutableList<Environment> environments = section.environments();
+        refinement = new Refinement(drawing, topology, elements, environments.size());
+        double[] temperatures =
+                environments.collectDouble(Environment::temperature).toArray();
         MeshField field = new MeshField(section, drawing, temperatures);
-        boolean met = false;
-        boolean steady = true;
-        ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
-        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
+        refinement.refineAtJumps();
+        refine(turn, field, temperatures);
+        Outcome outcome = outcome();
+        outcome.note().ifPresent(notes::add);
+        HeatFlowForm form = proven == null ? refinement.forms() : proven;
+        ImmutableList<String> names = environments.collect(Environment::name);
+        double[][] sets = HeatFlowForm.units(names.size());
+        ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
+        ImmutableList<NetHeatFlow> flows =
+                refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
+        TriangleField kept = field.kept(refinement.gap);
+        return new Solution(
+                section,
+                couplings,
+                accuracy.aim().isPresent() ? flows : flows.collectWithIndex((flow, e) -> flow.with(slopes(kept, e))),
+                surfaces,
+                probes,
+                kept,
+                accuracy,
+                outcome,
+                refinement.unknowns(),
+                1e-9 * (System.nanoTime() - start),
+                notes.toImmutable());
+    }
+
+    /** Solves and refines until all is as narrow as asked, or will not become so. */
+    private void refine(Turn turn, MeshField field, double[] temperatures) {
         double widthBefore = Double.POSITIVE_INFINITY;
         double aimErrorBefore = Double.POSITIVE_INFINITY;
-        refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             turn.before(2.0 * mesh.nodes);
             if (proven == null) {
@@ -133,27 +159,6 @@ final class SectionSolver {
         if (!met) {
             steady = aimMet(field);
         }
-        Outcome outcome = outcome(met, steady);
-        outcome.note().ifPresent(notes::add);
-        HeatFlowForm form = proven == null ? refinement.forms() : proven;
-        ImmutableList<String> names = section.environments().collect(Environment::name);
-        double[][] sets = HeatFlowForm.units(names.size());
-        ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
-        ImmutableList<NetHeatFlow> flows =
-                refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
-        TriangleField kept = field.kept(refinement.gap);
-        return new Solution(
-                section,
-                couplings,
-                accuracy.aim().isPresent() ? flows : flows.collectWithIndex((flow, e) -> flow.with(slopes(kept, e))),
-                surfaces,
-                probes,
-                kept,
-                accuracy,
-                outcome,
-                refinement.unknowns(),
-                1e-9 * (System.nanoTime() - start),
-                notes.toImmutable());
     }
 
     /** How the heat flow of an environment follows the regions' conductivities. */
@@ -190,7 +195,7 @@ final class SectionSolver {
         return aimError <= aim.kelvin();
     }
 
-    private Outcome outcome(boolean met, boolean steady) {
+    private Outcome outcome() {
         boolean byMemory = mostUnknowns < accuracy.maximumUnknowns();
         double asked = accuracy.relativeWidth();
         double got = refinement.relativeWidth;

@@ -56,41 +56,13 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                     "add it: junction: {kind: …, legs: […]}");
             return Optional.empty();
         }
-        ImmutableList<String> names = drawn.section().environments().collect(each -> each.name());
-        if (!names.contains(Surroundings.INDOOR) || names.size() < 2 || names.size() > 3) {
-            faults.add(
-                    drawn.file().place(),
-                    "a section that is chosen as a detail needs its environments",
-                    names.makeString(", "),
-                    "indoor and one or two others",
-                    "name them so");
-            return Optional.empty();
-        }
-        ImmutableList<String> unseen = names.reject(name -> drawn.section()
-                .boundaries()
-                .anySatisfy(each -> each.environment().equals(name)));
-        if (unseen.notEmpty()) {
-            faults.add(
-                    drawn.file().place(),
-                    "a section that is chosen as a detail needs a boundary for each environment",
-                    "none faces " + unseen.makeString(", "),
-                    "at least one each",
-                    "add it to boundaries");
-            return Optional.empty();
-        }
-        if (drawn.file().axisymmetric()) {
-            faults.add(
-                    drawn.file().place(),
-                    "a section that is chosen as a detail of a junction is a plane one",
-                    "axisymmetric: true",
-                    "axisymmetric: false",
-                    "draw it along the junction, or list it under points");
-            return Optional.empty();
-        }
         int before = faults.count();
-        ImmutableList<Composition.Face> faces = faces(drawn.section());
-        new HandLegs(drawn, faces).check(faults);
-        new HandBounds(drawn, faces).check(faults);
+        environments(drawn, faults);
+        if (faults.count() == before) {
+            ImmutableList<Composition.Face> faces = faces(drawn.section());
+            new HandLegs(drawn, faces).check(faults);
+            new HandBounds(drawn, faces).check(faults);
+        }
         if (faults.count() > before) {
             return Optional.empty();
         }
@@ -113,6 +85,38 @@ public record HandDrawing(DrawnSection drawn) implements DetailDrawing {
                 Optional.empty(),
                 new HandDrawing(drawn),
                 true));
+    }
+
+    /** Adds what keeps a section from being one through a junction, whatever its legs are. */
+    private static void environments(DrawnSection drawn, Faults faults) {
+        ImmutableList<String> names = drawn.section().environments().collect(each -> each.name());
+        if (!names.contains(Surroundings.INDOOR) || names.size() < 2 || names.size() > 3) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs its environments",
+                    names.makeString(", "),
+                    "indoor and one or two others",
+                    "name them so");
+        }
+        ImmutableList<String> unseen = names.reject(name -> drawn.section()
+                .boundaries()
+                .anySatisfy(each -> each.environment().equals(name)));
+        if (unseen.notEmpty()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs a boundary for each environment",
+                    "none faces " + unseen.makeString(", "),
+                    "at least one each",
+                    "add it to boundaries");
+        }
+        if (drawn.file().axisymmetric()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail of a junction is a plane one",
+                    "axisymmetric: true",
+                    "axisymmetric: false",
+                    "draw it along the junction, or list it under points");
+        }
     }
 
     /**

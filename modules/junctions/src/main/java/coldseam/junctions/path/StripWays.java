@@ -155,90 +155,100 @@ final class StripWays {
         }
     }
 
-    // A state is a node together with the face it was reached in, so that a common corner of two faces is passed only
-    // by a
-    // strip, of no length: state = node * (faces + 1) + face + 1, face -1 on a strip.
-
     /** The way with the least of strips. */
     Optional<Way> way(Strips allowed) {
-        int wide = onFace.size() + 1;
-        double[] cost = new double[nodes.size() * wide];
-        double[] taped = new double[cost.length];
-        int[] before = new int[cost.length];
-        Arrays.fill(cost, Double.POSITIVE_INFINITY);
-        Arrays.fill(before, -1);
-        Optional<Integer> both = from.asLazy().detectOptional(to::contains);
-        if (both.isPresent()) {
-            return Optional.of(new Way(both.get(), both.get(), Lists.immutable.empty()));
+        return from.asLazy()
+                .detectOptional(to::contains)
+                .map(both -> new Way(both, both, Lists.immutable.empty()))
+                .or(() -> new Search(allowed).way());
+    }
+
+    /**
+     * Dijkstra's. A state is a node together with the face it was reached in, so that a common corner of two faces is passed only
+     * by a strip, of no length: state = node * (faces + 1) + face + 1, face -1 on a strip.
+     */
+    private final class Search {
+
+        private final Strips allowed;
+        private final int wide = onFace.size() + 1;
+        private final double[] cost = new double[nodes.size() * wide];
+        private final double[] taped = new double[cost.length];
+        private final int[] before = new int[cost.length];
+        private final PriorityQueue<double[]> queue =
+                new PriorityQueue<>((a, b) -> a[0] != b[0] ? Double.compare(a[0], b[0]) : Double.compare(a[1], b[1]));
+
+        Search(Strips allowed) {
+            this.allowed = allowed;
+            Arrays.fill(cost, Double.POSITIVE_INFINITY);
+            Arrays.fill(before, -1);
         }
-        PriorityQueue<double[]> queue = new PriorityQueue<>((a, b) -> {
-            int byCost = Double.compare(a[0], b[0]);
-            return byCost != 0 ? byCost : Double.compare(a[1], b[1]);
-        });
-        for (int face : from) {
-            onFace.get(face).forEach(node -> {
-                int state = node * wide + face + 1;
-                cost[state] = 0;
-                queue.add(new double[] {0, state});
-            });
+
+        Optional<Way> way() {
+            for (int face : from) {
+                onFace.get(face).forEach(node -> {
+                    int state = node * wide + face + 1;
+                    cost[state] = 0;
+                    queue.add(new double[] {0, state});
+                });
+            }
+            while (!queue.isEmpty()) {
+                double[] top = queue.poll();
+                int state = (int) top[1];
+                if (top[0] <= cost[state]) {
+                    int face = state % wide - 1;
+                    if (face >= 0 && to.contains(face)) {
+                        return Optional.of(way(state));
+                    }
+                    goOn(state, state / wide, face);
+                }
+            }
+            return Optional.empty();
         }
-        while (!queue.isEmpty()) {
-            double[] top = queue.poll();
-            int state = (int) top[1];
-            if (top[0] > cost[state]) {
-                continue;
-            }
-            int node = state / wide;
-            int face = state % wide - 1;
-            if (face >= 0 && to.contains(face)) {
-                return Optional.of(way(state, before, wide));
-            }
+
+        private void goOn(int state, int node, int face) {
             if (face >= 0) {
                 onFace.get(face)
-                        .forEach(next -> relax(
-                                state,
-                                next * wide + face + 1,
-                                INSIDE * distance(node, next),
-                                0,
-                                cost,
-                                taped,
-                                before,
-                                queue));
-                if (portals.contains(node)) {
-                    facesOf.get(node)
-                            .forEach(other -> relax(state, node * wide + other + 1, 0, 0, cost, taped, before, queue));
-                } else if (allowed != Strips.NONE) {
-                    relax(state, node * wide, 0, 0, cost, taped, before, queue);
-                }
+                        .forEach(next -> relax(state, next * wide + face + 1, INSIDE * distance(node, next), 0));
             } else {
                 for (Strip strip : strips.get(node)) {
                     if (!strip.barred || allowed == Strips.ACROSS_THE_BAR) {
-                        relax(state, strip.to * wide, strip.length, strip.length, cost, taped, before, queue);
+                        relax(state, strip.to * wide, strip.length, strip.length);
                     }
                 }
-                facesOf.get(node)
-                        .forEach(other -> relax(state, node * wide + other + 1, 0, 0, cost, taped, before, queue));
+            }
+            if (face < 0 || portals.contains(node)) {
+                facesOf.get(node).forEach(other -> relax(state, node * wide + other + 1, 0, 0));
+            } else if (allowed != Strips.NONE) {
+                relax(state, node * wide, 0, 0);
             }
         }
-        return Optional.empty();
-    }
 
-    private void relax(
-            int state,
-            int next,
-            double length,
-            double tape,
-            double[] cost,
-            double[] taped,
-            int[] before,
-            PriorityQueue<double[]> queue) {
-        double total = cost[state] + length;
-        double strip = taped[state] + tape;
-        if (total < cost[next] && strip <= longest) {
-            cost[next] = total;
-            taped[next] = strip;
-            before[next] = state;
-            queue.add(new double[] {total, next});
+        private void relax(int state, int next, double length, double tape) {
+            double total = cost[state] + length;
+            double strip = taped[state] + tape;
+            if (total < cost[next] && strip <= longest) {
+                cost[next] = total;
+                taped[next] = strip;
+                before[next] = state;
+                queue.add(new double[] {total, next});
+            }
+        }
+
+        private Way way(int last) {
+            MutableList<Step> steps = Lists.mutable.empty();
+            int at = last;
+            while (before[at] >= 0) {
+                int previous = before[at];
+                if (previous / wide != at / wide) {
+                    steps.add(new Step(nodes.get(previous / wide), nodes.get(at / wide), at % wide - 1));
+                }
+                at = previous;
+            }
+            if (steps.isEmpty()) {
+                Point there = nodes.get(last / wide);
+                steps.add(new Step(there, there, last % wide - 1));
+            }
+            return new Way(at % wide - 1, last % wide - 1, steps.reverseThis().toImmutable());
         }
     }
 
@@ -246,22 +256,5 @@ final class StripWays {
         return Math.hypot(
                 nodes.get(a).x() - nodes.get(b).x(),
                 nodes.get(a).y() - nodes.get(b).y());
-    }
-
-    private Way way(int last, int[] before, int wide) {
-        MutableList<Step> steps = Lists.mutable.empty();
-        int at = last;
-        while (before[at] >= 0) {
-            int previous = before[at];
-            if (previous / wide != at / wide) {
-                steps.add(new Step(nodes.get(previous / wide), nodes.get(at / wide), at % wide - 1));
-            }
-            at = previous;
-        }
-        if (steps.isEmpty()) {
-            Point there = nodes.get(last / wide);
-            steps.add(new Step(there, there, last % wide - 1));
-        }
-        return new Way(at % wide - 1, last % wide - 1, steps.reverseThis().toImmutable());
     }
 }

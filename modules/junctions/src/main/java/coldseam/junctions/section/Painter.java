@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
@@ -347,68 +348,79 @@ final class Painter {
 
     private static final Material NOTHING = Material.conducting("air", 1, false, "stands for nothing");
 
+    /** What fills a block. */
+    private record Filling(Material material, double conductivity, boolean insulates, Origin origin) {}
+
     private void fill(
             String what,
             ImmutableList<Chart.Place> places,
             Statement.MaterialChoice choice,
             Optional<Role> role,
             boolean drawnOnly) {
-        Material material;
-        double conductivity;
-        boolean insulates;
-        Origin origin = new Origin.OfDetail(what);
-        if (choice instanceof Statement.MaterialChoice.SameAs same) {
-            Optional<Band.Stratum> model = scene.band(same.first()).flatMap(band -> band.main(same.role()));
-            if (model.isEmpty()) {
-                reasons.add(Phrase.of("\"" + what + "\" is made of the same as the " + same.band() + "'s "
-                        + DrawingNames.word(same.role())
-                        + ", of which that assembly has none. Choose another detail, or name"
-                        + " the block's material in a copy of this one."));
-                return;
-            }
-            material = model.get().layer().layer().material();
-            if (same.inSplash().isPresent() && !material.canBear(Duty.SPLASH)) {
-                fill(
+        filling(what, choice, drawnOnly)
+                .ifPresent(with -> pieces.add(new Painted(
                         what,
                         places,
-                        new Statement.MaterialChoice.Named(same.inSplash().get()),
-                        role,
-                        drawnOnly);
-                return;
-            }
-            // As that layer is solved: where it is framed, so is the block.
-            origin = new Origin.OfDetail(what, Optional.of(model.get().layer().layer()));
-            conductivity = model.get().layer().conductivity();
-            insulates = model.get().insulates();
-        } else if (choice instanceof Statement.MaterialChoice.TheGround) {
-            conductivity = scene.setup()
-                    .ground()
-                    .map(JunctionSetup.GroundBlock::conductivity)
-                    .orElse(2.0);
-            material = Material.conducting("ground", conductivity, false, "the site");
-            insulates = false;
-            origin = new Origin.OfGround();
-        } else {
-            String name = ((Statement.MaterialChoice.Named) choice).name();
-            Optional<Material> found = named(name);
-            if (found.isEmpty()) {
-                reasons.add(Phrase.of(
-                        "\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
-                                + " beside the junction, nor in the detail, nor built in. Name another material."));
-                return;
-            }
-            material = found.get();
-            if (material.isAir() && !drawnOnly) {
-                reasons.add(Phrase.of("\"" + what
-                        + "\" is of air, which in a block conducts by its shape and not as still air does. Give"
-                        + " the detail a material of its own: width over the resistance of the space (ISO 6946)."));
-            }
-            conductivity = material.conductivity();
-            insulates = material.insulates();
+                        places,
+                        with.material(),
+                        with.conductivity(),
+                        role.orElse(with.insulates() ? Role.INSULATION : Role.STRUCTURE),
+                        with.insulates(),
+                        drawnOnly ? Painted.Effect.REPLACES_BY_AIR : Painted.Effect.CONDUCTS,
+                        with.origin())));
+    }
+
+    /** Empty, with the reason, where nothing can fill it here. */
+    private Optional<Filling> filling(String what, Statement.MaterialChoice choice, boolean drawnOnly) {
+        if (choice instanceof Statement.MaterialChoice.SameAs same) {
+            return filling(what, same, drawnOnly);
         }
-        Role part = role.orElse(insulates ? Role.INSULATION : Role.STRUCTURE);
-        Painted.Effect effect = drawnOnly ? Painted.Effect.REPLACES_BY_AIR : Painted.Effect.CONDUCTS;
-        pieces.add(new Painted(what, places, places, material, conductivity, part, insulates, effect, origin));
+        if (choice instanceof Statement.MaterialChoice.Named named) {
+            return filling(what, named.name(), drawnOnly);
+        }
+        double conductivity = scene.setup()
+                .ground()
+                .map(JunctionSetup.GroundBlock::conductivity)
+                .orElse(2.0);
+        Material ground = Material.conducting("ground", conductivity, false, "the site");
+        return Optional.of(new Filling(ground, conductivity, false, new Origin.OfGround()));
+    }
+
+    private Optional<Filling> filling(String what, Statement.MaterialChoice.SameAs same, boolean drawnOnly) {
+        Optional<Band.Stratum> model = scene.band(same.first()).flatMap(band -> band.main(same.role()));
+        if (model.isEmpty()) {
+            reasons.add(Phrase.of("\"" + what + "\" is made of the same as the " + same.band() + "'s "
+                    + DrawingNames.word(same.role())
+                    + ", of which that assembly has none. Choose another detail, or name"
+                    + " the block's material in a copy of this one."));
+            return Optional.empty();
+        }
+        Layer layer = model.get().layer().layer();
+        if (same.inSplash().isPresent() && !layer.material().canBear(Duty.SPLASH)) {
+            return filling(what, same.inSplash().get(), drawnOnly);
+        }
+        // As that layer is solved: where it is framed, so is the block.
+        return Optional.of(new Filling(
+                layer.material(),
+                model.get().layer().conductivity(),
+                model.get().insulates(),
+                new Origin.OfDetail(what, Optional.of(layer))));
+    }
+
+    private Optional<Filling> filling(String what, String name, boolean drawnOnly) {
+        Optional<Material> found = named(name);
+        if (found.isEmpty()) {
+            reasons.add(
+                    Phrase.of("\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
+                            + " beside the junction, nor in the detail, nor built in. Name another material."));
+        }
+        if (found.filter(Material::isAir).isPresent() && !drawnOnly) {
+            reasons.add(Phrase.of("\"" + what
+                    + "\" is of air, which in a block conducts by its shape and not as still air does. Give"
+                    + " the detail a material of its own: width over the resistance of the space (ISO 6946)."));
+        }
+        return found.map(material ->
+                new Filling(material, material.conductivity(), material.insulates(), new Origin.OfDetail(what)));
     }
 
     /** The house's own word first: what its layers are made of; then the detail's; then the built-in list. */

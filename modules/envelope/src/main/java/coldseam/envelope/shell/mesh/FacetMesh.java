@@ -19,15 +19,6 @@ import org.eclipse.collections.api.list.MutableList;
 public final class FacetMesh {
 
     /**
-     * A directed side of a facet after splitting.
-     *
-     * @param facet index
-     * @param from its start
-     * @param to its end
-     */
-    record Half(int facet, Vertex from, Vertex to) {}
-
-    /**
      * An undirected edge.
      *
      * @param a its lesser end
