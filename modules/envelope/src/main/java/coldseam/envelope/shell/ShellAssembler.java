@@ -141,7 +141,7 @@ final class ShellAssembler {
                                     .anySatisfy(storey -> storey.lowerRoof()
                                             .flatMap(Body.LowerRoof::area)
                                             .isPresent()))) {
-                return "Where an area of other-bases or of a lower roof ends within a wall, draw it out beyond that; else make"
+                return "Where an area of other-bases or of a lower roof ends within a wall, draw it along the footprint's line or out beyond the wall; else make"
                         + " the surface larger, or the build-ups beside it thinner.";
             }
         }

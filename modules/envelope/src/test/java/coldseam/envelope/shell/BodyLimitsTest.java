@@ -145,6 +145,29 @@ class BodyLimitsTest {
                 why + "0.000 m. Say what it faces.");
     }
 
+    /** Whoever measures the walls' structure measures the floors' areas there, too, and means what lies under the whole wall. */
+    @Test
+    void anAreaDrawnAlongTheFootprintsLineGoesOnToTheOuterFace() {
+        for (Body.FootprintLine line : Body.FootprintLine.values()) {
+            assertEquals(
+                    surfaces(line, Houses.rectangle(4, -1, 7, 10)),
+                    surfaces(line, Houses.rectangle(4, 0, 6, 8)),
+                    line::name);
+        }
+    }
+
+    private static ImmutableList<Surface> surfaces(Body.FootprintLine line, ImmutableList<Point2> area) {
+        Exposure crawl = new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1);
+        return ShellBuilder.build(Houses.house(Houses.storeys(
+                        line,
+                        Lists.immutable.of(storey("house", 3, 0)),
+                        Houses.slab(),
+                        Houses.flat(),
+                        Lists.immutable.of(new Body.AreaBase(area, Houses.base(Body.Base.Kind.SUSPENDED, 0, crawl))),
+                        Lists.immutable.empty())))
+                .surfaces();
+    }
+
     /** The wall's house on a slab at a level, and beside it a wing over a crawl space, its floor at 0.5 m. */
     private static Body.Storeys winged(Body.Storey storey, Body.Base suspended, double level) {
         Body.Base slab = Houses.slab();

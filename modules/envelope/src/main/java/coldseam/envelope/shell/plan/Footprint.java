@@ -14,6 +14,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
@@ -187,6 +188,25 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Line> lines
         });
     }
 
+    /** Whether a side of this one and a side of another lie in one line for some way, the room on one hand. */
+    public boolean runsAlong(int side, Footprint other, int otherSide) {
+        LineSegment own = line(side);
+        LineSegment theirs = other.line(otherSide);
+        double from = Math.max(0, own.projectionFactor(theirs.p0));
+        double to = Math.min(1, own.projectionFactor(theirs.p1));
+        return Math.max(own.distancePerpendicular(theirs.p0), own.distancePerpendicular(theirs.p1)) < SAME
+                && (to - from) * own.getLength() > SAME;
+    }
+
+    /** In plan, m, from the corner at which a side starts to its end. */
+    public LineSegment line(int corner) {
+        return new LineSegment(coordinate(corners.get(corner)), coordinate(end(corner)));
+    }
+
+    private static Coordinate coordinate(Point2 point) {
+        return new Coordinate(point.x(), point.y());
+    }
+
     /** m², without the courts. */
     public double area() {
         double sum = 0;
@@ -200,7 +220,7 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Line> lines
 
     /** In plan, m, without the courts. */
     public Polygon polygon() {
-        return polygon(Plan.IN_METRES, corner -> new Coordinate(corner.x(), corner.y()));
+        return polygon(Plan.IN_METRES, Footprint::coordinate);
     }
 
     /** The same on the lattice. */

@@ -2,7 +2,6 @@ package coldseam.envelope.shell.storeys;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
-import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.StepZones;
@@ -86,12 +85,7 @@ final class GivenSides {
 
     /** m, in plan. */
     private LineSegment line(int storey, int side) {
-        Footprint given = Footprint.of(stacks.storey(storey).outlines());
-        return new LineSegment(place(given.corners().get(side)), place(given.end(side)));
-    }
-
-    private static Coordinate place(Point2 point) {
-        return new Coordinate(point.x(), point.y());
+        return Footprint.of(stacks.storey(storey).outlines()).line(side);
     }
 
     private Optional<Double> against(int stack, int storey, int side) {

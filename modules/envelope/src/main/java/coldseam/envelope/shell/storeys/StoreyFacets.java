@@ -331,7 +331,7 @@ public final class StoreyFacets {
                     levels.flat(k, house.assembly(storey.terrace())),
                     levels.flat(k, roof),
                     storey.lowerRoof().isPresent(),
-                    storey.lowerRoof().flatMap(Body.LowerRoof::area),
+                    laid.roofArea(k),
                     forms.get(k));
         });
     }
@@ -341,9 +341,8 @@ public final class StoreyFacets {
         return stacks.storeys()
                 .collectWithIndex((storey, k) -> new StoreySections.Under(
                         levels.soffit(k, parts.underside(k, 0)),
-                        stacks.stack(k)
-                                .otherBases()
-                                .collectWithIndex((other, i) ->
-                                        Tuples.pair(other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
+                        laid.baseAreas(k)
+                                .collectWithIndex((area, i) ->
+                                        Tuples.pair(area, levels.soffit(k, parts.underside(k, i + 1))))));
     }
 }

@@ -40,6 +40,9 @@ final class StoreyPlan implements PlanRegions.Areas {
     private final GivenSides given;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
     private final MutableList<Optional<RoofForm>> forms = Lists.mutable.empty();
+
+    private final MutableList<Optional<ImmutableList<Point2>>> roofAreas = Lists.mutable.empty();
+    private final MutableList<ImmutableList<ImmutableList<Point2>>> baseAreas = Lists.mutable.empty();
     private double floorArea;
     private PlanRegions regions;
     private Plan plan;
@@ -103,15 +106,48 @@ final class StoreyPlan implements PlanRegions.Areas {
         }
     }
 
+    /** The area of a storey's lower roof, drawn out to the walls' outer faces; empty where it has none of its own. */
+    Optional<ImmutableList<Point2>> roofArea(int storey) {
+        return roofAreas.get(storey);
+    }
+
+    /** Those of the other bases of a storey's stack, drawn out likewise. */
+    ImmutableList<ImmutableList<Point2>> baseAreas(int storey) {
+        return baseAreas.get(storey);
+    }
+
+    /** Takes the areas of lower roofs and bases out to the outer faces of the walls along which they were drawn. */
+    private void drawAreas() {
+        for (int k = 0; k < count; k++) {
+            int storey = k;
+            roofAreas.add(
+                    stacks.storey(k).lowerRoof().flatMap(Body.LowerRoof::area).map(area -> drawn(area, storey)));
+            baseAreas.add(stacks.stack(k).otherBases().collect(base -> drawn(base.area(), storey)));
+        }
+    }
+
+    /** An area with each side that runs along one of a storey's moved out as that is; past the outer face nothing lies. */
+    private ImmutableList<Point2> drawn(ImmutableList<Point2> area, int storey) {
+        Footprint sides = Footprint.of(stacks.storey(storey).outlines());
+        Footprint given = Footprint.of(Lists.immutable.of(area));
+        return given.moved(given.starts()
+                        .collect(side -> sides.starts()
+                                .select(each -> sides.runsAlong(each, given, side))
+                                .collectDouble(each -> outward(storey, each))
+                                .maxIfEmpty(0)))
+                .corners();
+    }
+
     /** Outlines of the areas of lower roofs and bases, as lines of the plan. */
     private ImmutableList<Plan.Line> areas() {
         MutableList<Plan.Line> lines = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             int storey = k;
-            Optional<Body.LowerRoof> roof = stacks.carries(k) ? stacks.storey(k).lowerRoof() : Optional.empty();
-            roof.flatMap(Body.LowerRoof::area).ifPresent(area -> lines.addAllIterable(around(area, storey)));
+            if (stacks.carries(k)) {
+                roofAreas.get(k).ifPresent(area -> lines.addAllIterable(around(area, storey)));
+            }
             if (stacks.lowest(k)) {
-                stacks.stack(k).otherBases().forEach(base -> lines.addAllIterable(around(base.area(), storey)));
+                baseAreas.get(k).forEach(area -> lines.addAllIterable(around(area, storey)));
             }
         }
         return lines.toImmutable();
@@ -129,18 +165,18 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     @Override
     public int over(int storey, Vertex point) {
-        return stacks.storey(storey)
-                        .lowerRoof()
-                        .map(roof ->
-                                roof.area().map(area -> covers(area, point)).orElse(true))
-                        .orElse(false)
+        return stacks.storey(storey).lowerRoof().isPresent()
+                        && roofAreas
+                                .get(storey)
+                                .map(area -> covers(area, point))
+                                .orElse(true)
                 ? 1
                 : 0;
     }
 
     @Override
     public int under(int storey, Vertex point) {
-        return 1 + stacks.stack(storey).otherBases().detectIndex(base -> covers(base.area(), point));
+        return 1 + baseAreas.get(storey).detectIndex(area -> covers(area, point));
     }
 
     @Override
@@ -149,6 +185,7 @@ final class StoreyPlan implements PlanRegions.Areas {
     }
 
     private void lay() {
+        drawAreas();
         MutableList<Plan.Line> lines = lines().toList();
         forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
         lines.addAllIterable(areas());
@@ -345,10 +382,20 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     private Footprint footprint(int storey, boolean outer) {
         Body.Storey s = stacks.storey(storey);
-        return Footprint.of(s.outlines()).moved(s.walls().collectWithIndex((wall, side) -> {
-            Optional<Double> against = outer ? given.outward(storey, side) : given.inward(storey, side);
-            double outward = Footprint.outward(line, house.assembly(wall.assembly()));
-            return against.orElse(outer ? outward : outward - Footprint.thickness(house.assembly(wall.assembly())));
-        }));
+        return Footprint.of(s.outlines())
+                .moved(s.walls()
+                        .collectWithIndex((wall, side) -> outer
+                                ? outward(storey, side)
+                                : given.inward(storey, side)
+                                        .orElseGet(() -> Footprint.outward(line, house.assembly(wall.assembly()))
+                                                - Footprint.thickness(house.assembly(wall.assembly())))));
+    }
+
+    /** m, from a side's line to its outer face. */
+    private double outward(int storey, int side) {
+        return given.outward(storey, side)
+                .orElseGet(() -> Footprint.outward(
+                        line,
+                        house.assembly(stacks.storey(storey).walls().get(side).assembly())));
     }
 }
