@@ -22,6 +22,9 @@ public final class HouseShape {
     /** m; solid floors of one room's span begin here (common practice, no source). */
     private static final double THIN = 0.12;
 
+    /** m; those with ducts and beams end here (judgement). */
+    private static final double THICK = 0.7;
+
     /** m; guards of roofs and balconies are 1.0 to 1.1 high (common practice, no source). */
     private static final double GUARD = 1.2;
 
@@ -51,13 +54,15 @@ public final class HouseShape {
     /** Walls so high indoors that a floor is likely to meet them, and none does. */
     public static final Assumption<Surface> TALL = audit -> OfHouse.surfaces(audit, HouseShape::isTall);
 
-    /** m, of the thinnest internal floor, where hardly any is as thin; its edges lose the less. */
-    public static final Assumption<Double> THIN_FLOOR =
+    /**
+     * m, of internal floors, where hardly any is as thin or as thick: the edges of thin ones lose the less, and rooms that are not
+     * said hide in thick ones.
+     */
+    public static final Assumption<Double> UNUSUAL_FLOORS =
             audit -> floors(audit.house().body())
-                    .select(each -> each < THIN)
-                    .toSortedList()
-                    .take(1)
-                    .toImmutable();
+                    .select(each -> each < THIN || each > THICK)
+                    .distinct()
+                    .toImmutableSortedList();
 
     /** m, of the highest parapet where it is higher than a guard: the wind's load on it bears on the seam. */
     public static final Assumption<Double> HIGH_PARAPET = audit -> OfHouse.over(

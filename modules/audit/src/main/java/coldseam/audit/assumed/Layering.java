@@ -60,6 +60,14 @@ public final class Layering {
                             .collect(air -> new Cavity(assembly, air)))
                     .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
 
+    /** Layers that metal goes through, of which U is counted as through wood: what metal gathers from beside it is not in it. */
+    public static final Assumption<Bridged> METAL = audit -> OfHouse.assemblies(audit, surface -> true)
+            .flatCollect(assembly -> assembly.layers()
+                    .select(layer -> layer.framing()
+                            .filter(members -> members.material().conductivity() > Carrying.METAL)
+                            .isPresent())
+                    .collect(layer -> new Bridged(assembly, layer)));
+
     /** What counts for a bright face: air beside it resists the more. */
     public static final Assumption<Cavity> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
             .flatCollect(assembly -> assembly.insideVentilation()
@@ -90,6 +98,9 @@ public final class Layering {
 
     /** A layer that rain spoils. */
     public record Wetted(Assembly assembly, Layer layer) {}
+
+    /** A layer with members of metal. */
+    public record Bridged(Assembly assembly, Layer layer) {}
 
     /** Air in a build-up. */
     public record Cavity(Assembly assembly, Layer air) {}

@@ -7,7 +7,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -104,11 +103,17 @@ public final class Rain {
             .flatCollect(Rain::lowPitch)
             .distinctBy(low -> low.roof().partOf());
 
-    /** Sills of doors that stand low over the deck before them. */
-    public static final Assumption<LowSill> LOW_SILL = audit -> audit.shell()
-            .edges()
-            .select(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD)
-            .collect(Rain::sill)
+    /** Sills of doors and windows that stand low over the deck, roof or ground before them. */
+    public static final Assumption<LowSill> LOW_SILL = audit -> OfHouse.surfaces(
+                    audit,
+                    wall -> wall.use() == Body.Use.WALL && wall.exposure().kind() == Exposure.Kind.OUTDOORS)
+            .flatCollect(wall -> audit.house()
+                    .openings()
+                    .select(opening ->
+                            wall.holds(opening) && opening.lightWell().isEmpty())
+                    .flatCollect(opening -> sills(audit, opening, wall)
+                            .toSortedListBy(LowSill::least)
+                            .take(1)))
             .select(sill -> sill.least() < UPTURN - PRINTED);
 
     /** Flat roofs and decks on which sheets of metal keep out water: their seams are folded, and stand in it. */
@@ -148,12 +153,13 @@ public final class Rain {
     public record Seamed(Surface surface, Layer layer) {}
 
     /**
-     * A door over a deck.
+     * A door or window over what rain falls on.
      *
+     * @param before deck or roof; a wall where it is the ground
      * @param height m, of the sill over the deck with all its layers, where those cut to falls are thinnest
      * @param least m, where they are thickest
      */
-    public record LowSill(Opening door, double height, double least) {}
+    public record LowSill(Opening opening, Surface before, double height, double least) {}
 
     private static boolean isRainedOn(Surface surface) {
         return surface.exposure().kind() == Exposure.Kind.OUTDOORS
@@ -258,9 +264,14 @@ public final class Rain {
         return layer.material().canControl(Control.WATER) && !layer.material().canControl(Control.VAPOUR);
     }
 
-    private static LowSill sill(Edge edge) {
-        Surface deck = edge.first();
-        double height = edge.sillHeight();
-        return new LowSill(edge.opening().orElseThrow(), height, height - fall(deck));
+    private static ImmutableList<LowSill> sills(Audit audit, Opening opening, Surface wall) {
+        double ground = overGround(audit, wall) + opening.sill();
+        return UnderSill.of(audit, opening, wall)
+                .collect(each -> new LowSill(
+                        opening,
+                        each.surface(),
+                        each.height(),
+                        each.height() - (isRainedOn(each.surface()) ? fall(each.surface()) : 0)))
+                .newWith(new LowSill(opening, wall, ground, ground));
     }
 }

@@ -11,7 +11,6 @@ import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.factory.Sets;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /** What keeps people from harm: guards where one may fall, and ways out in a fire. */
@@ -73,11 +72,15 @@ public final class Safety {
                     .select(opening -> wall.holds(opening)
                             && isHigh(audit, wall, opening)
                             && audit.house()
-                                            .seams()
-                                            .select(seam ->
-                                                    STEPPED_ON.contains(seam.kind()) && OfHouse.isOn(seam, wall))
-                                            .sumOfDouble(Seam::length)
-                                    < opening.width()));
+                                                    .seams()
+                                                    .select(seam -> STEPPED_ON.contains(seam.kind())
+                                                            && OfHouse.isOn(seam, wall))
+                                                    .sumOfDouble(Seam::length)
+                                            + UnderSill.of(audit, opening, wall)
+                                                    .select(each ->
+                                                            each.surface().use() == Body.Use.TERRACE)
+                                                    .sumOfDouble(UnderSill::width)
+                                    < opening.width() - OfHouse.HAIR));
 
     /** Those with a light well by which hardly anybody gets out. */
     public static final Assumption<Opening> NO_WAY_OUT = audit -> audit.house()
@@ -111,20 +114,13 @@ public final class Safety {
     }
 
     private static boolean isHigh(Audit audit, Surface wall, Opening opening) {
-        ImmutableList<Edge> deck = audit.shell()
-                .edges()
-                .select(edge -> edge.kind() == JunctionKind.WALL_TO_TERRACE && edge.isAt(wall)
-                        || edge.kind() == JunctionKind.TERRACE_THRESHOLD && edge.isOf(opening));
         double foot = audit.shell()
                 .edges()
                 .select(edge -> edge.isOf(opening))
                 .collectDouble(edge -> Math.min(edge.from().z(), edge.to().z()))
                 .minIfEmpty(Double.NEGATIVE_INFINITY);
         double fall = foot - HouseShape.ground(audit.house().body(), wall);
-        return deck.isEmpty()
-                && (opening.kind() == Opening.Kind.DOOR
-                        ? fall > FALL
-                        : fall > FALL_FROM_WINDOW && opening.sill() < LOW_SILL);
+        return opening.kind() == Opening.Kind.DOOR ? fall > FALL : fall > FALL_FROM_WINDOW && opening.sill() < LOW_SILL;
     }
 
     private static boolean isGuarded(Audit audit, Surface deck) {

@@ -9,6 +9,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
 import java.util.Collections;
 import org.eclipse.collections.api.block.predicate.Predicate;
@@ -20,6 +21,9 @@ public final class Unlisted {
 
     /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
     private static final double LEAST_MET = 1;
+
+    /** m; joists and slabs that run through seldom go out farther past what bears them (common practice, no source). */
+    private static final double FAR_OUT = 1.2;
 
     private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
 
@@ -48,14 +52,21 @@ public final class Unlisted {
                                     && edge.surfaces().anySatisfy(each -> OfHouse.isOn(seam, each))))
                     .sumOfDouble(Edge::externalLength));
 
-    /** Floors over open air that no wall of the house stands under, on which no point that carries and no seam is listed. */
+    /**
+     * Floors over open air that no wall of the house stands under, or that go out far from one, on which no point that carries and no
+     * seam is listed.
+     */
     public static final Assumption<Surface> SUPPORTS = audit -> audit.shell()
             .surfaces()
             .select(surface ->
                     side(surface) == Side.FLOORS && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
-            .reject(surface -> audit.shell()
-                            .edges()
-                            .anySatisfy(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG && edge.isAt(surface))
+            .reject(surface -> Spans.beyond(
+                                    surface,
+                                    audit.shell()
+                                            .edges()
+                                            .select(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG
+                                                    && edge.isAt(surface)))
+                            < FAR_OUT
                     || audit.house().seams().anySatisfy(seam -> OfHouse.isOn(seam, surface))
                     || audit.points()
                             .anySatisfy(

@@ -38,11 +38,16 @@ class RainTest {
     }
 
     private static ImmutableList<LowSill> sills(String board, String taper, String sill) {
+        return sills("door", board, taper, sill);
+    }
+
+    private static ImmutableList<LowSill> sills(String kind, String board, String taper, String sill) {
         return Rain.LOW_SILL.in(audit(Sample.terrace(DECK + BOARD.formatted(board, taper))
                 .replace(
                         "junctions:\n",
-                        "openings:\n  door: {kind: door, surface: upper floor south wall, width: 1 m, height: 2 m,"
-                                + " sill: " + sill + ", transmittance: 1 W/(m²·K)}\njunctions:\n")));
+                        "openings:\n  door: {kind: " + kind
+                                + ", surface: upper floor south wall, width: 1 m, height: 2 m," + " sill: " + sill
+                                + ", transmittance: 1 W/(m²·K)}\njunctions:\n")));
     }
 
     @Test
@@ -97,12 +102,21 @@ class RainTest {
     @Test
     void aSillIsMeasuredOverAllLayersOfTheDeck() {
         LowSill low = sill("100 mm", "", "100 mm");
-        assertEquals("door", low.door().name());
+        assertEquals("door", low.opening().name());
         assertEquals(0.112, low.height(), 1e-9);
         assertEquals(0.112, low.least(), 1e-9);
         LowSill drowned = sill("60 mm", ", taper: {shape: rectangle, thickest: 260 mm}", "100 mm");
         assertEquals(0.152, drowned.height(), 1e-9);
         assertEquals(-0.048, drowned.least(), 1e-9);
+    }
+
+    /** One that reaches no threshold has a sill of its own, 12 mm and 60 mm over the deck's top. */
+    @Test
+    void aWindowsSillKeepsWaterOutAsADoorsDoes() {
+        LowSill low = sills("window", "100 mm", "", "60 mm").getOnly();
+        assertEquals("terrace over ground floor", low.before().name());
+        assertEquals(0.072, low.height(), 1e-9);
+        assertEquals(Lists.immutable.empty(), sills("window", "100 mm", "", "140 mm"));
     }
 
     /** A sill that is printed as high as is usual is: its height is a difference of heights, and a hair less. */

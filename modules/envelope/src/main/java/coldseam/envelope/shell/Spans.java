@@ -1,8 +1,12 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.SurfaceAxes;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.locationtech.jts.algorithm.CGAlgorithms3D;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /** How far what carries a surface reaches at least, where nothing indoors bears it. */
@@ -22,5 +26,18 @@ public final class Spans {
         return face.isEmpty()
                 ? 0
                 : 2 * MaximumInscribedCircle.getRadiusLine(face, CLOSE).getLength();
+    }
+
+    /** m, by which the corner of a surface that lies farthest from all of some edges lies from the nearest; infinite without any. */
+    public static double beyond(Surface surface, ImmutableList<Edge> edges) {
+        return surface.outline()
+                .collectDouble(corner -> edges.collectDouble(edge -> CGAlgorithms3D.distancePointSegment(
+                                coordinate(corner), coordinate(edge.from()), coordinate(edge.to())))
+                        .minIfEmpty(Double.POSITIVE_INFINITY))
+                .max();
+    }
+
+    private static Coordinate coordinate(Point3 point) {
+        return new Coordinate(point.x(), point.y(), point.z());
     }
 }

@@ -2,6 +2,7 @@ package coldseam.report.words;
 
 import static coldseam.files.quantity.Dimension.AREA;
 import static coldseam.files.quantity.Dimension.CONDUCTIVITY;
+import static coldseam.files.quantity.Dimension.DEGREE_DAYS;
 import static coldseam.files.quantity.Dimension.LENGTH;
 import static coldseam.files.quantity.Dimension.LINEAR_TRANSMITTANCE;
 import static coldseam.files.quantity.Dimension.RATIO;
@@ -130,8 +131,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + say.say(Material.INSULATES_UP_TO, CONDUCTIVITY) + " count by themselves)"),
             each(
                     Rain.LOW_SILL,
-                    (sill, say) -> "that the sill of \"" + sill.door().name() + "\" keeps water out "
-                            + say.say(sill.height(), THICKNESS) + " over the deck before it"
+                    (sill, say) -> "that the sill of \"" + sill.opening().name() + "\" keeps water out "
+                            + say.say(sill.height(), THICKNESS) + " over the "
+                            + AssumedWords.lies(sill.before()) + " before it"
                             + (sill.least() < sill.height()
                                     ? ", " + say.say(sill.least(), THICKNESS) + " where that is thickest"
                                     : "")
@@ -344,7 +346,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (edge, say) -> "that " + say.say(edge.thickness(), THICKNESS)
                             + " of board along a slab's edge reach " + say.say(edge.extent(), LENGTH)),
             each(
-                    HouseShape.THIN_FLOOR,
+                    HouseShape.UNUSUAL_FLOORS,
                     (floor, say) -> "that a floor between two storeys is " + say.say(floor, THICKNESS) + " thick"),
             each(
                     HouseShape.HIGH_PARAPET,
@@ -359,6 +361,12 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     AirAndGround.MILD,
                     (site, say) ->
                             "that it is no colder outdoors than " + say.say(site.outdoorTemperature(), TEMPERATURE)),
+            each(
+                    AirAndGround.SHORT_WINTER,
+                    (site, say) -> "that a year whose coldest days have "
+                            + say.say(site.outdoorTemperature(), TEMPERATURE) + " has no more than "
+                            + say.say(site.heatingDegreeDays().orElseThrow(), DEGREE_DAYS) + " ("
+                            + say.say(site.usualDays(), DEGREE_DAYS) + " are usual)"),
             each(
                     AirAndGround.DRY_GROUND,
                     (site, say) -> "that the ground conducts " + say.say(site.groundConductivity(), CONDUCTIVITY)
@@ -413,6 +421,13 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     : "slows vapour as " + say.say(shut.outside(), LENGTH) + " of air do")
                             + ", its inside as " + say.say(shut.inside(), LENGTH)
                             + " (no climate is given to judge it by)"),
+            each(
+                    Layering.METAL,
+                    (bridged, say) -> "that "
+                            + bridged.layer().framing().orElseThrow().material().name() + " through "
+                            + layer(bridged.layer(), say) + " of \""
+                            + bridged.assembly().name()
+                            + "\" takes no more heat along than its share (ISO 6946 does not count it so for metal)"),
             each(
                     Layering.BRIGHT,
                     (bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""
@@ -476,6 +491,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
 
     private static String layer(Layer layer, Phrases say) {
         return say.say(layer.thickness(), THICKNESS) + " of " + layer.material().name();
+    }
+
+    private static String lies(Surface before) {
+        return switch (before.use()) {
+            case TERRACE -> "deck";
+            case ROOF -> "roof";
+            default -> "ground";
+        };
     }
 
     private static String length(ImmutableList<JunctionRow> rows, Phrases say) {
