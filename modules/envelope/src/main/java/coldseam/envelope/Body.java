@@ -88,7 +88,8 @@ public sealed interface Body {
      * @param name such as "ground floor"
      * @param footprint a simple polygon, counterclockwise, at least three corners
      * @param courts simple polygons within it, clockwise, apart from it and from one another: closed on all sides, open above
-     * @param height m, floor to floor (to the top of the top ceiling's structure in the top storey)
+     * @param height m, floor to floor (in the top storey to the top of the ceiling's structure, or of the rafters over the inner face
+     *     of the eaves' wall)
      * @param walls one for each side of the footprint, side i from corner i to corner i + 1, then those of each court
      * @param terrace assembly of what lies open above this storey where the next is smaller; needed wherever walls of different
      *     thickness do not explain it

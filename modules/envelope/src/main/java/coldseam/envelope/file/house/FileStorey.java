@@ -34,8 +34,9 @@ record FileStorey(
         ImmutableList<Named<FileFootprint>> courts,
 
         @Doc(
-                "Floor to floor; in the top storey to the top of the ceiling's structure. Less than 1 m only for the walls of the"
-                        + " top storey under a pitched roof insulated at its slopes.")
+                "Floor to floor; in the top storey to the top of the ceiling's structure, and under slopes to the top of the rafters over"
+                        + " the inner face of the eaves' wall, which is more than that wall stands high. Less than 1 m only for the"
+                        + " walls of the top storey under a pitched roof insulated at its slopes.")
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "0.3 m", atMost = "8 m", usual = "2.4 to 3.5 m")
         double height,
