@@ -120,6 +120,12 @@ public sealed interface Subject {
                                 each.getClass() == row.getClass() && each.name().equals(row.name()));
     }
 
+    /** Whether it is about a corner of a sheet. */
+    default boolean isAbout(VertexSheet sheet) {
+        return this instanceof Corners it
+                && it.rows().anySatisfy(row -> row.sheet().filter(sheet::equals).isPresent());
+    }
+
     private static Point3 middle(BridgeRow row) {
         return row instanceof JunctionRow junction
                 ? middle(Lists.immutable.of(

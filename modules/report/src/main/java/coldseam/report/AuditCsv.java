@@ -88,6 +88,9 @@ public enum AuditCsv {
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
+                .with(
+                        "findings",
+                        row -> numbers(audit.findings().select(f -> f.subject().isAbout(row.edge()))))
                 .some("air line", row -> line(row, Control.AIR), ControlLineWords::state)
                 .some("water line", row -> line(row, Control.WATER), ControlLineWords::state)
                 .some("vapour line", row -> line(row, Control.VAPOUR), ControlLineWords::state)
@@ -106,6 +109,11 @@ public enum AuditCsv {
     private static Optional<ControlLine> line(JunctionRow row, Control control) {
         return row.sheet()
                 .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control));
+    }
+
+    /** As the list of gaps and the drawing of the house have them. */
+    private static String numbers(ImmutableList<Finding> about) {
+        return about.collect(finding -> Integer.toString(finding.number())).makeString("; ");
     }
 
     /** How grave what was found about something is. */
@@ -212,6 +220,9 @@ public enum AuditCsv {
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
+                .with(
+                        "findings",
+                        row -> numbers(audit.findings().select(f -> f.subject().isAbout(row))))
                 .text(audit.points());
     }
 

@@ -116,7 +116,7 @@ class AuditJsonTest {
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
         assertTrue(edges[1].startsWith("\"slab edge: floor, south wall\",slab edge,floor,south wall,"), edges[1]);
-        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed,,,"), edges[1]);
+        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed,1,,,"), edges[1]);
         String[] lines = AuditCsv.HEAT_LOSS.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
         assertTrue(lines[lines.length - 1].startsWith("total,,"), lines[lines.length - 1]);
@@ -130,9 +130,9 @@ class AuditJsonTest {
                 .split("\r\n");
         assertEquals(7, rows.length);
         for (int i = 1; i <= 5; i++) {
-            assertTrue(rows[i].endsWith(",weak,computed"), rows[i]);
+            assertTrue(rows[i].endsWith(",weak,computed,1"), rows[i]);
         }
-        assertTrue(rows[6].endsWith(",in order,computed"), rows[6]);
+        assertTrue(rows[6].endsWith(",in order,computed,"), rows[6]);
     }
 
     @Test

@@ -258,6 +258,20 @@ class PdfReportTest {
         assertFalse(TEXT.contains("Not said in the house file"), "the sample says by whom and when");
     }
 
+    /** Who has a sheet in hand finds its gap in the drawing of the house, and who has the gap finds its edges. */
+    @Test
+    void sheetsAndRegisterBearTheNumbersOfTheDrawing() {
+        Matcher sheet = Pattern.compile("J1 · Slab edge[ .]+(\\d+)").matcher(text(A4, 1, 2));
+        assertTrue(sheet.find(), () -> text(A4, 1, 2));
+        int page = Integer.parseInt(sheet.group(1));
+        assertTrue(text(A4, page, page).contains("Found here: gap 1"), () -> text(A4, page, page));
+        assertTrue(
+                Pattern.compile("slab edge: floor, south wall\\s+J1\\s+1\\s+10\\.00")
+                        .matcher(TEXT)
+                        .find(),
+                TEXT);
+    }
+
     @Test
     void listsItsSectionsWithTheirPages() {
         Matcher m = Pattern.compile("Heat loss\\s+(\\d+)").matcher(text(A4, 1, 1));

@@ -19,6 +19,7 @@ public enum UnitSystem {
     private static final double SHOWN_IN_MILLIMETRES = 1;
 
     private static final int SIXTEENTHS = 16;
+    private static final double WHOLE_MILLIMETRES = 1000;
     private static final double INCH = 0.0254;
 
     /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
@@ -130,6 +131,23 @@ public enum UnitSystem {
         return this == SI
                 ? sentence
                 : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> inInches(found) + " (" + found.group() + ")");
+    }
+
+    /**
+     * What a rule names, such as a code's 36 in or a trade's 150 mm, of which the plain conversion reads as if somebody had
+     * measured it: here to the whole millimetre or the even inch, with what was written beside.
+     *
+     * @param inside a length or an area, in the dimension's inside unit
+     * @param own the units that the rule is written in
+     */
+    public String rule(double inside, Dimension dimension, UnitSystem own) {
+        String written = own.format(inside, dimension);
+        if (this == own) {
+            return written;
+        }
+        return this == US
+                ? told(written)
+                : format(Math.rint(inside * WHOLE_MILLIMETRES) / WHOLE_MILLIMETRES, dimension) + " (" + written + ")";
     }
 
     private static String inInches(MatchResult found) {

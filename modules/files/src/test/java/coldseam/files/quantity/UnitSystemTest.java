@@ -17,6 +17,17 @@ class UnitSystemTest {
 
     // Inches by 25.4 mm, by hand: 300 mm are 11.81 in, 1.6 % from a foot; 40 mm are 1.575 in, 4.8 % from an inch and a
     // half.
+    /** A rule in the units it is written in: 3 ft of a code were "914.4 mm", the trade's 150 mm "5 7/8 in". */
+    @Test
+    void whatARuleNamesComesEvenInItsOwnUnits() {
+        assertEquals("36 in", UnitSystem.US.rule(0.9144, Dimension.THICKNESS, UnitSystem.US));
+        assertEquals("914 mm (36 in)", UnitSystem.SI.rule(0.9144, Dimension.THICKNESS, UnitSystem.US));
+        // 9 ft² are 0.83612736 m².
+        assertEquals("0.8 m² (9 ft²)", UnitSystem.SI.rule(0.83612736, Dimension.AREA, UnitSystem.US));
+        assertEquals("150 mm", UnitSystem.SI.rule(0.15, Dimension.THICKNESS, UnitSystem.SI));
+        assertEquals("6 in (150 mm)", UnitSystem.US.rule(0.15, Dimension.THICKNESS, UnitSystem.SI));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -10,6 +10,7 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** A finding's number; its shape tells how grave it is, also in black and white. */
 public final class FindingMark {
@@ -32,6 +33,12 @@ public final class FindingMark {
             case UNKNOWN -> "unknown";
             case WEAK -> "weak spot";
         };
+    }
+
+    /** Findings as the drawing of the house and the list number them: "gap 3, weak spot 6"; empty where there are none. */
+    public static String named(ImmutableList<Finding> findings) {
+        return findings.collect(finding -> word(finding.severity()) + " " + finding.number())
+                .makeString(", ");
     }
 
     /** Gap: full disc. Unknown: full square. Weak spot: open diamond. */

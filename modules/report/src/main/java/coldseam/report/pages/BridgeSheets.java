@@ -71,6 +71,7 @@ public final class BridgeSheets {
                                 ? " · chosen by the house file"
                                 : " · not chosen: this option stands in for it"),
                 Style.BODY.with(sheet.chosen() ? Palette.SLATE : Palette.EMBER)));
+        Finds.write(page, finding -> rows.anySatisfy(row -> finding.subject().isAbout(row)));
         flow.space(6);
         new DetailSheet(flow, print, sheet.result())
                 .write(

@@ -23,10 +23,13 @@ public final class Register {
                 + " of the shell; each is listed, none is averaged away. A stand-in is the worst option of the"
                 + " catalogue, where nobody chose a detail.");
         flow.space(6);
-        flow.add(Listing.<JunctionRow>empty()
+        Listing<JunctionRow> named = Listing.<JunctionRow>empty()
                 .share("edge", 1, row -> row.edge().name())
-                .fixed("sheet", 30, row -> row.sheet().map(BridgeSheet::id).orElse("–"))
-                .number(
+                .fixed("sheet", 30, row -> row.sheet().map(BridgeSheet::id).orElse("–"));
+        // Marked by the numbers of the list and of the drawing of the house.
+        Listing<JunctionRow> marked =
+                page.audit().findings().isEmpty() ? named : named.fixed("found", 34, row -> numbers(page, row));
+        flow.add(marked.number(
                         print.head("length", Dimension.LENGTH),
                         44,
                         row -> print.units().number(row.length(), Dimension.LENGTH, 2))
@@ -40,6 +43,14 @@ public final class Register {
                         row -> print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT))
                 .share("ψ comes from", 0.42, row -> SourceWords.brief(row.source()))
                 .of(page.audit().junctions()));
+    }
+
+    private static String numbers(Page page, JunctionRow row) {
+        return page.audit()
+                .findings()
+                .select(finding -> finding.subject().isAbout(row))
+                .collect(finding -> Integer.toString(finding.number()))
+                .makeString(", ");
     }
 
     /** Every set of points that the house file lists. */

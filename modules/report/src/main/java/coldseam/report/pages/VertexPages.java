@@ -71,6 +71,7 @@ final class VertexPages {
                         .map(own -> " · built as " + own.detail().who())
                         .orElse("")
                 + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"));
+        Finds.write(page, finding -> finding.subject().isAbout(sheet));
         flow.space(4);
         CornerSheet corner = new CornerSheet(page.print(), sheet.result());
         flow.add(corner.view());

@@ -11,6 +11,8 @@ import static coldseam.files.quantity.Dimension.SHARE;
 import static coldseam.files.quantity.Dimension.TEMPERATURE;
 import static coldseam.files.quantity.Dimension.THICKNESS;
 import static coldseam.files.quantity.Dimension.TRANSMITTANCE;
+import static coldseam.files.quantity.UnitSystem.SI;
+import static coldseam.files.quantity.UnitSystem.US;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
@@ -137,7 +139,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + (sill.least() < sill.height()
                                     ? ", " + say.say(sill.least(), THICKNESS) + " where that is thickest"
                                     : "")
-                            + " (" + say.say(Rain.UPTURN, THICKNESS) + " are usual)"),
+                            + " (" + say.rule(Rain.UPTURN, THICKNESS, SI) + " are usual)"),
             all(
                     Rain.ENCLOSED,
                     (surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
@@ -148,7 +150,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + Phrases.count(few.drains(), "drain or scupper takes", "drains or scuppers take")
                             + " the rain off \"" + few.surface().name() + "\", walls or parapets all round ("
                             + Rain.DRAINS
-                            + ", one of them an overflow, and one for each " + say.say(Rain.DRAINED, AREA)
+                            + ", one of them an overflow, and one for each " + say.rule(Rain.DRAINED, AREA, SI)
                             + ", are usual)"),
             all(
                     Rain.LEVEL_GUTTER,
@@ -175,8 +177,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (foot, say) ->
                             "that the wood at the foot of \"" + foot.assembly().name() + "\" stays dry, "
                                     + say.say(foot.height(), THICKNESS) + " over the ground ("
-                                    + say.say(2 * Rain.SPLASH, THICKNESS) + " are usual, and "
-                                    + say.say(Rain.SPLASH, THICKNESS) + " over gravel)"),
+                                    + say.rule(2 * Rain.SPLASH, THICKNESS, SI) + " are usual, and "
+                                    + say.rule(Rain.SPLASH, THICKNESS, SI) + " over gravel)"),
             all(
                     OwnWord.DRAWN_BY_HAND,
                     (rows, say) -> "that " + length(rows, say)
@@ -283,13 +285,13 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     WindowsAndDoors.LOW_IN_WELL,
                     (openings, say) -> "that no leaves or snow in a light well reach the "
                             + (openings.size() == 1 ? "sill" : "sills") + " of " + quoted(openings, Opening::name)
-                            + ", less than " + say.say(WindowsAndDoors.OVER_WELL, THICKNESS) + " over its floor"),
+                            + ", less than " + say.rule(WindowsAndDoors.OVER_WELL, THICKNESS, SI) + " over its floor"),
             all(
                     Safety.NO_WAY_OUT,
                     (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
                             + " (a light well that is a way out takes "
-                            + say.say(Safety.WAY_OUT, LENGTH) + " before the wall and "
-                            + say.say(Safety.WAY_OUT_AREA, AREA) + ", by the local code)"),
+                            + say.rule(Safety.WAY_OUT, THICKNESS, US) + " before the wall and "
+                            + say.rule(Safety.WAY_OUT_AREA, AREA, US) + ", by the local code)"),
             each(
                     WindowsAndDoors.LARGE,
                     (opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)

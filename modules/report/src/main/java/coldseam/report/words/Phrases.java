@@ -30,6 +30,11 @@ public record Phrases(UnitSystem units) {
         return phrase.in(units);
     }
 
+    /** What a rule or a trade names, in the units that it names it in beside what that is here. */
+    String rule(double value, Dimension dimension, UnitSystem own) {
+        return units.rule(value, dimension, own);
+    }
+
     /** A proven interval as people read it, with its unit. */
     public String say(Interval value, Dimension dimension) {
         return new Print(units).of(value, dimension);

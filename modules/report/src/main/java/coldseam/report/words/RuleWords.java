@@ -50,6 +50,7 @@ import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.pair.PairObstacle;
 import java.util.Optional;
@@ -208,7 +209,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                         case GROUND -> "may lie in the ground";
                                         case SPLASH ->
                                             "may stand within "
-                                                    + say.say(Duty.SPLASH_HEIGHT, Dimension.THICKNESS)
+                                                    + say.rule(Duty.SPLASH_HEIGHT, Dimension.THICKNESS, UnitSystem.SI)
                                                     + " of the ground, where rain splashes up";
                                         case LOAD -> "carries what stands on it";
                                         case RAIN -> "may lie outside what keeps out rain";
@@ -253,7 +254,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                             : "the floor of " + lightWells(found.shallow()) + " lies "
                                                     + say.say(least(found.shallow()), Dimension.THICKNESS)
                                                     + " under the sill, "
-                                                    + say.say(LightWellFloodsRule.UPSTAND, Dimension.THICKNESS)
+                                                    + say.rule(
+                                                            LightWellFloodsRule.UPSTAND,
+                                                            Dimension.THICKNESS,
+                                                            UnitSystem.SI)
                                                     + " at least keep rain, leaves and snow from it")
                             .reject(String::isEmpty)
                             .makeString("; "),
