@@ -34,17 +34,23 @@ public final class BodySolver {
     /** An interval this narrow comes from rounding alone. */
     private static final double EXACT = 1e-9;
 
-    private static final double MOST_GROWTH = 4;
-    private static final double LEAST_GROWTH = 1.4;
+    /**
+     * How many times a level may be narrower than the one before: the last, which most is spent on, from a field that shows well
+     * where its gap is; those before it are cheap.
+     */
+    private static final double LAST_STEP = 5;
+
+    private static final double STEP = 8;
+    /** A step that misses by little is no better than one from farther off: how many times it may be more, and is at least. */
+    private static final double HARDLY_MORE = 1.4;
+    /** Of what is asked, where cuts are to lead: they are chosen by what slabs are expected to keep. */
+    private static final double SAFE = 0.9;
 
     /**
      * How many times as wide as is asked the coupling may be proven where a temperature is aimed at: the level of that width is then as
      * good as its cuts let expect, and is solved for its temperature alone.
      */
     private static final double AIMED_PROOF = 10;
-
-    /** The power of the cells that a width falls with: 1.1 to 1.6 were measured on bodies of all kinds. */
-    private static final double FALL = 1.3;
 
     /** m, to which slabs are cut beside a place whose temperature is asked for. */
     private static final double THINNEST = 0.0005;
@@ -139,8 +145,9 @@ public final class BodySolver {
             GridField field = level.field(ambient());
             lowest = field.lowest(lowest);
             probes = field.probes(probes);
-            if (narrow && step < MOST_LEVELS) {
-                cuts = aimed(level, lowest, step);
+            boolean warmer = narrow || accuracy.aim().isPresent() && width <= proof();
+            if (warmer && step < MOST_LEVELS) {
+                cuts = aimed(level, cuts, lowest, step);
             }
             if (cuts.isEmpty()) {
                 if (spent && accuracy.aim().isPresent() && unsure == 0) {
@@ -148,7 +155,6 @@ public final class BodySolver {
                 }
                 return solution(level, field, lowest, probes, start);
             }
-            boolean warmer = narrow || expected(level, cuts.get(), width);
             BodyLevel.Before before = level.before(cuts.get());
             // The memory of its bounds and solvers is the next level's, which is larger.
             level = null;
@@ -200,12 +206,6 @@ public final class BodySolver {
         return accuracy.aim().isPresent() ? AIMED_PROOF * accuracy.relativeWidth() : accuracy.relativeWidth();
     }
 
-    /** Whether the cut level needs no bounds: a temperature is aimed at, and it may be taken for as good as is asked. */
-    private boolean expected(BodyLevel level, Cuts cuts, double width) {
-        double after = width * Math.pow((double) level.grid.cells / cuts.cells(), FALL);
-        return accuracy.aim().isPresent() && width <= proof() && after <= accuracy.relativeWidth();
-    }
-
     private Outcome outcome(BodyLevel level) {
         double asked = proof();
         boolean met = level.relativeWidth() <= asked;
@@ -227,20 +227,22 @@ public final class BodySolver {
 
     /** The cuts that lead to the width asked for, as far as one level may; empty where the grid may not grow. */
     private Optional<Cuts> cuts(BodyLevel level, double width) {
-        // The gap falls about as fast as the unknowns grow.
-        double wanted = 1.1 * width / accuracy.relativeWidth();
-        double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
-        Cuts cuts =
-                SlabRefinement.choose(level.grid, level.bounds().orElseThrow(), growth, mostUnknowns / UNKNOWNS_A_CELL);
+        boolean proven = width <= proof();
+        double wanted = Math.max(HARDLY_MORE, width / (SAFE * (proven ? accuracy.relativeWidth() : proof())));
+        boolean atOnce = wanted <= HARDLY_MORE * LAST_STEP || accuracy.aim().isPresent() && proven;
+        double narrowing = atOnce ? wanted : Math.min(STEP, wanted / LAST_STEP);
+        Cuts cuts = SlabRefinement.choose(
+                level.grid, level.bounds().orElseThrow(), narrowing, mostUnknowns / UNKNOWNS_A_CELL);
         return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
     }
 
     /**
-     * The cuts beside the coldest place of the surface that is aimed at; empty where nothing is aimed at, or the last cuts
-     * moved its temperature by less than was asked. Each round cuts to a quarter, and the temperature of a corner closes in
-     * by half or more, so that what is left is no more than what the last round changed.
+     * The cuts beside the coldest place of the surface that is aimed at, with those that lead there; none but those where nothing is aimed
+     * at, or the last cuts moved its temperature by less than was asked. Each round cuts to a quarter, and the temperature of a
+     * corner closes in by half or more, so that what is left is no more than what the last round changed.
      */
-    private Optional<Cuts> aimed(BodyLevel level, ImmutableList<SurfaceTemperature<Place>> lowest, int rounds) {
+    private Optional<Cuts> aimed(
+            BodyLevel level, Optional<Cuts> leading, ImmutableList<SurfaceTemperature<Place>> lowest, int rounds) {
         SurfaceTemperature<Place> coldest = accuracy.aim()
                 .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
                 .orElse(null);
@@ -249,13 +251,14 @@ public final class BodySolver {
                         && coldest.change() <= accuracy.aim().orElseThrow().kelvin();
         aimedBefore = true;
         if (known) {
-            return Optional.empty();
+            return leading;
         }
-        Cuts cuts = SlabRefinement.beside(level.grid, coldest.at(), THINNEST, mostUnknowns / UNKNOWNS_A_CELL);
+        Cuts from = leading.orElseGet(() -> new Cuts(level.grid));
+        Cuts cuts = SlabRefinement.beside(level.grid, from, coldest.at(), THINNEST, mostUnknowns / UNKNOWNS_A_CELL);
         if (cuts.cells() > level.grid.cells) {
             return Optional.of(cuts);
         }
-        if (SlabRefinement.beside(level.grid, coldest.at(), THINNEST, Integer.MAX_VALUE)
+        if (SlabRefinement.beside(level.grid, from, coldest.at(), THINNEST, Integer.MAX_VALUE)
                         .cells()
                 > level.grid.cells) {
             unsure = rounds > 1 ? change(lowest) : difference();

@@ -6,47 +6,68 @@ import java.util.Arrays;
 final class Cuts {
 
     private final Grid grid;
+    private final double[][][] at;
     private final double[][] plane = new double[3][];
     private final int[][] before = new int[3][];
     private final double[][][][] nodes = new double[3][][][];
 
-    /**
-     * @param grid which is cut
-     * @param at of each direction and slab the place of the cut as a share of the slab, 0 where it stays whole
-     */
-    Cuts(Grid grid, double[][] at) {
+    /** None. */
+    Cuts(Grid grid) {
+        this(grid, new double[][][] {new double[grid.n[0]][0], new double[grid.n[1]][0], new double[grid.n[2]][0]});
+    }
+
+    /** @param at of each direction and slab the places of the cuts as shares of the slab, ascending */
+    private Cuts(Grid grid, double[][][] at) {
         this.grid = grid;
+        this.at = at;
         for (int d = 0; d < 3; d++) {
             cut(d, at[d]);
         }
     }
 
-    private void cut(int d, double[] at) {
+    /** These and another: of a slab, at a share of it. */
+    Cuts with(int d, int slab, double share) {
+        double[][][] all = at.clone();
+        all[d] = at[d].clone();
+        double[] cuts = Arrays.copyOf(at[d][slab], at[d][slab].length + 1);
+        cuts[cuts.length - 1] = share;
+        Arrays.sort(cuts);
+        all[d][slab] = cuts;
+        return new Cuts(grid, all);
+    }
+
+    private void cut(int d, double[][] at) {
         int n = grid.n[d];
-        double[] planes = new double[2 * n + 1];
-        int[] old = new int[2 * n];
-        double[][][] weights = new double[2 * n][][];
-        planes[0] = grid.plane[d][0];
-        int count = 0;
+        int count = n;
+        for (double[] cuts : at) {
+            count += cuts.length;
+        }
+        plane[d] = new double[count + 1];
+        before[d] = new int[count];
+        nodes[d] = new double[count][][];
+        plane[d][0] = grid.plane[d][0];
+        int slab = 0;
         for (int i = 0; i < n; i++) {
             double low = grid.plane[d][i];
             double high = grid.plane[d][i + 1];
-            if (at[i] > 0) {
-                weights[count] = weights(0, at[i]);
-                old[count] = i;
-                planes[++count] = low + at[i] * (high - low);
+            double from = 0;
+            for (int j = 0; j <= at[i].length; j++) {
+                double to = j < at[i].length ? at[i][j] : 1;
+                nodes[d][slab] = weights(from, to);
+                before[d][slab] = i;
+                plane[d][++slab] = to < 1 ? low + to * (high - low) : high;
+                from = to;
             }
-            weights[count] = weights(at[i], 1);
-            old[count] = i;
-            planes[++count] = high;
         }
-        plane[d] = Arrays.copyOf(planes, count + 1);
-        before[d] = Arrays.copyOf(old, count);
-        nodes[d] = Arrays.copyOf(weights, count);
     }
 
     private static double[][] weights(double from, double to) {
         return new double[][] {Basis.nodal(from), Basis.nodal(0.5 * (from + to)), Basis.nodal(to)};
+    }
+
+    /** m, where the slabs of the cut grid begin in a direction, and its end. */
+    double[] planes(int d) {
+        return plane[d].clone();
     }
 
     /** The slab that a slab of the cut grid is a piece of. */

@@ -16,11 +16,12 @@ class BodyBoundsTest {
     private static BodyLevel level(Blocks blocks, int steps) {
         Grid grid = new Grid(new PaintedGrid(blocks.body(), Lists.mutable.empty()));
         BodyLevel coarse = BodyLevel.bounded(grid, Optional.empty(), 1e-3, steps);
-        double[][] middle = {new double[grid.n[0]], new double[grid.n[1]], new double[grid.n[2]]};
-        for (double[] each : middle) {
-            java.util.Arrays.fill(each, 0.3);
+        Cuts cuts = new Cuts(grid);
+        for (int d = 0; d < 3; d++) {
+            for (int i = 0; i < grid.n[d]; i++) {
+                cuts = cuts.with(d, i, 0.3);
+            }
         }
-        Cuts cuts = new Cuts(grid, middle);
         return BodyLevel.bounded(cuts.grid(), Optional.of(coarse.before(cuts)), 1e-3, steps);
     }
 
