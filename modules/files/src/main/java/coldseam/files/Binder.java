@@ -283,13 +283,17 @@ public final class Binder {
                     ? "a list " + positions(type)
                     : "a mapping with keys such as "
                             + parts.take(3).collect(Shape.Part::key).makeString(", ");
-            faults.add(node, what + " is needed", allowed, writtenSo(node, parts));
+            faults.add(
+                    node,
+                    what + " is needed",
+                    allowed,
+                    type.isAnnotationPresent(Positional.class) ? "write it so" : writtenSo(node, parts));
             return Optional.empty();
         }
         return target.build(faults);
     }
 
-    /** Where the value alone was written, it is told with its key. */
+    /** Where the value alone was written, it is told with its key; else what cannot be left out stands there. */
     private static String writtenSo(SourceNode node, ImmutableList<Shape.Part> parts) {
         return parts.select(part -> Words.isListed(Shape.raw(part.type())))
                 .flatCollect(part ->
@@ -297,7 +301,12 @@ public final class Binder {
                                 .map(word -> "write it so: {" + part.key() + ": " + word + "}")
                                 .toList())
                 .getFirstOptional()
-                .orElse("write it so");
+                .orElseGet(() -> "write it so: "
+                        + parts.reject(part -> part.mayBeMissing()
+                                        || part.defaultText().isPresent())
+                                .collect(
+                                        part -> part.key() + ": " + sample(part).orElse("…"))
+                                .makeString("{", ", ", "}"));
     }
 
     private <T> void bindKeys(
@@ -379,17 +388,26 @@ public final class Binder {
     }
 
     private static String example(Shape.Part part) {
+        ImmutableList<String> words = words(part);
+        return part.key() + ": "
+                + (words.notEmpty()
+                        ? words.makeString(" or ")
+                        : sample(part)
+                                .orElseGet(() ->
+                                        part.note(Doc.class).map(Doc::value).orElse("…")));
+    }
+
+    /** A value that a part may have; empty of texts and of what is made of several. */
+    private static Optional<String> sample(Shape.Part part) {
+        return ScalarBinder.unit(part)
+                .map(each -> each.examples().getFirst())
+                .or(() -> words(part).getFirstOptional());
+    }
+
+    private static ImmutableList<String> words(Shape.Part part) {
         Class<?> raw = Shape.raw(part.type());
         Class<?> inner = raw == Located.class ? Shape.raw(Shape.argument(part.type(), 0)) : raw;
-        String sample = ScalarBinder.unit(part)
-                .map(each -> each.examples().getFirst())
-                .orElseGet(() -> {
-                    if (Words.isListed(inner)) {
-                        return Words.words(inner).makeString(" or ");
-                    }
-                    return part.note(Doc.class).map(Doc::value).orElse("…");
-                });
-        return part.key() + ": " + sample;
+        return Words.isListed(inner) ? Words.words(inner) : Lists.immutable.empty();
     }
 
     private static SourceNode defaultNode(Shape.Part part, Position place) {

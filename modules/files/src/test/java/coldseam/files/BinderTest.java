@@ -88,7 +88,7 @@ class BinderTest {
         @Test
         void isToldWithItsKey() {
             assertTrue(faults("{air: dark red}", Layer.class).contains("write it so: {colour: dark red}"));
-            assertTrue(faults("{air: none}", Layer.class).endsWith("write it so"));
+            assertTrue(faults("{air: none}", Layer.class).endsWith("write it so: {colour: dark red}"));
         }
     }
 
