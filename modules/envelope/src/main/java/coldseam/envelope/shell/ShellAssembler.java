@@ -113,7 +113,7 @@ final class ShellAssembler {
                                 + " %.3f m² inside. %s",
                         surface.externalArea(),
                         surface.internalArea(),
-                        instead(surface));
+                        instead(surface, shell));
             }
         }
         if (!(shell.floorArea() > NOTHING && shell.internalVolume() > NOTHING)) {
@@ -127,7 +127,16 @@ final class ShellAssembler {
     }
 
     /** What to do about a surface of which nothing is left. */
-    private String instead(Surface surface) {
+    private String instead(Surface surface, Shell shell) {
+        boolean cutByGround = surface.use() == Body.Use.WALL
+                && shell.surfaces()
+                        .anySatisfy(other -> other.use() == Body.Use.WALL
+                                && other.storey().equals(surface.storey())
+                                && other.exposure().kind() == Exposure.Kind.GROUND);
+        if (cutByGround) {
+            return "Where the ground beside it ends in the thickness of a deck or a floor, let it end lower, under all of that; else make"
+                    + " the surface larger, or the build-ups beside it thinner.";
+        }
         if (house.body() instanceof Body.Storeys storeys) {
             boolean upright = surface.use() == Body.Use.WALL;
             if (upright && storeys.wings().notEmpty()) {
