@@ -309,6 +309,16 @@ class CatalogueCommandTest {
         assertTrue(drawn.contains(there), drawn);
     }
 
+    /** Of a thick wall insulated inside nothing else is told outdoors: neither the roof that meets it there nor its own face. */
+    @ParameterizedTest
+    @CsvSource({"step-inner-boards-down-between-the-joists, slate", "partition-inside-cut-free, cement render"})
+    void aDrawingShowsAThickWallFromFaceToFace(String detail, String outdoors, @TempDir Path folder) throws Exception {
+        Path svg = folder.resolve("wall.svg");
+        assertEquals(0, run("detail", detail, "--svg", svg.toString()), err::toString);
+        String drawn = Files.readString(svg);
+        assertTrue(drawn.contains(outdoors), drawn);
+    }
+
     @Test
     void thePointGuideIsAtHand() {
         assertEquals(0, run("catalogue", "--points", "--guide"), err::toString);

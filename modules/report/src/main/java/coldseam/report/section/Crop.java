@@ -29,11 +29,17 @@ final class Crop {
     /** Joints so near the focus, and what lies so near to what is wanted, are to be seen, m. */
     private static final double HEART = 0.3;
 
+    /** A section's end that is longer lies in the ground and is no surface's, m. */
+    private static final double THICK = 0.7;
+
+    /** Ends as level or as upright as this are, m. */
+    private static final double LEVEL = 1e-3;
+
     /** Air around the section, m. */
     private static final double AIR = 0.3;
 
     /** Points of the section that are rather shown than cut off. */
-    private static final double SLIVER = 10;
+    private static final double SLIVER = 24;
 
     /** Where the surfaces' inner faces meet, from which a section counts. */
     private static final Point MEETING = new Point(0, 0);
@@ -110,7 +116,23 @@ final class Crop {
             }
             window = toldNear(seam.get(), picture, parts, window);
         }
-        return window.cutWith(bounds);
+        return surfaces(picture, window).cutWith(bounds);
+    }
+
+    /** A window with every upright or level surface across its thickness, and some of what runs away from either face. */
+    private static Box surfaces(SectionPicture picture, Box window) {
+        return picture.ends().select(end -> end.length() < THICK).injectInto(window, (shown, end) -> {
+            Point a = end.from();
+            Point b = end.to();
+            if (Math.abs(a.y() - b.y()) < LEVEL) {
+                return shown.joinedWith(new Box(
+                        Math.min(a.x(), b.x()) - BEYOND, shown.y0(), Math.max(a.x(), b.x()) + BEYOND, shown.y1()));
+            }
+            return Math.abs(a.x() - b.x()) < LEVEL
+                    ? shown.joinedWith(new Box(
+                            shown.x0(), Math.min(a.y(), b.y()) - BEYOND, shown.x1(), Math.max(a.y(), b.y()) + BEYOND))
+                    : shown;
+        });
     }
 
     private static Box about(Point place, double reach) {
