@@ -133,6 +133,7 @@ final class CatalogueTradeTest {
         "foot of a knee wall, 270",
         "step between heights, 270",
         "slab edge, 60",
+        "existing slab edge, 62",
         "slope to collar ceiling, 130",
         "slope to collar ceiling, 150"
     })
