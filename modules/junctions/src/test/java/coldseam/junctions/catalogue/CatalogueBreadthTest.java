@@ -99,7 +99,9 @@ final class CatalogueBreadthTest {
             "verge-inner-boards-return-down-the-gable",
             "verge-return-under-the-rafters",
             "dormer-cheek-inner-boards-return-up",
-            "abutment-inner-boards-return-up");
+            "abutment-inner-boards-return-up",
+            "parapet-inner-boards-return-under-the-roof",
+            "parapet-inner-boards-wrapped");
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 
