@@ -28,7 +28,7 @@ class KindsTest {
                 .newWithAll(PointKind.all().collect(PointKind::typical))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::inItsFrame))
-                .newWith(BuildUps.frameInsulatedInside())
+                .newWithAll(Lists.immutable.of(BridgeKind.Facing.values()).collect(BuildUps::frameInsulatedInside))
                 .newWith(BuildUps.monolithic());
         SameNames.check(
                 named,

@@ -2,7 +2,6 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
-import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
@@ -129,9 +128,12 @@ public enum TypicalBuild {
         if (framed && (asked.contains(Statement.Build.SOLID) || asked.contains(Statement.Build.MASONRY))) {
             return built(use, false);
         }
-        boolean side = kind.faces().get(which) == BridgeKind.Facing.SIDE;
         return !framed && (asked.contains(Statement.Build.FRAMED) || asked.contains(Statement.Build.WOODEN))
-                ? built(side && usual.insulatedInside() ? BuildUps.frameInsulatedInside() : use, true)
+                ? built(
+                        usual.insulatedInside()
+                                ? BuildUps.frameInsulatedInside(kind.faces().get(which))
+                                : use,
+                        true)
                 : usual;
     }
 

@@ -14,6 +14,7 @@ import coldseam.junctions.InsulationThickness;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -157,6 +158,7 @@ final class InsideInsulationTest {
         "flat-roof-edge-deck-through-inner-boards, flat-roof-edge-inner-boards-return-under-the-roof, flat-roof-edge-deck-stops-short",
         "parapet-deck-through-inner-boards, parapet-inner-boards-wrapped, parapet-deck-stops-short",
         "parapet-deck-through-inner-boards, parapet-inner-boards-return-under-the-roof, parapet-deck-stops-short",
+        "parapet-deck-through-inner-boards, parapet-inner-boards-wrapped, parapet-inner-boards-on-a-course",
         "step-inner-boards-wall-bare, step-inner-boards-board-up-the-wall, step-inner-boards-on-a-course",
         "abutment-inner-boards-wall-bare, abutment-inner-boards-board-up-the-wall, abutment-inner-boards-on-a-course",
         "terrace-edge-joists-through, terrace-edge-inner-boards-band-outside, terrace-edge-inner-boards-on-a-course",
@@ -175,6 +177,23 @@ final class InsideInsulationTest {
         double worst = psi(bare, setup);
         assertTrue(psi(passing, setup) < 0.5 * worst, () -> psi(passing, setup) + " of " + worst + " W/(m·K)");
         assertTrue(psi(closing, setup) < psi(passing, setup), () -> psi(closing, setup) + " W/(m·K)");
+    }
+
+    /** Where wood bears in the wall, nothing comes down for it: boards pass between the joists and close the line. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "parapet-inner-boards-up-between-the-joists",
+                "wall-under-overhang-inner-boards-up-between-the-joists"
+            })
+    void boardsBetweenTheJoistsCloseTheLine(String id) {
+        Detail between = CATALOGUE.find(id).orElseThrow();
+        assertEquals(Rank.BEST, between.rank());
+        assertTrue(between.suits().takesDown().isEmpty());
+        for (TypicalBuild build : TypicalBuild.values()) {
+            JunctionSetup setup = build.setup(between);
+            assertEquals(Lists.immutable.empty(), CatalogueTradeTest.lost(between, setup, true), build.toString());
+        }
     }
 
     /** Both surfaces of a junction insulated from the rooms. */
@@ -199,7 +218,7 @@ final class InsideInsulationTest {
         "crawl space edge, crawl-space-edge-rim-bare unheated-below-inner-boards-meet",
         "overhang edge, overhang-edge-inner-boards-apart overhang-edge-inner-boards-meet",
         "stepped footing, stepped-footing-inner-boards-apart stepped-footing-inner-boards-meet",
-        "wall under an overhang, wall-under-overhang-inner-boards-apart wall-under-overhang-inner-boards-up-between-the-joists",
+        "wall under an overhang, wall-under-overhang-inner-boards-apart wall-under-overhang-inner-boards-return-under-the-slab",
         "door threshold on a slab, slab-threshold-on-concrete slab-threshold-in-inner-boards",
         "garage slab at the door, garage-slab-cast-through garage-slab-in-inner-boards",
         "cellar door threshold, cellar-door-slab-through cellar-door-in-inner-boards",

@@ -36,9 +36,9 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
         return FILE.insulatedInside().facing(facing);
     }
 
-    /** The use of what stands in for a framed wall that must be insulated inside its studs. */
-    public static String frameInsulatedInside() {
-        return FILE.frameInsulatedInside();
+    /** The use of what stands in for a framed surface that must be insulated inside its studs or joists, by the way it faces. */
+    public static String frameInsulatedInside(BridgeKind.Facing facing) {
+        return FILE.frameInsulatedInside().facing(facing);
     }
 
     /** The use of what stands in for a surface that is insulated in its frame alone, by the way it faces. */
@@ -55,7 +55,7 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
     record FileBuildUps(
             ImmutableMap<String, FileUse> uses,
             FileFacing insulatedInside,
-            String frameInsulatedInside,
+            FileFacing frameInsulatedInside,
             FileFacing inItsFrame,
             String monolithic,
             @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
