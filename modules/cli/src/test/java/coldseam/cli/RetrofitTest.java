@@ -125,22 +125,22 @@ class RetrofitTest {
 
     @Test
     void anOldHouseIsNotToldToPutBoardsUnderItsWalls() throws IOException {
-        String strip = "slab-edge-in-old-walls-strip";
+        String turnedUp = "slab-edge-in-old-walls-return";
         Audit fresh = audit("", "slab-edge-bare");
         assertEquals(Optional.of("slab-edge-raft"), best(fresh));
         assertFalse(options(fresh).anySatisfy(id -> id.contains("in-old-walls")));
 
-        Audit old = audit("retrofit: {built-new: [lowest floor]}\n", strip);
+        Audit old = audit("retrofit: {built-new: [lowest floor]}\n", turnedUp);
         assertEquals(Optional.empty(), best(old), "nothing better leaves the walls as they are");
         ImmutableList<String> steps = old.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
         assertTrue(
                 steps.anySatisfy(step -> step.contains(
-                        "; more of this one's skirt (now 800 mm, at most 2000 mm) and strip (now 80 mm, at most 200 mm)"
-                                + " may lessen what it loses")),
+                        "; more of this one's skirt (now 800 mm, at most 2000 mm), strip (now 80 mm, at most 160 mm) and"
+                                + " return (now 500 mm, at most 1200 mm) may lessen what it loses")),
                 steps::toString);
         assertTrue(options(old).allSatisfy(id -> id.contains("in-old-walls")), options(old)::toString);
 
-        Audit cut = audit("retrofit: {built-new: [lowest floor], taken-down: [foot of the wall]}\n", strip);
+        Audit cut = audit("retrofit: {built-new: [lowest floor], taken-down: [foot of the wall]}\n", turnedUp);
         assertEquals(Optional.of("slab-edge-in-old-walls-course"), best(cut));
     }
 
