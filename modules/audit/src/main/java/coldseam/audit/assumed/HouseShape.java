@@ -1,14 +1,19 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
+import coldseam.audit.JunctionRow;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
+import java.util.Optional;
 import org.eclipse.collections.api.block.function.primitive.DoubleFunction;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.primitive.DoubleLists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
+import org.eclipse.collections.impl.collector.Collectors2;
 
 /** What is said of the house's shape, and seldom is built so. */
 public final class HouseShape {
@@ -30,6 +35,9 @@ public final class HouseShape {
 
     /** m; longer ones are several houses, or a slip of the pen (judgement). */
     private static final double FAR = 40;
+
+    /** m by which the ground may lie off what is drawn: soil is raked no truer (judgement). */
+    private static final double AS_DRAWN = 0.01;
 
     /** m; water stands so deep in many grounds, for some weeks at least (judgement). */
     private static final double DEEP = 1;
@@ -75,6 +83,18 @@ public final class HouseShape {
     public static final Assumption<Double> LONG =
             audit -> OfHouse.over(FAR, Math.max(length(audit, Point3::x), length(audit, Point3::y)));
 
+    /**
+     * Seams whose section is drawn with the ground at another height under the floor than the house file has it; where the file
+     * leaves it at the floor's own level, as files do that say nothing of it, none.
+     */
+    public static final Assumption<DrawnGround> DRAWN_GROUND = audit -> Groups.by(
+                    audit.junctions().flatCollect(row -> drawnGround(audit, row)),
+                    each -> Lists.immutable.of(Math.round(each.drawn() / AS_DRAWN), Math.round(each.said() / AS_DRAWN)))
+            .collect(like -> new DrawnGround(
+                    like.flatCollect(DrawnGround::sheets).distinct(),
+                    like.getFirst().drawn(),
+                    like.getFirst().said()));
+
     private HouseShape() {}
 
     /**
@@ -90,6 +110,45 @@ public final class HouseShape {
      * @param depth m, of its underside under the highest ground beside the house
      */
     public record Sunk(Surface floor, double depth) {}
+
+    /**
+     * Seams whose section has the ground elsewhere than the house.
+     *
+     * @param sheets that show them
+     * @param drawn m, of the ground under the floor's top in the section
+     * @param said m, of it under the floor's top in the house; below zero where it lies over that, on a slope the nearest
+     */
+    public record DrawnGround(ImmutableList<String> sheets, double drawn, double said) {}
+
+    /** One row's, on its own sheet. */
+    private static ImmutableList<DrawnGround> drawnGround(Audit audit, JunctionRow row) {
+        ImmutableList<Surface> walls = row.surfaces().select(surface -> surface.use() == Body.Use.WALL);
+        return walls.isEmpty()
+                ? Lists.immutable.empty()
+                : row.sheet().stream()
+                        .collect(Collectors2.toImmutableList())
+                        .flatCollect(sheet -> Rain.plinths(sheet)
+                                .flatCollect(drawn ->
+                                        said(audit.house().body(), walls.maxBy(HouseShape::floor), sheet.id(), drawn)
+                                                .stream()
+                                                .toList()));
+    }
+
+    /** Empty where both agree, or the house leaves the ground at its floor, as files do that say nothing of it. */
+    private static Optional<DrawnGround> said(Body body, Surface wall, String sheet, double drawn) {
+        // On a slope the seam lies at some height of it; where that may be the drawn one, nothing is said.
+        double nearest =
+                Math.min(Math.max(drawn, floor(wall) - ground(body, wall)), floor(wall) - lowestGround(body, wall));
+        boolean unsaid = Math.abs(nearest) < OfHouse.HAIR;
+        return unsaid || Math.abs(nearest - drawn) < AS_DRAWN
+                ? Optional.empty()
+                : Optional.of(new DrawnGround(Lists.immutable.of(sheet), drawn, nearest));
+    }
+
+    /** m, z of the floor's top at a wall. */
+    private static double floor(Surface wall) {
+        return wall.innerOutline().collectDouble(Point3::z).min();
+    }
 
     /** m, z of the highest ground beside the part of the house that a surface belongs to. */
     static double ground(Body body, Surface surface) {

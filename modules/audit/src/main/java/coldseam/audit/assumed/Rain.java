@@ -1,6 +1,7 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.envelope.Assembly;
@@ -228,10 +229,18 @@ public final class Rain {
         return audit.junctions()
                 .select(row -> row.edge().isAt(wall))
                 .flatCollect(row -> row.sheet().stream().toList())
-                .flatCollect(sheet -> sheet.result().detail().parameters())
-                .select(length -> length.name().equals(PLINTH))
-                .collectDouble(DetailParameter::value)
+                .flatCollect(Rain::plinths)
+                .collectDouble(each -> each)
                 .minIfEmpty(0);
+    }
+
+    /** m, how far the ground lies under the floor's top in a section; empty where its detail says nothing of it. */
+    static ImmutableList<Double> plinths(BridgeSheet<?> sheet) {
+        return sheet.result()
+                .detail()
+                .parameters()
+                .select(length -> length.name().equals(PLINTH))
+                .collect(DetailParameter::value);
     }
 
     /** Whether its floor stands on piers: how high, no house file says. */

@@ -85,17 +85,17 @@ public final class HeatLossPages {
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
         flow.space(8);
         flow.add(Blocks.text("What the inputs' uncertainty does", Style.SUBSECTION));
-        flow.small(
-                Rich.marked(
-                        "The bounds above say how well this model of the house is computed. How well its inputs are known"
-                                + " is another matter: each may be off by its share, by itself; H_{T} then lies within "
-                                + print.number(inputs.independent(), d) + " "
-                                + print.units().label(d)
-                                + " to either side (root of the sum of squares), and within "
-                                + print.number(inputs.together(), d)
-                                + " if all were off at once to one side. To first order, by the solved fields and the standards'"
-                                + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces, walls and"
-                                + " vents of crawl spaces, and psi and chi that the house file states count as they are given."));
+        flow.small(Rich.marked(
+                "The bounds above say how well this model of the house is computed. How well its inputs are known"
+                        + " is another matter: each may be off by its share, by itself; H_{T} then lies within "
+                        + print.number(inputs.independent(), d) + " "
+                        + print.units().label(d)
+                        + " to either side (root of the sum of squares), and within "
+                        + print.number(inputs.together(), d)
+                        + " if all were off at once to one side. To first order, by the solved fields and the standards'"
+                        + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces, walls and"
+                        + " vents of crawl spaces, and psi and chi that the house file states count as they are given;"
+                        + " what seams beside each other lose more than apart."));
         flow.add(Listing.<InputUncertainty.Input>empty()
                 .share(
                         "input (conductivity of a material)",

@@ -232,6 +232,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
                             + say.say(raised.height(), LENGTH) + " over the ground beside it"),
             each(
+                    HouseShape.DRAWN_GROUND,
+                    (ground, say) -> "that the ground lies " + say.say(ground.drawn(), THICKNESS)
+                            + " under the floor's top, as " + Phrases.listed(ground.sheets())
+                            + (ground.sheets().size() == 1 ? " draws it" : " draw it")
+                            + " (\"plinth\" of the detail), not "
+                            + say.say(Math.abs(ground.said()), THICKNESS)
+                            + (ground.said() < 0 ? " over it" : "") + ", as the house file has it"),
+            each(
                     HouseShape.IN_GROUND_WATER,
                     (sunk, say) ->
                             "that no ground water stands at \"" + sunk.floor().name() + "\", "
