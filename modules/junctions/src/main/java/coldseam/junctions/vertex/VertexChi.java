@@ -1,6 +1,6 @@
 package coldseam.junctions.vertex;
 
-import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
@@ -8,13 +8,13 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.SolidBody;
-import coldseam.junctions.SectionSolving;
 import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
@@ -29,26 +29,45 @@ import org.eclipse.collections.api.set.ImmutableSet;
 final class VertexChi {
 
     /** Relative width of the cut planes' intervals: small beside the body's own. */
-    private static final double PLANES = 2e-5;
+    static final double PLANES = 2e-5;
+
+    /**
+     * What is asked of a solved cut plane.
+     *
+     * @param couplings of all environments, W/(m·K)
+     * @param slopes of the rooms' heat flow by ln k of each region, W/m
+     */
+    record Plane(ImmutableList<Coupling> couplings, ImmutableDoubleList slopes) {
+
+        static Plane of(Solution solved) {
+            return new Plane(solved.couplings(), solved.slopes(Surroundings.INDOOR));
+        }
+
+        private Interval ofRooms(String space) {
+            return couplings
+                    .detect(each -> each.first().equals(Surroundings.INDOOR)
+                                    && each.second().equals(space)
+                            || each.first().equals(space) && each.second().equals(Surroundings.INDOOR))
+                    .value();
+        }
+    }
 
     private final VertexSetup setup;
     private final VertexBody composed;
-    private final SectionSolving sections;
-    private final Accuracy accuracy;
+    private final Function<Section, Plane> solving;
     private final BodySolution solution;
     private final ImmutableList<Optional<HeatInput>> inputs;
 
     /** W/(m·K), of each cut plane: an axis' low and high one. */
     private final Sloped[] planes = new Sloped[6];
 
-    VertexChi(
-            VertexSetup setup, VertexBody composed, BodySolution solution, SectionSolving sections, Accuracy accuracy) {
+    /** @param solving solves cut planes, whose name tells nothing, to {@link #PLANES} */
+    VertexChi(VertexSetup setup, VertexBody composed, BodySolution solution, Function<Section, Plane> solving) {
         this.setup = setup;
         this.composed = composed;
         this.solution = solution;
         this.inputs = composed.inputs();
-        this.sections = sections;
-        this.accuracy = new Accuracy(PLANES, accuracy.maximumUnknowns());
+        this.solving = solving;
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 planes[2 * axis + side] =
@@ -60,7 +79,7 @@ final class VertexChi {
     /** What there is to tell. */
     VertexResult.Heat heat() {
         Sloped coupling = Sloped.of(
-                weighted(composed.spaces(), solution::coupling),
+                weighted(composed.spaces(), space -> solution.coupling(Surroundings.INDOOR, space)),
                 inputs,
                 solution.slopes(Surroundings.INDOOR).toArray(),
                 scale());
@@ -81,21 +100,26 @@ final class VertexChi {
         if (!faced.contains(Surroundings.INDOOR) || faced.size() == 1) {
             return Sloped.NONE;
         }
-        Solution solved = sections.solve(section, accuracy);
+        Plane solved = solving.apply(new Section(
+                "cut plane",
+                section.symmetry(),
+                section.regions(),
+                section.environments(),
+                section.boundaries(),
+                section.probes()));
         return Sloped.of(
-                weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::coupling),
+                weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::ofRooms),
                 cut.boxes().collect(inputs::get),
-                solved.slopes(Surroundings.INDOOR).toArray(),
+                solved.slopes().toArray(),
                 scale());
     }
 
     /** The couplings of the rooms with each space, by its temperature factor. */
-    private static Interval weighted(
-            ImmutableList<Surroundings.Space> spaces, BiFunction<String, String, Interval> coupling) {
+    private static Interval weighted(ImmutableList<Surroundings.Space> spaces, Function<String, Interval> coupling) {
         Interval sum = Interval.of(0);
         for (Surroundings.Space space : spaces) {
             if (space.factor() > 0) {
-                sum = sum.plus(coupling.apply(Surroundings.INDOOR, space.name()).times(space.factor()));
+                sum = sum.plus(coupling.apply(space.name()).times(space.factor()));
             }
         }
         return sum;

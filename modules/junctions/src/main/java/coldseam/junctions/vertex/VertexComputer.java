@@ -1,6 +1,7 @@
 package coldseam.junctions.vertex;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.BodySolution;
@@ -28,7 +29,9 @@ public final class VertexComputer implements VertexComputing {
 
     private final Accuracy accuracy;
     private final BodySolving bodies;
-    private final SectionSolving sections;
+    /** Of cut planes, most of which are several bodies'; their fields, which nobody asks for, are not remembered. */
+    private final Once<Section, VertexChi.Plane> planes;
+
     private final Keeping keeping;
     private final Function<String, Optional<Material>> library;
     private final Once<VertexSetup, VertexResult> answers = new Once<>(this::fitting);
@@ -48,7 +51,8 @@ public final class VertexComputer implements VertexComputing {
             Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
         this.bodies = bodies;
-        this.sections = sections;
+        Accuracy ofPlanes = new Accuracy(VertexChi.PLANES, accuracy.maximumUnknowns());
+        this.planes = new Once<>(section -> VertexChi.Plane.of(sections.solve(section, ofPlanes)));
         this.keeping = keeping;
         this.library = library;
     }
@@ -73,8 +77,7 @@ public final class VertexComputer implements VertexComputing {
                                 setup,
                                 composed,
                                 bodies.solve(composed.heatFlow(), accuracy.ofHeatAlone()),
-                                sections,
-                                accuracy)
+                                planes::answer)
                         .heat())
                 : Optional.empty();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();

@@ -34,6 +34,7 @@ import coldseam.junctions.hand.DrawnChi;
 import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -189,6 +190,24 @@ class VertexTest {
         assertEquals(inside.upper(), result.chi(DimensionSystem.INTERNAL).upper(), 1e-9);
         assertEquals(outside.lower(), result.chi(DimensionSystem.EXTERNAL).lower(), 1e-9);
         assertEquals(outside.upper(), result.chi(DimensionSystem.EXTERNAL).upper(), 1e-9);
+    }
+
+    /** The deck's two edges show the same on their planes, whose names are all that differs: one question for both. */
+    @Test
+    void likePlanesAreSolvedOnce() {
+        AtomicInteger solved = new AtomicInteger();
+        VertexComputer counting = new VertexComputer(
+                ACCURACY,
+                BodySolver::solve,
+                (section, accuracy) -> {
+                    solved.incrementAndGet();
+                    return Conduction.solve(section, accuracy);
+                },
+                Keeping.NOTHING,
+                BuiltIn.LIBRARY);
+        VertexResult result = counting.compute(three(corner(), deckEdge("wall.outside"), deckEdge("wall.outside")));
+        assertTrue(result.heat().isPresent());
+        assertEquals(2, solved.get());
     }
 
     private static Detail named(String id) {
