@@ -77,14 +77,15 @@ class BoardsInsideTest {
     void underATerraceWhatPassesIsToldAndWhatComesDownClosesIt() throws IOException {
         Path house = OLD.resolve("boards-inside-under-a-terrace.yaml");
         ImmutableList<String> closed = Lists.immutable.of(
+                "Cold corner of 2 × parapet, outside corner",
                 "Insulation broken at the abutment",
                 "Insulation broken at the floor over an unheated space",
+                "Insulation broken at the parapet",
                 "Insulation broken at the terrace edge over a room",
                 "Insulation broken at the wall to terrace",
                 "Insulation, air and vapour control broken at the eaves of an insulated roof");
         ImmutableList<String> left = Lists.immutable.of(
                 "Insulation broken at the intermediate floor",
-                "Insulation broken at the parapet",
                 "Insulation broken at the verge",
                 "Much heat lost at the inside corner");
         assertEquals(
@@ -94,10 +95,13 @@ class BoardsInsideTest {
         Files.writeString(
                 taken,
                 Files.readString(house)
-                        .replace("retrofit: {}", "retrofit: {taken-down: [roof, foot of the wall, edge of the floor]}")
+                        .replace(
+                                "retrofit: {}",
+                                "retrofit: {taken-down: [roof, parapet, foot of the wall, edge of the floor]}")
                         .replace("inner-boards-strip-on-the-slab", "slab-clear-of-inner-boards")
                         .replace("inner-boards-return-under-the-deck", "inner-boards-on-a-course")
                         .replace("inner-boards-board-up-the-wall", "inner-boards-on-a-course")
+                        .replace("parapet-inner-boards-wrapped", "parapet-inner-boards-on-a-course")
                         .replace("eaves-rafters-through", "eaves-rafters-on-a-purlin-inside"));
         assertEquals(
                 left.toSortedList(), titles(HouseAudit.of(taken, Bench.SHARED).compute()));
