@@ -16,6 +16,9 @@ public final class AirAndGround {
     /** Of rooms in use, in winter and without a humidifier, hardly any is drier (common practice, no source). */
     private static final double DRY = 0.30;
 
+    /** °C; rooms that are lived in are warmer (common practice, no source). */
+    private static final double COOL = 18;
+
     /** °C; design temperatures of places that heat are seldom milder (judgement). */
     private static final double WARM = 5;
 
@@ -48,6 +51,9 @@ public final class AirAndGround {
 
     /** The rooms are drier than rooms in use are. */
     public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity() < DRY);
+
+    /** The rooms are kept cooler than people sit in: less is lost, and air as damp holds less water. */
+    public static final Assumption<Site> COOL_ROOMS = site(site -> site.indoorTemperature() < COOL);
 
     /** The coldest days are milder than winters are. */
     public static final Assumption<Site> MILD = site(site -> site.outdoorTemperature() > WARM);

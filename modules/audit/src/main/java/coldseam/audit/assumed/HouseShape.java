@@ -21,6 +21,9 @@ public final class HouseShape {
     /** m; slabs are seldom cast so high over the ground (judgement). */
     private static final double FILL = 0.3;
 
+    /** m; floors lie so little under the ground where one steps down to them, and no wall is said to be in it (judgement). */
+    private static final double STEP = 0.05;
+
     /** m between a floor's top and what is over it; rooms of one storey are seldom higher (judgement). */
     private static final double ONE_STOREY = 4.2;
 
@@ -58,6 +61,14 @@ public final class HouseShape {
                             && surface.exposure().kind() == Exposure.Kind.GROUND)
             .collect(floor -> new Sunk(floor, ground(audit.house().body(), floor) - floor.foot()))
             .select(floor -> floor.depth() > DEEP);
+
+    /** Walls said to face outdoors, though all ground beside the house stands over their floor. */
+    public static final Assumption<Surface> BURIED = audit -> OfHouse.surfaces(
+            audit,
+            wall -> wall.use() == Body.Use.WALL
+                    && wall.exposure().kind() == Exposure.Kind.OUTDOORS
+                    && lowestGround(audit.house().body(), wall)
+                            > wall.innerOutline().collectDouble(Point3::z).min() + STEP);
 
     /** Walls so high indoors that a floor is likely to meet them, and none does. */
     public static final Assumption<Surface> TALL = audit -> OfHouse.surfaces(audit, HouseShape::isTall);

@@ -231,6 +231,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     HouseShape.RAISED,
                     (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
                             + say.say(raised.height(), LENGTH) + " over the ground beside it"),
+            all(
+                    HouseShape.BURIED,
+                    (walls, say) -> "that no ground touches " + quoted(walls, Surface::name)
+                            + ", which face outdoors below the level that the ground is said to have"),
             each(
                     HouseShape.DRAWN_GROUND,
                     (ground, say) -> "that the ground lies " + say.say(ground.drawn(), THICKNESS)
@@ -367,6 +371,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     AirAndGround.DRY_ROOMS,
                     (site, say) -> "that the rooms have no more than " + say.say(site.indoorHumidity(), SHARE)
                             + " of humidity in winter"),
+            each(
+                    AirAndGround.COOL_ROOMS,
+                    (site, say) ->
+                            "that the rooms are kept no warmer than " + say.say(site.indoorTemperature(), TEMPERATURE)),
             each(
                     AirAndGround.MILD,
                     (site, say) ->
