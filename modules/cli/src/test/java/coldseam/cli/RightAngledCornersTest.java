@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.InputRow;
+import coldseam.report.words.InputWords;
 import coldseam.report.words.VertexWords;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -70,5 +73,17 @@ class RightAngledCornersTest {
                 "12 of 12 corners where edges meet are computed, 4 on the ground, 4 where walls change for their"
                         + " temperature alone",
                 VertexWords.count(audit));
+    }
+
+    /** What sheets draw and solve has its conductivity's source beside those of the layers. */
+    @Test
+    void whatDetailsAreBuiltOfHasItsSource() {
+        ImmutableList<InputRow> inputs = InputWords.of(Bench.shared("shapes/cape-over-cellar"), UnitSystem.SI);
+        for (String brought : new String[] {"cellular glass board", "structural foam block"}) {
+            assertEquals(1, inputs.count(row -> row.what().equals("Conductivity of " + brought)), brought);
+        }
+        ImmutableList<String> names =
+                inputs.collect(InputRow::what).select(what -> what.startsWith("Conductivity of "));
+        assertEquals(names.distinct(), names);
     }
 }

@@ -22,6 +22,7 @@ import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
@@ -43,6 +44,7 @@ public final class InputWords {
 
     private final House house;
     private final Shell shell;
+    private final ImmutableList<BridgeSheet<JunctionResult>> junctions;
     private final ImmutableList<BridgeSheet<PointResult>> points;
     private final ImmutableList<VertexResult.Own> corners;
     private final UnitSystem units;
@@ -51,6 +53,7 @@ public final class InputWords {
     private InputWords(Audit audit, UnitSystem units) {
         this.house = audit.house();
         this.shell = audit.shell();
+        this.junctions = audit.sheets();
         this.points = audit.pointSheets();
         this.corners = audit.vertexSheets()
                 .flatCollect(sheet -> sheet.result().corner().stream().toList())
@@ -289,10 +292,19 @@ public final class InputWords {
                         pair.getTwo().source()));
     }
 
-    /** The house's materials, and those that its points and corners bring along. */
+    /** Whether a detail draws it of a material of its own: layers are the house's, frames are bodies of their U. */
+    private static boolean broughtAlong(SectionPlan.Piece piece) {
+        return piece.solved()
+                && piece.origin() instanceof SectionPlan.Origin.OfDetail of
+                && of.like().isEmpty();
+    }
+
+    /** The house's materials, and those that its details, points and corners bring along. */
     private void materials() {
-        ImmutableList<Material> others = points.flatCollect(
-                        sheet -> sheet.result().pieces())
+        ImmutableList<Material> others = junctions
+                .flatCollect(sheet -> sheet.result().plan().pieces())
+                .select(InputWords::broughtAlong)
+                .newWithAll(points.flatCollect(sheet -> sheet.result().pieces()))
                 .collect(SectionPlan.Piece::material)
                 .newWithAll(corners.flatCollect(VertexResult.Own::materials))
                 .reject(material -> house.materials().containsKey(material.name()))
