@@ -4,6 +4,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
+import coldseam.junctions.detail.Upkeep;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -63,6 +64,21 @@ public record Audit(
     /** SHA-256 of the house file, hexadecimal. */
     public String inputDigest() {
         return digests.house();
+    }
+
+    /** What the chosen details ask to be looked after, in the order of its list. */
+    public ImmutableList<UpkeepItem> upkeep() {
+        ImmutableList<BridgeSheet<?>> chosen = Lists.immutable
+                .<BridgeSheet<?>>ofAll(sheets)
+                .newWithAll(pointSheets)
+                .select(BridgeSheet::chosen);
+        return Upkeep.all()
+                .collect(each -> new UpkeepItem(
+                        each,
+                        chosen.select(sheet ->
+                                        Upkeep.of(sheet.result().detail()).contains(each))
+                                .collect(BridgeSheet::id)))
+                .select(item -> item.sheets().notEmpty());
     }
 
     /** Every edge, then every set of points. */

@@ -17,6 +17,7 @@ import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
+import coldseam.report.words.UpkeepWords;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -148,6 +149,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         connections(detail.connections());
         list("How it fails", detail.failures(), false);
         list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
+        list("Upkeep", UpkeepWords.of(detail), false);
         list("Cautions", detail.cautions(), false);
     }
 

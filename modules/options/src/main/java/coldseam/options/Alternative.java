@@ -6,6 +6,7 @@ import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.files.quantity.Phrase;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -29,13 +30,17 @@ public record Alternative(
         ImmutableList<String> asGood,
         boolean onFront) {
 
-    /** Steps of building of the detail that is chosen; empty of anything else. */
-    public ImmutableList<String> order() {
+    /** The detail that is chosen; empty of anything else. */
+    public Optional<Detail> detail() {
         return option.change() instanceof Change.Detail
                 ? built.flatMap(Built::worst)
-                        .map(worst -> worst.leakiest().result().detail().order())
-                        .orElse(Lists.immutable.empty())
-                : Lists.immutable.empty();
+                        .map(worst -> worst.leakiest().result().detail())
+                : Optional.empty();
+    }
+
+    /** Steps of building of the detail that is chosen; empty of anything else. */
+    public ImmutableList<String> order() {
+        return detail().map(Detail::order).orElse(Lists.immutable.empty());
     }
 
     /**

@@ -17,6 +17,7 @@ import coldseam.report.pages.MoisturePages;
 import coldseam.report.pages.Page;
 import coldseam.report.pages.Register;
 import coldseam.report.pages.SixSides;
+import coldseam.report.pages.UpkeepPages;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
@@ -66,6 +67,7 @@ public final class PdfReport {
             Assemblies.write(page);
             MoisturePages.write(page);
             HoldPointPages.write(page);
+            UpkeepPages.write(page);
             InputPages.write(page);
             Method.write(page);
             // While the last pages are written, which the list of contents waits for.

@@ -35,6 +35,24 @@ public record BandDrawing(
     }
 
     @Override
+    public ImmutableList<String> pieces() {
+        return statements.collect(BandDrawing::name).reject(String::isEmpty);
+    }
+
+    private static String name(Statement statement) {
+        if (statement instanceof Statement.Where where) {
+            return name(where.statement());
+        }
+        if (statement instanceof Statement.PaintBlock block) {
+            return block.what();
+        }
+        if (statement instanceof Statement.PaintShape shape) {
+            return shape.what();
+        }
+        return statement instanceof Statement.PaintStrip strip ? strip.what() : "";
+    }
+
+    @Override
     public boolean forAnyBuild() {
         return only.usual();
     }

@@ -33,6 +33,11 @@ public record CornerDrawing(
     }
 
     @Override
+    public ImmutableList<String> pieces() {
+        return boxes.collect(Box::what);
+    }
+
+    @Override
     public CornerDrawing with(ImmutableMap<String, Double> values) {
         return new CornerDrawing(kind, terms.with(values), meets, boxes);
     }

@@ -14,6 +14,11 @@ public interface DetailDrawing {
         return Lists.immutable.empty();
     }
 
+    /** Names of what is drawn besides layers; none where the section is drawn by hand. */
+    default ImmutableList<String> pieces() {
+        return Lists.immutable.empty();
+    }
+
     /** Whether it is meant for any build, and not for one alone. */
     default boolean forAnyBuild() {
         return true;

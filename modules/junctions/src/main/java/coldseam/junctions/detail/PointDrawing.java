@@ -23,6 +23,11 @@ public record PointDrawing(DrawingTerms terms, ImmutableList<Body> bodies, Strin
     }
 
     @Override
+    public ImmutableList<String> pieces() {
+        return bodies.collect(Body::what);
+    }
+
+    @Override
     public PointDrawing with(ImmutableMap<String, Double> values) {
         return new PointDrawing(terms.with(values), bodies, drawnRound);
     }

@@ -17,12 +17,10 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.TypicalSetups;
-import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.language.DetailParameter;
-import coldseam.junctions.language.Statement;
 import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.plan.PlanarSubdivision;
@@ -83,10 +81,7 @@ final class CatalogueDrawnTest {
     void whatIsToldIsDrawn() {
         MutableList<String> faults = Lists.mutable.empty();
         for (Detail detail : CatalogueFile.builtIn().junctions().reject(each -> IN_PLAN.contains(each.junction()))) {
-            String drawn = ((BandDrawing) detail.drawing())
-                    .statements()
-                    .collect(CatalogueDrawnTest::name)
-                    .makeString("; ");
+            String drawn = detail.drawing().pieces().makeString("; ");
             ImmutableList<String> told = Lists.immutable
                     .of(detail.name(), detail.looksLike())
                     .newWithAll(detail.order())
@@ -434,18 +429,5 @@ final class CatalogueDrawnTest {
             return strip.what();
         }
         return origin instanceof SectionPlan.Origin.OfDetail detail ? detail.what() : "";
-    }
-
-    private static String name(Statement statement) {
-        if (statement instanceof Statement.Where where) {
-            return name(where.statement());
-        }
-        if (statement instanceof Statement.PaintBlock block) {
-            return block.what();
-        }
-        if (statement instanceof Statement.PaintShape shape) {
-            return shape.what();
-        }
-        return statement instanceof Statement.PaintStrip strip ? strip.what() : "";
     }
 }

@@ -11,6 +11,7 @@ import coldseam.options.Comparison;
 import coldseam.options.Worst;
 import coldseam.report.Intervals;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.UpkeepWords;
 import java.util.Optional;
 
 /** Every option alone, a line each, for a spreadsheet; numbers are not rounded. */
@@ -70,6 +71,10 @@ public final class CompareCsv {
                 .some("findings", each -> each.built().flatMap(built -> words.changes(built.changes())), says -> says)
                 .with("as good as", each -> each.asGood().makeString("; "))
                 .with("order", each -> each.order().makeString(" "))
+                .some(
+                        "upkeep",
+                        Alternative::detail,
+                        detail -> UpkeepWords.of(detail).makeString(" "))
                 .with("on the front", each -> each.onFront() ? "yes" : "no")
                 .some("source of cost", each -> each.option().cost(), price -> price.source())
                 .with("remark", each -> each.option().remark())

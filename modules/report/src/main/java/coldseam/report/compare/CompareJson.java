@@ -23,7 +23,9 @@ import coldseam.options.Worst;
 import coldseam.options.front.Choice;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
+import coldseam.report.words.UpkeepWords;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 
 /** The comparison as data, in SI units; keys carry their unit and intervals both bounds. */
@@ -73,6 +75,11 @@ public final class CompareJson {
             .says("that the rooms have more than as described; below zero where thicker walls stand in them")
             .with("order", TEXTS, each -> each.of().order())
             .says("steps of building of a detail; empty of anything else")
+            .with(
+                    "upkeep",
+                    TEXTS,
+                    each -> each.of().detail().map(UpkeepWords::of).orElse(Lists.immutable.empty()))
+            .says("what a detail asks to be looked after; empty of anything else")
             .with("findings", HouseForms.CHANGES, each -> each.built().changes());
 
     private static final JsonForm<Alternative> ALTERNATIVE = JsonForm.<Alternative>of("AlternativeData")

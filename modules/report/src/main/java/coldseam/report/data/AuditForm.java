@@ -13,6 +13,7 @@ import coldseam.audit.Digests;
 import coldseam.audit.HoldPoint;
 import coldseam.audit.SideSummary;
 import coldseam.audit.TerraceLine;
+import coldseam.audit.UpkeepItem;
 import coldseam.audit.Work;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Limits;
@@ -174,6 +175,12 @@ public final class AuditForm {
             .with("junctionSheets", TEXTS, stop -> stop.point().sheets())
             .says("and point sheets");
 
+    private static final JsonForm<UpkeepItem> UPKEEP = JsonForm.<UpkeepItem>of("Upkeep")
+            .with("look", TEXT, item -> item.upkeep().look())
+            .with("often", TEXT, item -> item.upkeep().often())
+            .with("sheets", TEXTS, UpkeepItem::sheets)
+            .says("of junctions and points");
+
     private static final JsonForm<InputRow> INPUT = JsonForm.<InputRow>of("Input")
             .with("what", TEXT, InputRow::what)
             .with("value", TEXT, InputRow::value)
@@ -250,6 +257,8 @@ public final class AuditForm {
                     HOLD_POINT.list(),
                     audit -> audit.holdPoints().collectWithIndex((point, i) -> new Stop(i + 1, point)))
             .says("in order of building")
+            .with("upkeep", UPKEEP.list(), Audit::upkeep)
+            .says("what the chosen details ask to be looked after")
             .with("inputs", INPUT.list(), audit -> InputWords.of(audit, UnitSystem.SI))
             .with("method", TEXTS, audit -> MethodWords.method(audit, UnitSystem.SI))
             .with("cautions", TEXTS, audit -> MethodWords.cautions());

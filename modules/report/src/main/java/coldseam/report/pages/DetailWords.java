@@ -17,6 +17,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
+import coldseam.report.words.UpkeepWords;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -113,6 +114,7 @@ final class DetailWords {
                 told(detail.photographs().collect(Photograph::shows), print),
                 false,
                 Style.BODY);
+        list(out, "Upkeep", told(UpkeepWords.of(detail), print), false, Style.BODY);
         list(out, "Cautions", told(detail.cautions(), print), false, Style.BODY);
         list(out, "Simplified in the drawing", told(notes, print), false, Style.BODY);
         return out.toImmutable();
