@@ -66,6 +66,24 @@ class ChoiceLinesTest {
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
 
+    /** Boards under the screed of a new house, not under its slab: the wall stands on what insulates in line with them. */
+    @Test
+    void aNewSlabInsulatedAboveIsOfferedACourseUnderTheWall() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        String concrete = "    - {material: reinforced concrete, thickness: 180 mm, role: structure}\n";
+        String board =
+                "    - {material: extruded polystyrene board, thickness: 160 mm, role: insulation, controls: [heat";
+        String above = text.replace(board + ", water]}\n", "")
+                .replace(
+                        concrete,
+                        board
+                                + "]}\n    - {material: bitumen sheet, thickness: 4 mm, role: membrane, controls: [water]}\n"
+                                + concrete);
+        Path file = Files.writeString(folder.resolve("above.yaml"), above.substring(0, above.indexOf("junctions:")));
+        String lines = Run.with(Bench.SHARED, "check", file.toString()).out();
+        assertTrue(lines.contains("- {kinds: [slab edge], detail: slab-edge-on-a-course}"), lines);
+    }
+
     /** Boards thin beside what lies under the slab: only a slab that stands back leaves room for an edge board as good. */
     @Test
     void aLengthThatMendsWhatTheBestMissesIsPrinted() throws IOException {
