@@ -2,8 +2,10 @@ package coldseam.audit.assumed;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Climate;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Site;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Surface;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.block.predicate.Predicate;
@@ -49,6 +51,10 @@ public final class AirAndGround {
 
     private static final double THICK_EDGE = 0.25;
 
+    private static final Predicate<Surface> ON_GROUND =
+            surface -> surface.exposure().kind() == Exposure.Kind.GROUND
+                    || surface.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
+
     /** The rooms are drier than rooms in use are. */
     public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity() < DRY);
 
@@ -85,10 +91,15 @@ public final class AirAndGround {
     public static final Assumption<Body.EdgeInsulation> WARM_SLAB_EDGE =
             bases(Body.Base::edge, edge -> edge.extent() > FAR_EDGE || edge.thickness() > THICK_EDGE);
 
-    /** Of which nobody says anything, so that what is usual stands for them: told with the house's values, in their order. */
+    /**
+     * Of which nobody says anything, so that what is usual stands for them: told with the house's values, in their order; the
+     * ground only where the house has to do with it.
+     */
     public static final Assumption<Left> LEFT_OUT = audit -> Lists.immutable
             .with(Site.Usual.values())
             .select(audit.house().site().usual()::contains)
+            .reject(left ->
+                    left == Site.Usual.GROUND && audit.shell().surfaces().noneSatisfy(ON_GROUND))
             .collect(left -> new Left(left, audit.house().site()));
 
     private AirAndGround() {}

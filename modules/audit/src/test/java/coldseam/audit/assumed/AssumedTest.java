@@ -378,6 +378,12 @@ class AssumedTest {
         assertEquals(
                 Lists.immutable.of(Site.Usual.INDOOR_HUMIDITY, Site.Usual.GROUND),
                 in(site, AirAndGround.LEFT_OUT).collect(AirAndGround.Left::usual));
+        // A flat over others has no ground under it.
+        String upstairs = site.replace("body:\n", "neighbours: {flat below: {heated: true}}\nbody:\n")
+                .replaceFirst("base: \\{.*\\}", "base: {kind: over unheated, assembly: slab, faces: flat below}");
+        assertEquals(
+                Lists.immutable.of(Site.Usual.INDOOR_HUMIDITY),
+                in(upstairs, AirAndGround.LEFT_OUT).collect(AirAndGround.Left::usual));
     }
 
     /** Each serves once: what several kinds may be is what no other is, and no post serves anything. */
