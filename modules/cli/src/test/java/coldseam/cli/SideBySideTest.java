@@ -13,10 +13,12 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.pair.PairObstacle;
 import coldseam.report.AuditCsv;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.PairWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -120,6 +122,10 @@ class SideBySideTest {
         assertEquals(near.pairs().collect(PairRow::lacking), named.pairs().collect(PairRow::lacking));
         assertEquals(
                 Unknown.of(near).touching().size(), Unknown.of(named).touching().size());
-        assertTrue(named.findings().anySatisfy(finding -> finding.rule().equals("seams-touch")));
+        ImmutableList<String> steps = named.findings()
+                .select(finding -> finding.rule().equals("seams-touch"))
+                .collect(new FindingWords(UnitSystem.SI)::toDo);
+        assertTrue(steps.anySatisfy(step -> step.contains("are one window as large as both")), steps::toString);
+        assertTrue(steps.noneSatisfy(step -> step.contains("faces of walls")), steps::toString);
     }
 }

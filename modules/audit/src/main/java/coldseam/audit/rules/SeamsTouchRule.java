@@ -11,6 +11,7 @@ import coldseam.audit.Value;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.pair.PairObstacle;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -27,6 +28,7 @@ public final class SeamsTouchRule implements Rule {
      * @param length m, of all pairs
      * @param obstacles why they are not computed in one section, each once
      * @param lacking m, by which they would have to be farther apart, where that is why; zero for others
+     * @param coupled whether what so little lies between is two windows or doors each time
      * @param deckBelowFloor whether a deck before the wall ends just below a floor behind it
      */
     public record Found(
@@ -37,6 +39,7 @@ public final class SeamsTouchRule implements Rule {
             double length,
             ImmutableList<PairObstacle> obstacles,
             double lacking,
+            boolean coupled,
             boolean deckBelowFloor)
             implements Evidence {
         @Override
@@ -75,6 +78,10 @@ public final class SeamsTouchRule implements Rule {
                 touching.pairs().sumOfDouble(Pair::length),
                 rows.collect(row -> row.obstacle().orElseThrow()).distinct(),
                 rows.collectDouble(PairRow::lacking).max(),
+                rows.select(row -> row.obstacle().equals(Optional.of(PairObstacle.NARROW)))
+                        .allSatisfy(row -> Lists.immutable
+                                .of(row.pair().one(), row.pair().other())
+                                .allSatisfy(each -> each.edge().opening().isPresent())),
                 touching.pairs().anySatisfy(SeamsTouchRule::deckBelowFloor));
         return new Draft(
                 this,

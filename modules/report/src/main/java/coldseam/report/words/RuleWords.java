@@ -372,8 +372,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                             : "move them apart, ")
                                     + "make them one"
                                     + (found.obstacles().contains(PairObstacle.NARROW)
-                                            ? " (faces of walls that stand so little apart come into one plane with as much more or less"
-                                                    + " of a layer)"
+                                            ? found.coupled()
+                                                    ? " (frames that are coupled, or stand so near, are one window as large as both)"
+                                                    : " (faces of walls that stand so little apart come into one plane with as much more"
+                                                            + " or less of a layer)"
                                             : "")
                                     + ", or draw both in one section by hand"),
             new RuleWords<>(
