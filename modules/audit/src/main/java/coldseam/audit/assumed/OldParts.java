@@ -5,6 +5,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Retrofit;
@@ -90,6 +91,22 @@ public final class OldParts {
             old -> audit.junctions()
                     .select(row -> row.sheet().filter(OwnWord::takesNothingDown).isPresent()
                             && row.surfaces().anySatisfy(each -> each.staysIn(old))));
+
+    private static final String OVERHANG = "overhang";
+
+    /** Edges of flat roofs that stay, by details that draw nothing of them past the wall. */
+    public static final Assumption<JunctionRow> NO_OVERHANG = audit -> OfHouse.old(
+            audit,
+            old -> audit.junctions()
+                    .select(row -> row.edge().kind() == JunctionKind.FLAT_ROOF_EDGE
+                            && row.surfaces().anySatisfy(each -> each.use() == Body.Use.ROOF && each.staysIn(old))
+                            && !old.takesDown("roof")
+                            && row.sheet()
+                                    .filter(sheet -> sheet.result()
+                                            .detail()
+                                            .parameters()
+                                            .noneSatisfy(length -> length.name().equals(OVERHANG)))
+                                    .isPresent()));
 
     private OldParts() {}
 

@@ -101,7 +101,8 @@ final class CatalogueBreadthTest {
             "dormer-cheek-inner-boards-return-up",
             "abutment-inner-boards-return-up",
             "parapet-inner-boards-return-under-the-roof",
-            "parapet-inner-boards-wrapped");
+            "parapet-inner-boards-wrapped",
+            "flat-roof-edge-timber-through");
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 

@@ -46,7 +46,7 @@ final class CatalogueMeshTest {
         assertTrue(open.size() >= 18, open.size() + " details");
         assertEquals(
                 "",
-                open.reject(each -> text(each).contains("- block: insect mesh"))
+                open.reject(each -> each.drawing().pieces().contains("insect mesh"))
                         .collect(Detail::id)
                         .makeString("\n"));
     }

@@ -105,7 +105,10 @@ class CatalogueCornersTest {
         assertEquals(
                 build == TypicalBuild.MASONRY
                         ? CatalogueFile.builtIn().corners().collect(Detail::id).toSet()
-                        : Sets.mutable.of("terrace-corner-structure-out", "terrace-at-wall-timber-on-kerb"),
+                        : Sets.mutable.of(
+                                "terrace-corner-structure-out",
+                                "terrace-at-wall-timber-on-kerb",
+                                "flat-roof-corner-overhang-on-one-side"),
                 asked(SHAPES, build, build));
     }
 

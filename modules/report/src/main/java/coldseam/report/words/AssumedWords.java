@@ -268,6 +268,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     OldParts.BUILT_ROUND,
                     (rows, say) -> "that nothing old comes down for " + length(rows, say)
                             + " of seams by details of its own (they take nothing down)"),
+            all(
+                    OldParts.NO_OVERHANG,
+                    (rows, say) -> "that the old flat roof stands out nowhere past its walls, " + length(rows, say)
+                            + " (an overhang that stays has details of its own)"),
             each(
                     OldParts.ON_NEW_INSULATION,
                     (floor, say) -> "that insulation comes to lie under \"" + floor.name()
