@@ -44,7 +44,7 @@ class BoardsInsideTest {
         assertFalse(standing(audit).isEmpty());
     }
 
-    /** Nobody who chose nothing is given the better ones; and the worst for any build goes before that for one. */
+    /** Nobody who chose nothing is given the better ones; and of two worst ones the colder. */
     @Test
     void whereNothingIsChosenTheWorstStandsIn() throws IOException {
         String text = Files.readString(OLD.resolve(HOUSE));
@@ -57,7 +57,7 @@ class BoardsInsideTest {
                         "existing-slab-edge-inner-boards-apart",
                         "gable-cold-loft-inner-boards-end-below",
                         "head-inner-bare",
-                        "intermediate-floor-slab-through",
+                        "intermediate-floor-joist-bays-bare",
                         "jamb-inner-bare-reveal",
                         "outside-corner-solid-post",
                         "sill-inner-bare",

@@ -98,17 +98,28 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 .distinct();
     }
 
-    /** The result of the first of a question's details that fits. */
-    static <S, R> R first(Question<S> question, BiFunction<Detail, S, R> computer) {
+    /**
+     * The result of the first of a question's details that fits; where others of its rank fit, too, that with the coldest surface.
+     * Which of them is built nobody said, so that none may be taken for kinder. Where one is colder and another loses more, both are
+     * far beyond any limit for heat, and it is the cold that rots and moulds.
+     */
+    static <S, R extends BridgeResult> R first(Question<S> question, BiFunction<Detail, S, R> computer) {
+        MutableList<R> fit = Lists.mutable.empty();
         MutableList<Phrase> reasons = Lists.mutable.empty();
         for (Detail detail : question.details()) {
+            if (fit.notEmpty() && fit.getFirst().detail().rank() != detail.rank()) {
+                break;
+            }
             try {
-                return computer.apply(detail, question.setup());
+                fit.add(computer.apply(detail, question.setup()));
             } catch (DetailDoesNotFit misfit) {
                 reasons.addAllIterable(misfit.reasons());
             }
         }
-        throw new DetailDoesNotFit(reasons.toImmutable());
+        if (fit.isEmpty()) {
+            throw new DetailDoesNotFit(reasons.toImmutable());
+        }
+        return fit.minBy(BridgeResult::temperatureFactor);
     }
 
     /** In the order of their first place. */

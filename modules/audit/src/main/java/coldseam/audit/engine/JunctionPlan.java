@@ -25,7 +25,7 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * Which detail each edge gets, and for which setup it is computed.
  *
- * <p>The first choice of the house file that matches wins; without one the kind's worst option stands in. An own psi goes
+ * <p>The first choice of the house file that matches wins; without one the coldest of the kind's worst options stands in. An own psi goes
  * before the computed value, but says nothing of how the layers pass.
  */
 final class JunctionPlan {
@@ -75,7 +75,7 @@ final class JunctionPlan {
                         setup.map(there -> Composer.isFor(detail, there)).orElse(true));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
-                : own.isPresent() ? Lists.immutable.empty() : standingIn(all, found);
+                : own.isPresent() ? Lists.immutable.empty() : standingIn(all, setup, found);
         PlannedBridge<JunctionSetup> bridge = new PlannedBridge<>(
                 edge.name(),
                 edge.opening().map(Opening::name),
@@ -93,14 +93,19 @@ final class JunctionPlan {
     }
 
     /**
-     * Those that may stand in, the worst first. Of those for one build alone the worst may, after those for any: nobody who chose
-     * nothing is given the better ones. Of what is found they go before.
+     * Those that may stand in, the worst first. Of those for one build alone the worst may: nobody who chose nothing is given the
+     * better ones. Of what is found they stand for the worst for any build.
      */
-    private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all, boolean found) {
-        return all.select(detail ->
-                        detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
-                .toImmutableSortedList(Comparator.comparing(Detail::rank)
-                        .thenComparing(detail -> detail.drawing().forAnyBuild() == found));
+    private static ImmutableList<Detail> standingIn(
+            ImmutableList<Detail> all, Optional<JunctionSetup> setup, boolean found) {
+        ImmutableList<Detail> own = all.select(
+                detail -> detail.rank() == Rank.WORST && !detail.drawing().forAnyBuild());
+        boolean alone = found
+                && own.anySatisfy(detail -> setup.map(there -> Composer.takes(detail.asFound(), there))
+                        .orElse(true));
+        return own.newWithAll(
+                        all.select(detail -> detail.drawing().forAnyBuild() && !(alone && detail.rank() == Rank.WORST)))
+                .toImmutableSortedList(Comparator.comparing(Detail::rank));
     }
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */

@@ -14,7 +14,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param size m in the site's dimension system, or how many
  * @param setup what its details depend on; empty where a surface has no assembly
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
- *     first that fits stands in; none where nothing is to be computed
+ *     first that fits stands in, or a colder one of its rank; none where nothing is to be computed
  * @param options all of the kind that can be built there and that it is compared with, from the worst on
  * @param withheld those of the kind that ask for parts taken down which the house keeps, and take the layers, from the worst on
  * @param hindrances why the chosen detail cannot be built there, or none can stand in; with one, nothing is computed
@@ -32,7 +32,7 @@ record PlannedBridge<S extends BridgeSetup>(
         boolean chosen) {
 
     /**
-     * Details for a setup, of which the first that fits is taken: what is computed once, however many places ask.
+     * Details for a setup, of which the first that fits is taken, or a colder one of its rank: what is computed once, however many places ask.
      *
      * @param compared whether another is only compared with it
      */

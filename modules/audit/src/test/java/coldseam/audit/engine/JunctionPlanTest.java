@@ -18,6 +18,7 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
 import coldseam.junctions.language.DetailParameter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,6 +69,28 @@ class JunctionPlanTest {
                 audit.sheets().detect(sheet -> sheet.result().detail().id().equals("slab-good"));
         assertEquals(Lists.immutable.of(southSlab.name()), south.places());
         assertEquals(3, others.places().size());
+    }
+
+    /** Whichever comes first in the catalogue, and the colder though another loses more; what is colder yet but better is not taken. */
+    @Test
+    void ofSeveralThatMayStandInTheColdestDoes() {
+        Made warm = corner("warm", Rank.WORST, 0.9, 0.6);
+        Made cold = corner("cold", Rank.WORST, 0.3, 0.4);
+        Made middle = corner("colder", Rank.MIDDLE, 0.5, 0.3);
+        String yaml = Sample.yaml().replaceFirst("- \\{kinds: \\[outside corner][^\n]*\n", "");
+        for (ImmutableList<Made> some :
+                Lists.immutable.of(Lists.immutable.of(warm, cold, middle), Lists.immutable.of(cold, warm, middle))) {
+            Audit audit = Sample.audit(yaml, some.newWithAll(Sample.good()));
+            assertEquals(
+                    Lists.immutable.of("cold"),
+                    audit.sheets()
+                            .reject(BridgeSheet::chosen)
+                            .collect(sheet -> sheet.result().detail().id()));
+        }
+    }
+
+    private static Made corner(String id, Rank rank, double psi, double factor) {
+        return new Made(id, JunctionKind.OUTSIDE_CORNER, rank, psi, factor, false, 0, 0.1, Sample.ALL_CARRIED);
     }
 
     @Test
