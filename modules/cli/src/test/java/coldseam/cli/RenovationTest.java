@@ -208,9 +208,24 @@ class RenovationTest {
                 run.out()
                         .replaceAll("\\s+", " ")
                         .contains(
-                                "take care: the two files differ in their shape, the names in it or their seams (215.6 m²"
+                                "take care: the two files differ in their shape, what they stand on, the names in it or their seams (215.6 m²"
                                         + " of surfaces before, 195.5 m² after)"),
                 run::out);
+    }
+
+    /** A garage that is taken for warmer is no other shape. */
+    @Test
+    void spacesBesideTheHouseAreToldApart() throws IOException {
+        Path house = CommittedReport.ROOT.resolve("fixtures/houses/shapes/over-the-garage.yaml");
+        Path warmer = Files.writeString(
+                folder.resolve("warmer.yaml"),
+                Files.readString(house).replace("temperature-factor: 0.8", "temperature-factor: 0.7"));
+        String said = Run.with(Bench.SHARED, "compare", house.toString(), warmer.toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains("take care: the two files differ in the spaces beside the house (which there are"), said);
+        assertFalse(said.contains("their shape, "), said);
     }
 
     /** What a seam comes to whose detail does not fit is known within its kind's other options only, in sums as in audits. */

@@ -33,8 +33,10 @@ public record Renovation(
 
     /** What two files of one house have in common. */
     public enum Unlike {
-        /** The shape, or the seams that it does not show. */
+        /** The shape, what it stands on, or the seams that it does not show. */
         SHAPE,
+        /** Unheated spaces and heated neighbours: which there are, or their factors. */
+        SPACES_BESIDE,
         /** Temperatures, degree days, ground, dimensions or climate. */
         SITE,
         /** The limits of the audit. */

@@ -9,12 +9,15 @@ import coldseam.audit.engine.Unknown;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Selector;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
 import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Group;
 import coldseam.options.Renovation.Part;
@@ -28,6 +31,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
@@ -181,10 +185,32 @@ public final class Stages {
         return HeatSum.of(after).minus(HeatSum.of(before)).value();
     }
 
+    /** Unheated spaces and parties that the house has to do with. */
+    private static ImmutableSet<Exposure> spaces(HouseAudit house) {
+        return house.shell()
+                .surfaces()
+                .collect(Surface::exposure)
+                .select(each -> !each.neighbour().isEmpty())
+                .toImmutableSet();
+    }
+
+    /** Its surfaces by their names, where they lie. */
+    private static ImmutableMap<String, ImmutableList<Point3>> places(HouseAudit house) {
+        return house.shell().surfaces().toMap(Surface::name, Surface::outline).toImmutable();
+    }
+
     private ImmutableList<Unlike> unlike() {
         MutableList<Unlike> unlike = Lists.mutable.empty();
-        if (shapesDiffer()) {
+        ImmutableSet<Exposure> spaces = spaces(before);
+        boolean beside = !spaces.equals(spaces(after));
+        if (shapesDiffer()
+                && !(beside
+                        && first.seams().equals(second.seams())
+                        && places(before).equals(places(after)))) {
             unlike.add(Unlike.SHAPE);
+        }
+        if (beside) {
+            unlike.add(Unlike.SPACES_BESIDE);
         }
         if (!first.site().equals(second.site())) {
             unlike.add(Unlike.SITE);

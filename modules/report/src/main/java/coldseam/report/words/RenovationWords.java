@@ -76,9 +76,12 @@ public final class RenovationWords {
         return "take care: the two files differ in "
                 + switch (what) {
                     case SHAPE ->
-                        "their shape, the names in it or their seams (" + size(renovation.before())
+                        "their shape, what they stand on, the names in it or their seams (" + size(renovation.before())
                                 + " of surfaces before, " + size(renovation.after())
                                 + " after), so the difference is not of what is built alone";
+                    case SPACES_BESIDE ->
+                        "the spaces beside the house (which there are, their factors, or where these come from), so the"
+                                + " difference is not of what is built alone";
                     case SITE ->
                         "their site (temperatures, degree days, ground, dimensions or climate), so the difference is not of"
                                 + " what is built alone";
@@ -164,8 +167,9 @@ public final class RenovationWords {
             return Lists.immutable.of(new Part(
                     "In the order of building",
                     Lists.immutable.of(
-                            "nothing is told of stages: nothing differs that is built by stages, or the shapes"
-                                    + " differ; build-ups and surfaces keep their names from one file to the other")));
+                            "nothing is told of stages: nothing differs that is built by stages, or the shapes or"
+                                    + " the spaces beside them differ; build-ups and surfaces keep their names from one file"
+                                    + " to the other")));
         }
         int count = renovation.stages().size();
         return Lists.immutable
