@@ -359,5 +359,10 @@ class RetrofitTest {
         assertTrue(
                 lines.anySatisfy(line -> line.startsWith("J5 jamb") && line.contains("; planned: psi")),
                 lines::toString);
+        ImmutableList<String> steps = cottage.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
+        assertTrue(
+                steps.anySatisfy(step -> step.contains(
+                        "(J1, J2), by more of existing-slab-edge-skirt's skirt (now 600 mm, at most 2000 mm)")),
+                steps::toString);
     }
 }

@@ -11,6 +11,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -121,11 +122,17 @@ public record Phrases(UnitSystem units) {
 
     /** Of which lengths of the chosen detail there may be more, where that may let less heat through. */
     private String lengths(BridgeSheet<?> sheet) {
+        return more(sheet.result().detail())
+                .filter(more -> sheet.chosen())
+                .map(more -> "; more of this one's " + more + " may lessen what it loses")
+                .orElse("");
+    }
+
+    /** "skirt (now 800 mm, at most 2000 mm) and return (…)": lengths that insulate and are not at their most; empty where none is. */
+    Optional<String> more(Detail detail) {
         ImmutableList<DetailParameter> more =
-                sheet.result().detail().parameters().select(each -> each.insulates() && each.value() < each.most());
-        return sheet.chosen() && more.notEmpty()
-                ? "; more of this one's " + listed(more.collect(this::upTo)) + " may lessen what it loses"
-                : "";
+                detail.parameters().select(each -> each.insulates() && each.value() < each.most());
+        return more.isEmpty() ? Optional.empty() : Optional.of(listed(more.collect(this::upTo)));
     }
 
     private String upTo(DetailParameter parameter) {

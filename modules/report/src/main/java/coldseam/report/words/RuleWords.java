@@ -52,6 +52,7 @@ import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.pair.PairObstacle;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -150,10 +151,24 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                     CornerUnderLimitRule.Found.class,
                     (found, say) -> "cold " + found.worst().kind(),
                     RuleWords::coldCorner,
-                    (found, say) -> "carry the insulation past the corner in all three directions, by better details of"
-                            + " the seams that meet there ("
-                            + found.worst().edges().makeString(", ")
-                            + "), or keep the rooms drier"),
+                    (found, say) ->
+                            "carry the insulation past the corner in all three directions, by better details of"
+                                    + " the seams that meet there ("
+                                    + found.worst().edges().makeString(", ")
+                                    + ")"
+                                    + found.worst()
+                                            .result()
+                                            .setup()
+                                            .edges()
+                                            .collect(end -> end.detail())
+                                            .distinctBy(Detail::id)
+                                            .flatCollect(detail -> say
+                                                    .more(detail)
+                                                    .map(more -> ", by more of " + detail.id() + "'s " + more)
+                                                    .stream()
+                                                    .toList())
+                                            .makeString("")
+                                    + ", or keep the rooms drier"),
             new RuleWords<>(
                     DetailNotChosenRule.Found.class,
                     (found, say) ->
