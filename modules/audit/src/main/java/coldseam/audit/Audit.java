@@ -1,7 +1,9 @@
 package coldseam.audit;
 
+import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Upkeep;
@@ -66,8 +68,10 @@ public record Audit(
         return digests.house();
     }
 
-    /** What the chosen details ask to be looked after, in the order of its list. */
+    /** What layers in sight and the chosen details ask to be looked after, in the order of its list. */
     public ImmutableList<UpkeepItem> upkeep() {
+        ImmutableList<Surface> built =
+                shell.surfaces().select(each -> each.assembly().isPresent());
         ImmutableList<BridgeSheet<?>> chosen = Lists.immutable
                 .<BridgeSheet<?>>ofAll(sheets)
                 .newWithAll(pointSheets)
@@ -75,10 +79,13 @@ public record Audit(
         return Upkeep.all()
                 .collect(each -> new UpkeepItem(
                         each,
-                        chosen.select(sheet ->
-                                        Upkeep.of(sheet.result().detail()).contains(each))
-                                .collect(BridgeSheet::id)))
-                .select(item -> item.sheets().notEmpty());
+                        built.select(surface -> asked(surface).contains(each)),
+                        chosen.select(sheet -> sheet.result().upkeep().contains(each))))
+                .reject(item -> item.places().isEmpty());
+    }
+
+    private static ImmutableList<Upkeep> asked(Surface surface) {
+        return Upkeep.of(surface.assembly().orElseThrow(), surface.exposure().kind() == Exposure.Kind.OUTDOORS);
     }
 
     /** Every edge, then every set of points. */

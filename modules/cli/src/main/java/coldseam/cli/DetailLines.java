@@ -14,6 +14,7 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
+import coldseam.junctions.detail.Upkeep;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
@@ -149,7 +150,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         connections(detail.connections());
         list("How it fails", detail.failures(), false);
         list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
-        list("Upkeep", UpkeepWords.of(detail), false);
+        list("Upkeep", UpkeepWords.of(detail, Upkeep.of(detail)), false);
         list("Cautions", detail.cautions(), false);
     }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Breach;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.UpkeepItem;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
@@ -122,6 +123,33 @@ class CompareTest {
         assertTrue(kerb.built().orElseThrow().cost().orElseThrow() > 0);
         assertFalse(kerb.onFront());
         assertTrue(alternative("240 mm").onFront());
+    }
+
+    /** Its walls are rendered: what its roof's air gap has a mesh for, no wall's foot has. */
+    @Test
+    void upkeepFollowsFromTheHousesOwnLayers() {
+        UpkeepItem mesh = upkeep("See that the mesh in the air gap");
+        assertFalse(mesh.sheets().isEmpty());
+        assertTrue(mesh.sheets()
+                .allSatisfy(sheet -> sheet.junction()
+                        .orElseThrow()
+                        .setup()
+                        .assemblies()
+                        .anySatisfy(each ->
+                                each.layers().anySatisfy(layer -> layer.air().isPresent()))));
+        assertEquals(
+                Lists.immutable.of("brick wall"),
+                upkeep("Look for cracks, hollow places").assemblies());
+        assertEquals(
+                Lists.immutable.of("flat roof"),
+                upkeep("Look over the bare membrane").assemblies());
+    }
+
+    private static UpkeepItem upkeep(String look) {
+        return comparison
+                .described()
+                .upkeep()
+                .detect(item -> item.upkeep().look().startsWith(look));
     }
 
     @Test

@@ -6,6 +6,7 @@ import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Upkeep;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -43,4 +44,9 @@ public sealed interface BridgeResult permits JunctionResult, PointResult {
 
     /** What was simplified, in plain words. */
     ImmutableList<String> notes();
+
+    /** What it asks somebody to look after. */
+    default ImmutableList<Upkeep> upkeep() {
+        return Upkeep.of(detail());
+    }
 }

@@ -7,6 +7,7 @@ import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Upkeep;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -97,6 +98,12 @@ public record JunctionResult(
     @Override
     public Dimension dimension() {
         return Dimension.LINEAR_TRANSMITTANCE;
+    }
+
+    /** By what is drawn on these layers: a mesh asks where they have an air gap. */
+    @Override
+    public ImmutableList<Upkeep> upkeep() {
+        return Upkeep.of(detail, plan.pieces().collect(SectionPlan.Piece::own));
     }
 
     /** psi in a dimension system, W/(m·K). */

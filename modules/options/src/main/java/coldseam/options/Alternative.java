@@ -55,6 +55,7 @@ public record Alternative(
      * @param thicker m, that the build-up is thicker; zero of anything else
      * @param floor m², that the rooms have more; below zero where thicker walls stand in them
      * @param changes to the findings
+     * @param upkeep what changes of it
      */
     public record Built(
             Audit audit,
@@ -64,7 +65,8 @@ public record Alternative(
             OptionalDouble cost,
             double thicker,
             double floor,
-            Changes changes) {
+            Changes changes,
+            UpkeepChange upkeep) {
 
         /** Against what is described. */
         public Standing standing() {

@@ -169,7 +169,8 @@ public final class Comparer {
                         alone(number, extraCost(decision, option, described, audit), described, audit),
                         thicker(option, described),
                         audit.shell().floorArea() - described.shell().floorArea(),
-                        Changes.between(described, audit))),
+                        Changes.between(described, audit),
+                        UpkeepChange.between(described, audit))),
                 Lists.immutable.empty(),
                 asGood(number, k),
                 onFront);

@@ -1,5 +1,6 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Default;
@@ -7,13 +8,14 @@ import coldseam.files.Noun;
 import coldseam.files.ResourceFolder;
 import coldseam.junctions.language.Statement;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
- * What somebody looks after once a detail is built. It follows from what the drawing shows and from the kind, by {@code upkeep.yaml}:
- * whatever else is drawn lies covered, and asks for nothing.
+ * What somebody looks after once a house is built. It follows from what a detail's drawing shows and from its kind, and from the
+ * layers that are in sight, by {@code upkeep.yaml}: whatever else is built lies covered, and asks for nothing.
  *
  * @param look what to do
  * @param often when
@@ -31,47 +33,81 @@ public record Upkeep(String look, String often) {
             @Default("") ImmutableSet<String> drawn,
             @Default("") ImmutableSet<JunctionKind> junctions,
             @Default("") ImmutableSet<PointKind> points,
+            @Default("") ImmutableSet<String> outermost,
+            @Default("false") boolean otherwise,
             @Default("false") boolean inside) {}
 
-    private record Rule(FileRule file, Pattern drawn) {
+    /** A rule with its words: of a piece those that its name begins with, of a material those that its name ends with. */
+    private record Rule(FileRule file, Pattern drawn, Pattern outermost) {
 
-        boolean asks(Detail detail) {
+        boolean asks(Detail detail, ImmutableList<String> pieces) {
             return file.junctions().contains(detail.kind())
                     || file.points().contains(detail.kind())
                     || file.inside() && isInside(detail)
-                    || detail.drawing()
-                            .pieces()
-                            .anySatisfy(name -> drawn.matcher(name).find());
+                    || pieces.anySatisfy(name -> drawn.matcher(name).lookingAt());
         }
 
         private static boolean isInside(Detail detail) {
             return detail.drawing() instanceof BandDrawing drawing
                     && drawing.only().bands().anySatisfy(each -> each.build() == Statement.Build.INSULATED_INSIDE);
         }
+
+        boolean asksOf(Assembly assembly) {
+            return outermost
+                    .matcher(assembly.layers().getLast().material().name())
+                    .find();
+        }
     }
 
     private static final ImmutableList<Rule> RULES = new ResourceFolder("/")
             .read("upkeep.yaml", FileRules.class, Maps.immutable.empty())
             .upkeep()
-            .collect(file -> new Rule(
-                    file,
-                    file.drawn().isEmpty()
-                            ? Pattern.compile("(?!)")
-                            : Pattern.compile(file.drawn().makeString("\\b(?:", "|", ")s?\\b"))));
+            .collect(file -> new Rule(file, words(file.drawn(), "", "s?\\b"), words(file.outermost(), "\\b", "s?$")));
+
+    private static Pattern words(ImmutableSet<String> words, String before, String after) {
+        return Pattern.compile(words.isEmpty() ? "(?!)" : words.makeString(before + "(?:", "|", ")" + after));
+    }
 
     /** All there is, in the order in which it is printed. */
     public static ImmutableList<Upkeep> all() {
         return RULES.collect(Upkeep::of);
     }
 
-    /** Words of names of pieces that ask for something. */
-    static ImmutableList<String> words() {
+    /** Words with which names of pieces begin that ask for something. */
+    static ImmutableList<String> drawnWords() {
         return RULES.flatCollect(rule -> rule.file().drawn());
     }
 
-    /** What a detail asks for; nothing where nothing of it wears in sight, or where its section is drawn by hand. */
+    /** Words with which names of materials end that ask for something where they are outermost. */
+    static ImmutableList<String> outermostWords() {
+        return RULES.flatCollect(rule -> rule.file().outermost());
+    }
+
+    /** What a detail asks for wherever all that it may draw is there; of a section that is drawn by hand only what its kind tells. */
     public static ImmutableList<Upkeep> of(Detail detail) {
-        return RULES.select(rule -> rule.asks(detail)).collect(Upkeep::of);
+        return of(detail, detail.drawing().pieces());
+    }
+
+    /**
+     * What a detail asks for in one house.
+     *
+     * @param pieces names of what is drawn there besides layers
+     */
+    public static ImmutableList<Upkeep> of(Detail detail, ImmutableList<String> pieces) {
+        return RULES.select(rule -> rule.asks(detail, pieces)).collect(Upkeep::of);
+    }
+
+    /**
+     * What a surface's layers ask for.
+     *
+     * @param inTheOpen whether rain, frost and sun reach its outermost layer
+     */
+    public static ImmutableList<Upkeep> of(Assembly assembly, boolean inTheOpen) {
+        ImmutableList<Rule> face = inTheOpen ? RULES.select(rule -> rule.asksOf(assembly)) : Lists.immutable.empty();
+        return RULES.select(rule -> face.contains(rule)
+                        || inTheOpen && face.isEmpty() && rule.file().otherwise()
+                        || rule.file().inside() && assembly.insulatedInside())
+                .collect(Upkeep::of);
     }
 
     private static Upkeep of(Rule rule) {

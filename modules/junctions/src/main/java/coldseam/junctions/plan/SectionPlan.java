@@ -116,6 +116,13 @@ public final class SectionPlan {
         public Fill fill() {
             return new Fill(material, origin);
         }
+
+        /** The name that the detail gives it; empty of layers, frames and the ground. */
+        public String own() {
+            return origin instanceof Origin.OfDetail of
+                    ? of.what()
+                    : origin instanceof Origin.OfStrip strip ? strip.what() : "";
+        }
     }
 
     /** Where a layer lies in respect of its surface's thickest run of insulation. */

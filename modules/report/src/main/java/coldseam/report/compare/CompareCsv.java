@@ -71,10 +71,7 @@ public final class CompareCsv {
                 .some("findings", each -> each.built().flatMap(built -> words.changes(built.changes())), says -> says)
                 .with("as good as", each -> each.asGood().makeString("; "))
                 .with("order", each -> each.order().makeString(" "))
-                .some(
-                        "upkeep",
-                        Alternative::detail,
-                        detail -> UpkeepWords.of(detail).makeString(" "))
+                .some("upkeep", Alternative::built, built -> units.told(UpkeepWords.of(built.upkeep())))
                 .with("on the front", each -> each.onFront() ? "yes" : "no")
                 .some("source of cost", each -> each.option().cost(), price -> price.source())
                 .with("remark", each -> each.option().remark())

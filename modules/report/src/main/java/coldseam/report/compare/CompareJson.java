@@ -19,13 +19,13 @@ import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
 import coldseam.options.Standing;
+import coldseam.options.UpkeepChange;
 import coldseam.options.Worst;
 import coldseam.options.front.Choice;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
 import coldseam.report.words.UpkeepWords;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 
 /** The comparison as data, in SI units; keys carry their unit and intervals both bounds. */
@@ -53,6 +53,12 @@ public final class CompareJson {
             .maybe("weakestPath", NUMBER, Worst::path)
             .says("share of the resistance beside it, 0 to 1");
 
+    private static final JsonForm<UpkeepChange> UPKEEP = JsonForm.<UpkeepChange>of("UpkeepChangeData")
+            .with("besides", TEXTS, change -> change.besides().collect(UpkeepWords::says))
+            .says("what is to be looked after at some place where it is not as described")
+            .with("noLonger", TEXTS, change -> change.noLonger().collect(UpkeepWords::says))
+            .says("what is to be looked after as described at some place where it is not with this");
+
     /** What came of an alternative. */
     private record Built(Alternative of, Alternative.Built built) {}
 
@@ -75,11 +81,7 @@ public final class CompareJson {
             .says("that the rooms have more than as described; below zero where thicker walls stand in them")
             .with("order", TEXTS, each -> each.of().order())
             .says("steps of building of a detail; empty of anything else")
-            .with(
-                    "upkeep",
-                    TEXTS,
-                    each -> each.of().detail().map(UpkeepWords::of).orElse(Lists.immutable.empty()))
-            .says("what a detail asks to be looked after; empty of anything else")
+            .with("upkeep", UPKEEP, each -> each.built().upkeep())
             .with("findings", HouseForms.CHANGES, each -> each.built().changes());
 
     private static final JsonForm<Alternative> ALTERNATIVE = JsonForm.<Alternative>of("AlternativeData")

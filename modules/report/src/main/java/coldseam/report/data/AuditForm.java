@@ -9,6 +9,7 @@ import static coldseam.report.data.Types.TEXTS;
 import static coldseam.report.data.Types.WORD;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Digests;
 import coldseam.audit.HoldPoint;
 import coldseam.audit.SideSummary;
@@ -178,7 +179,9 @@ public final class AuditForm {
     private static final JsonForm<UpkeepItem> UPKEEP = JsonForm.<UpkeepItem>of("Upkeep")
             .with("look", TEXT, item -> item.upkeep().look())
             .with("often", TEXT, item -> item.upkeep().often())
-            .with("sheets", TEXTS, UpkeepItem::sheets)
+            .with("assemblies", TEXTS, UpkeepItem::assemblies)
+            .says("whose layers ask for it")
+            .with("sheets", TEXTS, item -> item.sheets().collect(BridgeSheet::id))
             .says("of junctions and points");
 
     private static final JsonForm<InputRow> INPUT = JsonForm.<InputRow>of("Input")
@@ -258,7 +261,7 @@ public final class AuditForm {
                     audit -> audit.holdPoints().collectWithIndex((point, i) -> new Stop(i + 1, point)))
             .says("in order of building")
             .with("upkeep", UPKEEP.list(), Audit::upkeep)
-            .says("what the chosen details ask to be looked after")
+            .says("what layers in sight and the chosen details ask to be looked after")
             .with("inputs", INPUT.list(), audit -> InputWords.of(audit, UnitSystem.SI))
             .with("method", TEXTS, audit -> MethodWords.method(audit, UnitSystem.SI))
             .with("cautions", TEXTS, audit -> MethodWords.cautions());

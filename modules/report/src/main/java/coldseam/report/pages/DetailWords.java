@@ -28,12 +28,19 @@ final class DetailWords {
 
     private final Detail detail;
     private final Optional<JunctionResult> junction;
+    private final ImmutableList<String> upkeep;
     private final ImmutableList<String> notes;
     private final Print print;
 
-    private DetailWords(Detail detail, Optional<JunctionResult> junction, ImmutableList<String> notes, Print print) {
+    private DetailWords(
+            Detail detail,
+            Optional<JunctionResult> junction,
+            ImmutableList<String> upkeep,
+            ImmutableList<String> notes,
+            Print print) {
         this.detail = detail;
         this.junction = junction;
+        this.upkeep = upkeep;
         this.notes = notes;
         this.print = print;
     }
@@ -42,17 +49,18 @@ final class DetailWords {
         return new DetailWords(
                 result.detail(),
                 Optional.of(result).filter(JunctionResult.class::isInstance).map(JunctionResult.class::cast),
+                UpkeepWords.of(result.detail(), result.upkeep()),
                 result.notes().newWithAll(result.solution().notes()).distinct(),
                 print);
     }
 
     /**
-     * Of a corner's own detail.
+     * Of a corner's own detail. What it asks to be looked after its seams do.
      *
      * @param notes what was simplified
      */
     static DetailWords of(Detail corner, ImmutableList<String> notes, Print print) {
-        return new DetailWords(corner, Optional.empty(), notes, print);
+        return new DetailWords(corner, Optional.empty(), Lists.immutable.empty(), notes, print);
     }
 
     /** How it looks, how the layers pass and how it is built, beside how it fails and what to photograph. */
@@ -114,7 +122,7 @@ final class DetailWords {
                 told(detail.photographs().collect(Photograph::shows), print),
                 false,
                 Style.BODY);
-        list(out, "Upkeep", told(UpkeepWords.of(detail), print), false, Style.BODY);
+        list(out, "Upkeep", told(upkeep, print), false, Style.BODY);
         list(out, "Cautions", told(detail.cautions(), print), false, Style.BODY);
         list(out, "Simplified in the drawing", told(notes, print), false, Style.BODY);
         return out.toImmutable();

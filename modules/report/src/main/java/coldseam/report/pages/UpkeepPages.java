@@ -1,5 +1,6 @@
 package coldseam.report.pages;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.UpkeepItem;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Table;
@@ -17,22 +18,24 @@ public final class UpkeepPages {
         Flow flow = page.flow();
         flow.section("Upkeep");
         flow.body(
-                items.isEmpty()
-                        ? "No detail that is chosen asks for any."
-                        : "What the owner looks after, by the details that are chosen; what is not named lies covered and asks for"
-                                + " nothing while nobody opens it. "
-                                + UpkeepWords.SOURCE);
-        if (items.isEmpty()) {
-            return;
-        }
+                "What the owner looks after, by the layers in sight and by the details that are chosen; what is not named lies"
+                        + " covered and asks for nothing while nobody opens it. Of seams without a chosen detail nothing is said. "
+                        + UpkeepWords.SOURCE);
+        flow.space(4);
+        flow.body(UpkeepWords.CAUTION);
         flow.space(6);
-        Table table = Table.of(
-                Table.Column.share("when", 0.26), Table.Column.share("what", 0.8), Table.Column.share("sheets", 0.3));
+        Table table = Table.of(Table.Column.share("what", 0.66), Table.Column.share("where", 0.34));
+        String often = "";
         for (UpkeepItem item : items) {
+            if (!item.upkeep().often().equals(often)) {
+                often = item.upkeep().often();
+                table = table.row(Table.Kind.GROUP, Table.Cell.of(Phrases.capital(often)));
+            }
             table = table.row(
-                    Phrases.capital(item.upkeep().often()),
-                    item.upkeep().look(),
-                    item.sheets().makeString(", "));
+                    page.print().units().told(item.upkeep().look()),
+                    item.assemblies()
+                            .newWithAll(item.sheets().collect(BridgeSheet::id))
+                            .makeString(", "));
         }
         flow.add(table);
     }

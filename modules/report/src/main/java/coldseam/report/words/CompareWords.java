@@ -67,11 +67,7 @@ public record CompareWords(UnitSystem units) {
                             .collect(step -> units.told(Phrases.bare(step)))
                             .makeString("; "));
         }
-        each.detail()
-                .map(UpkeepWords::of)
-                .ifPresent(upkeep -> lines.add("upkeep: "
-                        + upkeep.collect(asked -> units.told(Phrases.bare(asked)))
-                                .makeString("; ")));
+        lines.add("upkeep: " + units.told(UpkeepWords.of(built.upkeep())));
         changes(built.changes()).ifPresent(changes -> lines.add("findings: " + changes));
         if (!each.option().remark().isEmpty()) {
             lines.add("remark: " + each.option().remark());

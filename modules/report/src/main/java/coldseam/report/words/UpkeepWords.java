@@ -3,8 +3,8 @@ package coldseam.report.words;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Upkeep;
 import coldseam.junctions.hand.HandDrawing;
+import coldseam.options.UpkeepChange;
 import java.util.Locale;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What is said of upkeep. */
@@ -12,26 +12,46 @@ public final class UpkeepWords {
 
     /** Whose word it is. */
     public static final String SOURCE =
-            "Common practice, no source; what the makers of the parts ask for goes before it.";
+            "Common practice, no source; what the makers of the parts and the local code ask for goes before it.";
+
+    /** How nobody gets hurt. */
+    public static final String CAUTION =
+            "What cannot be reached from the ground, a window or behind a guard is for people of the trade with fall protection:"
+                    + " no ladder on a gutter, nobody alone, wet or frosty on a roof, nobody on a rooflight. Lines at a mast are the"
+                    + " network's alone.";
 
     private UpkeepWords() {}
 
     /** "Each year: press the outer seals …" */
     public static String says(Upkeep upkeep) {
-        return Phrases.capital(upkeep.often()) + ": "
-                + upkeep.look().substring(0, 1).toLowerCase(Locale.ROOT)
-                + upkeep.look().substring(1);
+        return Phrases.capital(upkeep.often()) + ": " + look(upkeep);
     }
 
     /** What a detail asks for, or that it asks for nothing. */
-    public static ImmutableList<String> of(Detail detail) {
-        ImmutableList<Upkeep> asked = Upkeep.of(detail);
-        if (asked.notEmpty()) {
-            return asked.collect(UpkeepWords::says);
+    public static ImmutableList<String> of(Detail detail, ImmutableList<Upkeep> asked) {
+        ImmutableList<String> said = asked.collect(UpkeepWords::says);
+        if (detail.drawing() instanceof HandDrawing) {
+            return said.newWith((said.isEmpty() ? "Not known" : "What else it asks for is not known")
+                    + ": its section is drawn by hand.");
         }
-        return Lists.immutable.of(
-                detail.drawing() instanceof HandDrawing
-                        ? "Not known: its section is drawn by hand."
-                        : "None of its own: what is drawn lies covered.");
+        return said.isEmpty() ? said.newWith("None of its own: what is drawn lies covered.") : said;
+    }
+
+    /** "besides each year: …; no longer always: …", or "the same". */
+    public static String of(UpkeepChange change) {
+        String said = change.besides()
+                .collect(each -> "besides " + told(each))
+                .newWithAll(change.noLonger().collect(each -> "no longer " + told(each)))
+                .makeString("; ");
+        return said.isEmpty() ? "the same" : said;
+    }
+
+    private static String told(Upkeep upkeep) {
+        return "(" + upkeep.often() + ") " + Phrases.bare(look(upkeep));
+    }
+
+    private static String look(Upkeep upkeep) {
+        return upkeep.look().substring(0, 1).toLowerCase(Locale.ROOT)
+                + upkeep.look().substring(1);
     }
 }
