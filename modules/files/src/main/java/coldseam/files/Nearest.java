@@ -19,7 +19,10 @@ public final class Nearest {
     /** From more words than these none is suggested: looking through them for each fault would take too long. */
     private static final int MOST_KNOWN = 2000;
 
-    /** From more words than these only those that share some with the one asked for are listed. */
+    /** As many words are all listed: one who has none of them right has them all before him. */
+    private static final int ALL_LISTED = 24;
+
+    /** Of more words than those only so many are listed, first those that share some with the one asked for. */
     private static final int MOST_LISTED = 12;
 
     /** Letters of a word by which others that hold it are found: fewer are in too many. */
@@ -35,7 +38,7 @@ public final class Nearest {
 
     /** The known words for a message; a long list is cut to those that share most words with the one asked for. */
     public static String among(String asked, ListIterable<String> known) {
-        if (known.size() <= MOST_LISTED) {
+        if (known.size() <= ALL_LISTED) {
             return listed(known);
         }
         ImmutableList<String> words = words(asked);

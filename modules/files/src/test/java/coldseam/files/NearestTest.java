@@ -44,6 +44,7 @@ class NearestTest {
     void aLongListIsCutToTheNamesAlike() {
         ImmutableList<String> walls = IntInterval.oneTo(40).collect(i -> "south wall " + i);
         assertEquals("a, b", Nearest.among("c", Lists.immutable.of("a", "b")));
+        assertEquals(walls.take(24).makeString(), Nearest.among("south wall 41", walls.take(24)));
         assertEquals(
                 "south wall 1, south wall 2, south wall 3, south wall 4, south wall 5, south wall 6, south wall 7,"
                         + " south wall 8, south wall 9, south wall 10, south wall 11, south wall 12 and 29 more",
