@@ -19,6 +19,19 @@ public sealed interface Body {
     double parapetHeight(String surface, String storey);
 
     /**
+     * What the internal floor is of on which a storey or level stands; empty where nothing says.
+     *
+     * @param storey name of the storey, or of the level
+     */
+    Optional<InternalFloor> internalFloor(String storey);
+
+    /** What an internal floor is of where it bears in masonry; in a frame it is of joists. */
+    enum InternalFloor {
+        SLAB,
+        JOISTS
+    }
+
+    /**
      * Storeys stacked on one another, and wings beside them: the house is all of them together.
      *
      * @param line to which line the footprints are measured
@@ -35,6 +48,13 @@ public sealed interface Body {
         @Override
         public double parapetHeight(String surface, String storey) {
             return stackOf(storey).roof().parapetHeight();
+        }
+
+        @Override
+        public Optional<InternalFloor> internalFloor(String storey) {
+            return stacks().flatCollect(Stack::storeys)
+                    .detectOptional(each -> each.name().equals(storey))
+                    .flatMap(Storey::floor);
         }
 
         /** The stack a storey belongs to, by the storey's name. */
@@ -96,6 +116,7 @@ public sealed interface Body {
      * @param terraceIsWalkedOn whether those parts are terraces (true) or lower roofs (false)
      * @param overhang assembly of the floor where this storey projects over the one below; needed as the terrace is
      * @param floorThickness m, of the internal floor on which this storey stands; zero for the lowest
+     * @param floor what that floor is of; empty where nothing says
      * @param lowerRoof roof over the part of what lies open, or over all of it
      * @param base what lies under this storey where it projects over the one below, instead of an overhang in the open; for the
      *     lowest the body says it
@@ -110,8 +131,37 @@ public sealed interface Body {
             boolean terraceIsWalkedOn,
             Optional<String> overhang,
             double floorThickness,
+            Optional<InternalFloor> floor,
             Optional<LowerRoof> lowerRoof,
             Optional<Base> base) {
+
+        /** One of whose floor nothing says what it is of. */
+        public Storey(
+                String name,
+                ImmutableList<Point2> footprint,
+                ImmutableList<ImmutableList<Point2>> courts,
+                double height,
+                ImmutableList<Wall> walls,
+                Optional<String> terrace,
+                boolean terraceIsWalkedOn,
+                Optional<String> overhang,
+                double floorThickness,
+                Optional<LowerRoof> lowerRoof,
+                Optional<Base> base) {
+            this(
+                    name,
+                    footprint,
+                    courts,
+                    height,
+                    walls,
+                    terrace,
+                    terraceIsWalkedOn,
+                    overhang,
+                    floorThickness,
+                    Optional.empty(),
+                    lowerRoof,
+                    base);
+        }
 
         /** The footprint, then the courts. */
         public ImmutableList<ImmutableList<Point2>> outlines() {
@@ -369,6 +419,11 @@ public sealed interface Body {
                     .map(ExplicitSurface::parapetHeight)
                     .orElse(0.0);
         }
+
+        @Override
+        public Optional<InternalFloor> internalFloor(String storey) {
+            return levels.detectOptional(each -> each.name().equals(storey)).flatMap(Level::floor);
+        }
     }
 
     /**
@@ -377,8 +432,15 @@ public sealed interface Body {
      * @param name of the storey on it
      * @param height m, z of its upper face
      * @param floorThickness m, of the internal floor; zero for the lowest
+     * @param floor what that floor is of; empty where nothing says
      */
-    record Level(String name, double height, double floorThickness) {}
+    record Level(String name, double height, double floorThickness, Optional<InternalFloor> floor) {
+
+        /** One of which nothing says what it is of. */
+        public Level(String name, double height, double floorThickness) {
+            this(name, height, floorThickness, Optional.empty());
+        }
+    }
 
     /**
      * One explicit surface.

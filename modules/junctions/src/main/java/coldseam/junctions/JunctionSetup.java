@@ -27,6 +27,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param floorThickness m, of an internal floor that meets the junction; zero where none does
  * @param floorRise m, by which that floor's underside lies above the first band's inner face, where a deck or a roof lies before it;
  *     zero where what carries the deck goes on as the floor
+ * @param joists whether that floor is of joists where it bears in masonry
  * @param upstand m, height of a parapet above the roof's outer face; zero without
  * @param sill m, of a door's sill above the outer face of the deck before it; empty elsewhere, and where no house says
  * @param ground what lies under a floor on the ground
@@ -44,6 +45,7 @@ public record JunctionSetup(
         Optional<Opening> opening,
         double floorThickness,
         double floorRise,
+        boolean joists,
         double upstand,
         OptionalDouble sill,
         Optional<GroundBlock> ground,
@@ -76,6 +78,7 @@ public record JunctionSetup(
                 opening,
                 floorThickness,
                 0,
+                false,
                 upstand,
                 OptionalDouble.empty(),
                 ground,
@@ -103,6 +106,27 @@ public record JunctionSetup(
         return with(newFirst, newSecond, angle, innerStep);
     }
 
+    /** The same junction at a floor of joists. */
+    public JunctionSetup atJoists() {
+        return new JunctionSetup(
+                kind,
+                first,
+                second,
+                angle,
+                innerStep,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                floorRise,
+                true,
+                upstand,
+                sill,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
+
     private JunctionSetup with(Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep) {
         return new JunctionSetup(
                 kind,
@@ -115,6 +139,7 @@ public record JunctionSetup(
                 opening,
                 floorThickness,
                 floorRise,
+                joists,
                 upstand,
                 sill,
                 ground,

@@ -8,10 +8,14 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -31,6 +35,65 @@ public final class OldParts {
                     .select(row -> row.edge().kind().storeyFloor().equals(BEARS_IN)
                             && row.edge().first().staysIn(old)
                             && row.edge().first().isFramed()));
+
+    /** Edges at which floors that are said to be of nothing are drawn as slabs in old masonry. */
+    public static final Assumption<JunctionRow> SLABS = audit -> OfHouse.old(
+            audit,
+            old -> audit.junctions()
+                    .select(row ->
+                            row.edge().internalFloor(audit.house().body()).isEmpty()
+                                    && row.sheet()
+                                            .filter(sheet ->
+                                                    drawsSlab(sheet.result().detail()))
+                                            .isPresent()
+                                    && row.surfaces().anySatisfy(each -> isOfMasonry(each) && each.staysIn(old))));
+
+    /** Heads over which a lintel is drawn of concrete in old masonry. */
+    public static final Assumption<JunctionRow> LINTELS = audit -> OfHouse.old(
+            audit,
+            old -> audit.junctions()
+                    .select(row -> row.sheet()
+                                    .filter(sheet -> sheet.result()
+                                            .detail()
+                                            .drawing()
+                                            .pieces()
+                                            .contains("lintel"))
+                                    .isPresent()
+                            && row.surfaces().anySatisfy(each -> isOfMasonry(each) && each.staysIn(old))));
+
+    private static final PointKind JOIST_END = PointKind.of("joist end");
+
+    /** Storeys and levels on floors of joists that bear in masonry, where no end of a joist is listed on a wall beside that floor. */
+    public static final Assumption<String> JOIST_ENDS = audit -> {
+        ImmutableList<Edge> beside = audit.shell()
+                .edges()
+                .select(edge ->
+                        edge.isAtJoists(audit.house().body()) && edge.surfaces().anySatisfy(OldParts::isOfMasonry));
+        return beside.collect(Edge::storeyOnFloor)
+                .distinct()
+                .reject(storey -> audit.points()
+                        .anySatisfy(row -> row.kind() == JOIST_END
+                                && beside.anySatisfy(
+                                        edge -> edge.storeyOnFloor().equals(storey) && edge.isAt(row.surface()))));
+    };
+
+    /** Whether it has a storey floor that is of concrete in masonry, unless the file says otherwise. */
+    private static boolean drawsSlab(Detail detail) {
+        return detail.drawing() instanceof BandDrawing drawing
+                && drawing.statements()
+                        .anySatisfy(statement -> statement instanceof Statement.Where where
+                                && where.build() == Statement.Build.BEARS_SLABS);
+    }
+
+    private static boolean isOfMasonry(Surface wall) {
+        return wall.use() == Body.Use.WALL
+                && !wall.isFramed()
+                && wall.assembly()
+                        .filter(built -> built.layers()
+                                .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                        && !layer.material().timber()))
+                        .isPresent();
+    }
 
     /** What lies on the ground and stays, with insulation under it that was not found there. */
     public static final Assumption<Surface> ON_NEW_INSULATION =

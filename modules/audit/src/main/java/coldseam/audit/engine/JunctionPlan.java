@@ -153,6 +153,7 @@ final class JunctionPlan {
                 edge.opening().map(JunctionPlan::frameOnly),
                 edge.floorThickness(),
                 rounded(edge.floorRise()),
+                edge.isAtJoists(house.body()),
                 upstand(edge),
                 sill(edge),
                 ground(edge, firstExposure, secondExposure),

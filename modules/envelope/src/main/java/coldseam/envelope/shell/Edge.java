@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -133,6 +134,21 @@ public record Edge(
                 floorThickness,
                 floorRise,
                 otherPlace);
+    }
+
+    /** Whether the internal floor that meets it is said to be of joists. */
+    public boolean isAtJoists(Body body) {
+        return internalFloor(body).equals(Optional.of(Body.InternalFloor.JOISTS));
+    }
+
+    /** What the internal floor that meets it is of; empty where none does, and where nothing says. */
+    public Optional<Body.InternalFloor> internalFloor(Body body) {
+        return floorThickness > 0 || kind.threshold() ? body.internalFloor(storeyOnFloor()) : Optional.empty();
+    }
+
+    /** Name of the storey on the internal floor that meets it, where one does: behind a deck or under a door, that of the wall. */
+    public String storeyOnFloor() {
+        return upperStorey.isEmpty() ? second.orElse(first).storey() : upperStorey;
     }
 
     /** The one surface beside it, or both. */

@@ -132,6 +132,10 @@ public sealed interface Statement {
         WOODEN("wooden"),
         /** Of anything else. */
         MASONRY("masonry"),
+        /** Of masonry, and the storey floors that bear in it are slabs of concrete. */
+        BEARS_SLABS("bearing slabs"),
+        /** Of masonry, and the storey floor that bears in it is of joists. */
+        BEARS_JOISTS("bearing joists"),
         /** All its insulation lies inside its structure. */
         INSULATED_INSIDE("insulated inside"),
         INSULATED_OUTSIDE("insulated outside"),

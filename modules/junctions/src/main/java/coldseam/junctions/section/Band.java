@@ -32,6 +32,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
  * @param resistance m²·K/W, of what is solved, without surfaces
  * @param exposure what it faces
+ * @param joists whether the floor that bears in it, where it is of masonry, is of joists
  */
 public record Band(
         String name,
@@ -42,7 +43,8 @@ public record Band(
         double rsi,
         double rse,
         double resistance,
-        Exposure exposure) {
+        Exposure exposure,
+        boolean joists) {
 
     /**
      * One layer.
@@ -165,7 +167,8 @@ public record Band(
                 stack.interiorSurfaceResistance(),
                 stack.exteriorSurfaceResistance(),
                 resistance,
-                exposure);
+                exposure,
+                false);
     }
 
     /** The layers of the first or the second band of a kind, 0 or 1, with heat leaving as it does there. */
@@ -204,7 +207,13 @@ public record Band(
                         rsi,
                         rse,
                         resistance,
-                        exposure);
+                        exposure,
+                        joists);
+    }
+
+    /** The same layers where a floor of joists bears in them, or of none. */
+    Band bearing(boolean ofJoists) {
+        return new Band(name, strata, inside, outside, solvedOutside, rsi, rse, resistance, exposure, ofJoists);
     }
 
     /** m, of all layers. */
@@ -288,12 +297,15 @@ public record Band(
         boolean framed = structure.flatMap(Layer::framing).isPresent();
         boolean wooden =
                 framed || structure.filter(each -> each.material().timber()).isPresent();
+        boolean joists = !wooden && band.filter(Band::joists).isPresent();
         boolean inside = band.map(Band::carrying).filter(Zone.OUTSIDE::equals).isPresent();
         return switch (build) {
             case FRAMED -> framed;
             case SOLID -> !framed;
             case WOODEN -> wooden;
             case MASONRY -> !wooden;
+            case BEARS_SLABS -> !wooden && !joists;
+            case BEARS_JOISTS -> joists;
             case INSULATED_INSIDE -> inside;
             case INSULATED_OUTSIDE -> !inside;
             case SEALED_BEHIND -> band.filter(Band::sealedBehindBoards).isPresent();

@@ -130,14 +130,15 @@ record Scene(
     }
 
     private static Band first(JunctionSetup setup) {
-        return Band.of(setup.kind(), 0, setup.first(), setup.firstExposure());
+        return Band.of(setup.kind(), 0, setup.first(), setup.firstExposure()).bearing(setup.joists());
     }
 
     private static Optional<Band> second(JunctionSetup setup) {
         return setup.kind().form().twoBuildUps()
                 ? setup.second()
                         .map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure())
-                                .moved(setup.innerStep()))
+                                .moved(setup.innerStep())
+                                .bearing(setup.joists()))
                 : Optional.empty();
     }
 

@@ -71,6 +71,7 @@ class FloorBehindTest {
                 Optional.empty(),
                 thickness,
                 rise,
+                false,
                 0,
                 OptionalDouble.empty(),
                 Optional.empty(),
@@ -199,6 +200,7 @@ class FloorBehindTest {
                     Optional.empty(),
                     0.3,
                     0.2,
+                    false,
                     0,
                     OptionalDouble.empty(),
                     Optional.empty(),
@@ -209,6 +211,19 @@ class FloorBehindTest {
                     .pieces()
                     .anySatisfy(piece -> piece.origin().equals(new SectionPlan.Origin.OfDetail("rim board")));
             assertEquals(build == TypicalBuild.FRAME, rim, build.name());
+            ImmutableList<SectionPlan.Origin> ofJoists = Composer.compose(
+                            detail("wall-to-terrace-boards-meet"), apart.atJoists(), BuiltIn.LIBRARY)
+                    .plan()
+                    .pieces()
+                    .collect(SectionPlan.Piece::origin);
+            assertEquals(
+                    build == TypicalBuild.MASONRY,
+                    ofJoists.contains(new SectionPlan.Origin.OfDetail("floor boards")),
+                    build.name());
+            assertEquals(
+                    build == TypicalBuild.FRAME,
+                    ofJoists.contains(new SectionPlan.Origin.OfDetail("storey floor")),
+                    build.name());
         }
     }
 }

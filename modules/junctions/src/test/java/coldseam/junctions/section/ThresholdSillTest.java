@@ -43,6 +43,7 @@ final class ThresholdSillTest {
                 of.opening(),
                 0,
                 0,
+                false,
                 0,
                 OptionalDouble.of(metres),
                 of.ground(),

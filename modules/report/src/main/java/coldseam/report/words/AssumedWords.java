@@ -265,6 +265,18 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (rows, say) ->
                             "that old studs stop at the floors, " + length(rows, say) + " (no balloon-frame is said)"),
             all(
+                    OldParts.SLABS,
+                    (rows, say) -> "that floors in old masonry are of concrete, " + length(rows, say)
+                            + " (\"floor\" of the storey, joists or slab, is not said)"),
+            all(
+                    OldParts.LINTELS,
+                    (rows, say) -> "that lintels in old masonry are of concrete, " + length(rows, say)
+                            + " (brick arches and timber lose less)"),
+            all(
+                    OldParts.JOIST_ENDS,
+                    (storeys, say) -> "that joists in masonry stay dry and sound under "
+                            + quoted(storeys, storey -> storey) + " (no joist end is listed under points)"),
+            all(
                     OldParts.BUILT_ROUND,
                     (rows, say) -> "that nothing old comes down for " + length(rows, say)
                             + " of seams by details of its own (they take nothing down)"),

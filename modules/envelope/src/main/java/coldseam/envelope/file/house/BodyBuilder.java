@@ -82,6 +82,7 @@ final class BodyBuilder {
                 given.terrace().isPresent(),
                 given.overhang().map(FileStorey.FileOverhang::assembly),
                 given.floorThickness().orElse(0),
+                given.floor(),
                 given.lowerRoof().map(roof -> roof.roof(outlines, given.height(), exposure(roof.faces()))),
                 given.base().map(this::base).or(() -> facing(given)));
     }
@@ -199,6 +200,7 @@ final class BodyBuilder {
                         .collect(each -> new Body.Level(
                                 each.name(),
                                 each.value().height(),
-                                each.value().floorThickness().orElse(0))));
+                                each.value().floorThickness().orElse(0),
+                                each.value().floor())));
     }
 }

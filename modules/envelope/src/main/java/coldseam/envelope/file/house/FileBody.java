@@ -19,6 +19,7 @@ import coldseam.files.Whole;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -256,12 +257,24 @@ sealed interface FileBody {
             @Bounds(above = "0 mm", atMost = "2 m")
             OptionalDouble floorThickness,
 
+            @Doc(
+                    "What that floor is of where it bears in masonry: slab, of reinforced concrete, as where the key is left out; or"
+                            + " joists, whose ends are points of their own, of the kind joist end. Not for the lowest.")
+            Optional<Body.InternalFloor> floor,
+
             Position place) {
 
         /** m, from floor to floor, as for storeys. */
         private static final double LOWEST_STOREY = 1;
 
         void check(String name, boolean lowest, Faults faults) {
+            if (lowest && floor.isPresent()) {
+                faults.add(
+                        place,
+                        "the lowest level has no floor that bears in its walls: its floor is a surface",
+                        name + ", floor: " + Words.word(floor.get()),
+                        "remove the key");
+            }
             if (lowest && floorThickness.isPresent()) {
                 faults.add(
                         place,

@@ -65,6 +65,11 @@ record FileStorey(
         @Bounds(atLeast = "50 mm", atMost = "2 m", usual = "200 to 400 mm")
         OptionalDouble floorThickness,
 
+        @Doc(
+                "What that floor is of where it bears in masonry: slab, of reinforced concrete, as where the key is left out; or"
+                        + " joists, whose ends are points of their own, of the kind joist end. Not for the lowest.")
+        Optional<Body.InternalFloor> floor,
+
         Position place)
         implements SelfChecking {
 

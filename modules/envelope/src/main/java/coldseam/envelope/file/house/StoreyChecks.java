@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.Faults;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -34,6 +35,12 @@ final class StoreyChecks {
                     lowest.name(),
                     "remove the key");
         }
+        lowest.floor()
+                .ifPresent(floor -> faults.add(
+                        lowest.place(),
+                        "the lowest storey has no floor that bears in its walls: its floor is the base's assembly",
+                        lowest.name() + ", floor: " + Words.word(floor),
+                        "remove the key"));
         for (int i = 1; i < storeys.size(); i++) {
             between(storeys.get(i - 1), storeys.get(i));
         }
