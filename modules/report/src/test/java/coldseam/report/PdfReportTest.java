@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.UpkeepItem;
 import coldseam.envelope.Submittal;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.Keeping;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.Phrases;
+import coldseam.report.words.UpkeepWords;
 import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -114,6 +117,30 @@ class PdfReportTest {
             assertTrue(raw.contains(packed(WORDS.what(finding))), WORDS.what(finding));
             assertTrue(raw.contains(packed(WORDS.place(finding))), WORDS.place(finding));
             assertTrue(raw.contains(packed(WORDS.toDo(finding))), WORDS.toDo(finding));
+        }
+    }
+
+    /** Each time is told once, above all that is done then. */
+    @Test
+    void tellsTheOwnerWhatIsLookedAfterWhenAndWhere() throws IOException {
+        String page;
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            String raw = packed(new PDFTextStripper().getText(document));
+            int start = raw.indexOf(packed("What the owner looks after"));
+            page = raw.substring(start, raw.indexOf("Inputsandtheirsources", start));
+        }
+        assertTrue(page.contains(packed(UpkeepWords.CAUTION)), page);
+        String often = "";
+        for (UpkeepItem item : AUDIT.upkeep()) {
+            String time = Phrases.capital(item.upkeep().often());
+            String look = packed(item.upkeep().look());
+            assertTrue(page.contains(packed(time.equals(often) ? "" : time) + look), look);
+            assertFalse(time.equals(often) && page.contains(packed(time) + look), look);
+            String where = item.assemblies()
+                    .newWithAll(item.sheets().collect(BridgeSheet::kind))
+                    .getFirst();
+            assertTrue(page.substring(page.indexOf(look) + look.length()).startsWith(packed(where)), look + where);
+            often = time;
         }
     }
 

@@ -24,19 +24,29 @@ public final class UpkeepPages {
         flow.space(4);
         flow.body(UpkeepWords.CAUTION);
         flow.space(6);
-        Table table = Table.of(Table.Column.share("what", 0.66), Table.Column.share("where", 0.34));
+        Table table = Table.of(Table.Column.share("what", 0.62), Table.Column.share("where", 0.38));
         String often = "";
         for (UpkeepItem item : items) {
             if (!item.upkeep().often().equals(often)) {
                 often = item.upkeep().often();
                 table = table.row(Table.Kind.GROUP, Table.Cell.of(Phrases.capital(often)));
             }
-            table = table.row(
-                    page.print().units().told(item.upkeep().look()),
-                    item.assemblies()
-                            .newWithAll(item.sheets().collect(BridgeSheet::id))
-                            .makeString(", "));
+            table = table.row(page.print().units().told(item.upkeep().look()), where(item));
         }
         flow.add(table);
+    }
+
+    /** "flat roof; parapet J7, J8": an owner knows no sheet by its number. */
+    private static String where(UpkeepItem item) {
+        return item.assemblies()
+                .newWithAll(item.sheets()
+                        .collect(BridgeSheet::kind)
+                        .distinct()
+                        .collect(kind -> kind + " "
+                                + item.sheets()
+                                        .select(sheet -> sheet.kind().equals(kind))
+                                        .collect(BridgeSheet::id)
+                                        .makeString(", ")))
+                .makeString("; ");
     }
 }
