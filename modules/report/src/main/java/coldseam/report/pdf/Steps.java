@@ -33,10 +33,11 @@ final class Steps implements AutoCloseable {
     private Runnable taken = () -> {};
 
     /**
-     * With a thread that takes them, and as many to draw as there are other cores, one at least; they end with {@link #close}.
+     * With a thread that takes them, and as many to draw as there are cores, since who adds them waits for drawings as well; they end with
+     * {@link #close}.
      */
     Steps() {
-        drawing = threads(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), "drawing");
+        drawing = threads(Runtime.getRuntime().availableProcessors(), "drawing");
         taking = threads(1, "writing");
     }
 

@@ -48,6 +48,23 @@ class StepsTest {
         }
     }
 
+    /** While whoever adds the steps waits for them, no core is idle. */
+    @Test
+    void asMuchIsWorkedBesideThemAtOnceAsThereAreCores() {
+        try (Steps steps = new Steps()) {
+            int cores = Runtime.getRuntime().availableProcessors();
+            CountDownLatch atWork = new CountDownLatch(cores);
+            for (int core = 0; core < cores; core++) {
+                Supplier<Boolean> work = steps.beside(() -> {
+                    atWork.countDown();
+                    return atWork.await(60, TimeUnit.SECONDS);
+                });
+                steps.add(() -> assertTrue(work.get(), "all were at work at once"));
+            }
+            steps.finish();
+        }
+    }
+
     @Test
     void workBesideThemIsBegunAtOnceAndWaitedForInItsPlace() throws InterruptedException {
         try (Steps steps = new Steps()) {
