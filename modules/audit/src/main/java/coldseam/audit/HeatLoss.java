@@ -31,7 +31,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param vertexRemainder W/K, of the total in the site's system minus the total in the other: what neither counts at
  *     those vertices that are not computed
  * @param correctionRemainder W/K, the rest of that difference: fasteners, gaps and rain are in the U of a surface and in
- *     no section, so the strips that only one system counts as surface differ by them; zero where U needs no correction
+ *     no section, so the strips that only one system counts as surface differ by them, as they do in the
+ *     ground at seams that are drawn without soil; zero where U needs no correction and nothing is in the ground
  * @param ventilation W/K, where asked for
  * @param designLoad W, at the design temperatures
  * @param annualLoss kWh, by degree days, without gains; empty without degree days

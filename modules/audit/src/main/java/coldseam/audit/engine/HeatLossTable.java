@@ -253,7 +253,7 @@ final class HeatLossTable {
 
     /**
      * The rest of the difference of the totals, W/K: a section's U lacks what fasteners, gaps and rain add to its
-     * surfaces'.
+     * surfaces', and what the ground takes off them where no soil is drawn.
      */
     double correctionRemainder() {
         DimensionSystem that = system.other();

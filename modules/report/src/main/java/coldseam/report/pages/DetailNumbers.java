@@ -1,16 +1,21 @@
 package coldseam.report.pages;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.DefaultPsi;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** The rows of a computed detail's results, and what its drawing shows. */
 final class DetailNumbers {
@@ -65,7 +70,8 @@ final class DetailNumbers {
         table = row(table, "L_{2D}", print.bounds(junction.coupling(), junction.dimension()));
         for (JunctionResult.Leg leg : junction.legs()) {
             table = table.fact(
-                    Rich.of("U of the " + leg.name()), print.of(leg.transmittance(), Dimension.TRANSMITTANCE));
+                    Rich.of("U of the " + leg.name() + without(junction.setup(), leg.part())),
+                    print.of(leg.transmittance(), Dimension.TRANSMITTANCE));
         }
         double step = junction.setup().innerStep();
         if (step != 0) {
@@ -86,6 +92,23 @@ final class DetailNumbers {
                 table,
                 "weakest path, ratio to the weaker surface",
                 Print.percent(junction.weakestPath().ratio()));
+    }
+
+    /** What a surface's U has on the heat-loss page, and no drawing. */
+    private static String without(JunctionSetup setup, JunctionResult.Leg.Part part) {
+        Optional<Assembly> built = switch (part) {
+            case FIRST -> Optional.of(setup.first());
+            case SECOND, IN_THE_GROUND -> setup.second();
+            case OPENING -> Optional.empty();
+        };
+        ImmutableList<String> left = Lists.immutable
+                .of(
+                        built.flatMap(Assembly::fasteners).map(each -> "fasteners"),
+                        built.filter(each -> each.gaps() != Assembly.AirGaps.NONE)
+                                .map(each -> "gaps"),
+                        built.flatMap(Assembly::rain).map(each -> "rain"))
+                .flatCollect(each -> each.stream().toList());
+        return left.isEmpty() ? "" : ", without " + Phrases.listed(left);
     }
 
     private Table round(Table given, PointResult point) {

@@ -177,8 +177,9 @@ public final class HeatLossPages {
                 print.of(loss.vertexRemainder(), d));
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
             table = table.fact(
-                    Rich.of("of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no"
-                            + " section"),
+                    Rich.of(
+                            "of the difference: what is in the U of surfaces and in no section (fasteners, gaps and rain,"
+                                    + " and the ground at seams that are drawn without it)"),
                     print.of(loss.correctionRemainder(), d));
         }
         if (loss.ventilation().isPresent()) {
