@@ -1,5 +1,7 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
@@ -34,13 +36,15 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
  * @param patches in the surfaces' order, each surface's openings after it; x to the right and y up in the picture, m
  * @param traces in the edges' order, cut where an edge passes behind a surface
  * @param rims of holes in the shell, in the open edges' order, cut in the same way
+ * @param ground where walls come out of it, cut in the same way
  */
 public record ShellView(
         double azimuth,
         double elevation,
         ImmutableList<Patch> patches,
         ImmutableList<Trace> traces,
-        ImmutableList<Rim> rims) {
+        ImmutableList<Stretch> rims,
+        ImmutableList<Stretch> ground) {
 
     /** Overlaps smaller than this, m², are round-off. */
     private static final double SPECK = 1e-6;
@@ -87,16 +91,13 @@ public record ShellView(
     public record Trace(Edge edge, Point2 from, Point2 to, boolean visible) {}
 
     /**
-     * A part of an edge that is not shared.
+     * A part of a line in the picture.
      *
      * @param from one end
      * @param to the other end
      * @param visible whether it shows
      */
-    public record Rim(Point2 from, Point2 to, boolean visible) {}
-
-    /** A part of a line in the picture, and whether it shows. */
-    private record Stretch(Point2 from, Point2 to, boolean visible) {}
+    public record Stretch(Point2 from, Point2 to, boolean visible) {}
 
     /** A surface that faces the eye, its picture, and its place among them. */
     private record Facing(Surface surface, Polygon picture, int order) {}
@@ -166,20 +167,58 @@ public record ShellView(
             }
             patches.addAllIterable(patches(one.surface(), Optional.empty(), shown));
             for (Pane pane : panes(shell, one.surface())) {
-                Geometry picture = polygon(pane.outline().collect(axes::picture));
-                patches.addAllIterable(patches(
-                        one.surface(), Optional.of(pane.opening()), areas(picture, shown, OverlayNG.INTERSECTION)));
+                Geometry picture = GEOMETRY.createMultiPointFromCoords(
+                                pane.ends().collect(axes::picture).toArray(new Coordinate[0]))
+                        .convexHull();
+                // A wall under a door has its threshold alone.
+                if (picture instanceof Polygon) {
+                    patches.addAllIterable(patches(
+                            one.surface(), Optional.of(pane.opening()), areas(picture, shown, OverlayNG.INTERSECTION)));
+                }
             }
         }
         MutableList<Trace> traces = Lists.mutable.empty();
         shell.edges()
                 .forEach(edge -> traces.addAllIterable(stretches(edge.from(), edge.to(), facing, axes)
                         .collect(s -> new Trace(edge, s.from(), s.to(), s.visible()))));
-        MutableList<Rim> rims = Lists.mutable.empty();
-        shell.openEdges()
-                .forEach(edge -> rims.addAllIterable(stretches(edge.from(), edge.to(), facing, axes)
-                        .collect(s -> new Rim(s.from(), s.to(), s.visible()))));
-        return new ShellView(azimuth, elevation, patches.toImmutable(), traces.toImmutable(), rims.toImmutable());
+        return new ShellView(
+                azimuth,
+                elevation,
+                patches.toImmutable(),
+                traces.toImmutable(),
+                shell.openEdges().flatCollect(edge -> stretches(edge.from(), edge.to(), facing, axes)),
+                groundLines(shell).flatCollect(line -> stretches(line.from(), line.to(), facing, axes)));
+    }
+
+    /** A line in space. */
+    private record Line(Point3 from, Point3 to) {}
+
+    /** Upper ends of what walls have in the ground, but under floors that lie on it there. */
+    private static ImmutableList<Line> groundLines(Shell shell) {
+        return shell.surfaces().select(ShellView::isInTheGround).flatCollect(wall -> {
+            // Seen from outdoors the outline runs to the left along its top.
+            Point3 left = Vectors.cross(wall.normal(), Vectors.UP);
+            ImmutableList<Point3> corners = wall.outline();
+            ImmutableList<Edge> besideFloors = shell.edges()
+                    .select(edge ->
+                            edge.isAt(wall) && edge.surfaces().anySatisfy(each -> each.use() == Body.Use.FLOOR));
+            return corners.zip(corners.drop(1).newWith(corners.getFirst()))
+                    .collect(pair -> new Line(pair.getOne(), pair.getTwo()))
+                    .select(line -> Vectors.dot(Vectors.minus(line.to(), line.from()), left) > NEARER
+                            && besideFloors.noneSatisfy(edge -> lies(line, edge)));
+        });
+    }
+
+    /** Whether a wall has the ground before it. */
+    public static boolean isInTheGround(Surface surface) {
+        return surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.GROUND;
+    }
+
+    /** Whether a line's middle lies on an edge. */
+    private static boolean lies(Line line, Edge edge) {
+        Point3 middle = Vectors.times(Vectors.plus(line.from(), line.to()), 0.5);
+        return Vectors.length(Vectors.minus(middle, edge.from())) + Vectors.length(Vectors.minus(edge.to(), middle))
+                < Vectors.length(Vectors.minus(edge.to(), edge.from())) + NEARER;
     }
 
     /** Where a point of space lies in the picture, m. */
@@ -197,25 +236,17 @@ public record ShellView(
                 .noneSatisfy(patch -> axes.depth(patch.surface(), at) > depth + NEARER);
     }
 
-    /** An opening's rim in space. */
-    private record Pane(Opening opening, ImmutableList<Point3> outline) {}
+    /** An opening, which is convex, by its sides' ends in space: whatever seam a side is parted by, and wherever it begins. */
+    private record Pane(Opening opening, ImmutableList<Point3> ends) {}
 
     private static ImmutableList<Pane> panes(Shell shell, Surface surface) {
-        ImmutableList<Edge> rims = shell.edges()
-                .select(e -> e.opening().isPresent()
-                        && (e.first().name().equals(surface.name())
-                                || e.second()
-                                        .filter(s -> s.name().equals(surface.name()))
-                                        .isPresent()));
-        ImmutableList<Opening> openings = rims.collect(e -> e.opening().get()).distinct();
-        return openings.collect(opening -> {
-            // The four sides come as head, left jamb, right jamb, then sill or threshold; head and sill have all
-            // corners.
-            ImmutableList<Edge> own = rims.select(e -> e.opening().get().equals(opening));
-            Edge head = own.getFirst();
-            Edge foot = own.getLast();
-            return new Pane(opening, Lists.immutable.of(foot.from(), foot.to(), head.from(), head.to()));
-        });
+        ImmutableList<Edge> rims = shell.edges().select(e -> e.opening().isPresent() && e.isAt(surface));
+        return rims.collect(e -> e.opening().get())
+                .distinct()
+                .collect(opening -> new Pane(
+                        opening,
+                        rims.select(e -> e.opening().get().equals(opening))
+                                .flatCollect(e -> Lists.immutable.of(e.from(), e.to()))));
     }
 
     private static Geometry hidden(Facing one, Facing other, Axes axes) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
@@ -15,6 +16,7 @@ import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -186,7 +188,7 @@ class ShellViewTest {
         assertEquals(
                 10 * Math.sqrt(0.5) * Math.hypot(1, 0.5) + height * Math.cos(Math.toRadians(30)),
                 view.rims()
-                        .select(ShellView.Rim::visible)
+                        .select(ShellView.Stretch::visible)
                         .sumOfDouble(rim -> Math.hypot(
                                 rim.to().x() - rim.from().x(),
                                 rim.to().y() - rim.from().y())),
@@ -244,5 +246,53 @@ class ShellViewTest {
         assertEquals(8, view.traces().collect(ShellView.Trace::edge).distinct().size());
         assertTrue(view.traces()
                 .allSatisfy(t -> Math.abs(t.edge().from().x() - t.edge().to().x()) < 1e-9));
+    }
+
+    /** Half a metre of the cellar stands out of the ground: the line runs along both walls that are seen. */
+    @Test
+    void theGroundIsALineOnTheWallsThatStandInIt() {
+        Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(0, 0, 10, 8), 2.5, "wall");
+        Shell shell = ShellBuilder.build(Houses.house(Houses.storeys(
+                Body.FootprintLine.OUTER_FACE,
+                Lists.immutable.of(cellar, BOX),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.0, Exposure.ground()),
+                Houses.flat())));
+        ShellView view = ShellView.of(shell, 135, 30);
+        ImmutableList<ShellView.Stretch> seen = view.ground().select(ShellView.Stretch::visible);
+        assertEquals(2, seen.size());
+        assertEquals(
+                (10 + 8) * Math.sqrt(0.5) * Math.hypot(1, 0.5),
+                seen.sumOfDouble(line -> Math.hypot(
+                        line.to().x() - line.from().x(),
+                        line.to().y() - line.from().y())),
+                1e-3);
+        assertEquals(4, view.ground().size());
+        assertEquals(
+                view.picture(new Point3(10, 0, 0)).y(),
+                seen.collectDouble(line -> line.from().y()).min(),
+                1e-3);
+        assertTrue(ShellView.of(ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX))), 135, 30)
+                .ground()
+                .isEmpty());
+    }
+
+    /** A threshold that parts two walls runs the other way than one over a slab; half over a cellar, half over open air, it is two. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 5})
+    void doorsOverACellarAreWhole(double cellarFrom) {
+        Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(cellarFrom, 0, 10 - cellarFrom, 8), 2.5, "wall");
+        Opening door = Houses.opening("D", Opening.Kind.DOOR, "ground floor wall 2", 1, 2, 4.5, 0);
+        Shell shell = ShellBuilder.build(Houses.house(
+                Houses.storeys(
+                        Body.FootprintLine.OUTER_FACE,
+                        Lists.immutable.of(cellar, BOX),
+                        Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.4, Exposure.ground()),
+                        Houses.flat()),
+                Lists.immutable.of(door),
+                Lists.immutable.empty()));
+        ImmutableList<ShellView.Patch> panes =
+                ShellView.of(shell, 0, 10).patches().select(p -> p.opening().isPresent());
+        assertEquals(1, panes.size());
+        assertEquals(2 * Math.cos(Math.toRadians(10)), area(panes.getFirst().outline()), ROUNDED);
     }
 }

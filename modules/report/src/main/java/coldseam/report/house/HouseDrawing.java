@@ -14,6 +14,7 @@ import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Hatch;
 import coldseam.report.drawing.Ink;
+import coldseam.report.drawing.Look;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
@@ -29,6 +30,9 @@ public final class HouseDrawing {
 
     private static final ImmutableList<Viewpoint> EYES = Lists.immutable.of(
             new Viewpoint("seen from the south-east", 148, 28), new Viewpoint("seen from the north-west", 328, 28));
+
+    /** Of the line of the ground. */
+    private static final Ink EARTH = Ink.of(0x6B5637);
 
     private static final double GAP = 16;
     private static final double RIM = 16;
@@ -54,6 +58,12 @@ public final class HouseDrawing {
         return audit.findings()
                 .reject(finding ->
                         views.anySatisfy(view -> place(view.shown(), finding).isPresent()));
+    }
+
+    /** Whether either view shows a wall in the ground. */
+    public boolean showsGround() {
+        return views.anySatisfy(
+                view -> view.shown().patches().anySatisfy(patch -> ShellView.isInTheGround(patch.surface())));
     }
 
     /** The height at which both views fill a width, points. */
@@ -102,11 +112,16 @@ public final class HouseDrawing {
                         Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())),
                         Pen.of(trace.edge().opening().isPresent() ? 0.5 : 0.8, Palette.INK)
                                 .rounded()));
+        shown.ground()
+                .select(ShellView.Stretch::visible)
+                .forEach(line -> canvas.stroke(
+                        Lists.immutable.of(placing.at(line.from()), placing.at(line.to())),
+                        Pen.of(2, EARTH).rounded()));
         for (Finding finding : audit.findings().toReversed()) {
             trace(canvas, placing, finding);
         }
         shown.rims()
-                .select(ShellView.Rim::visible)
+                .select(ShellView.Stretch::visible)
                 .forEach(rim -> canvas.stroke(
                         Lists.immutable.of(placing.at(rim.from()), placing.at(rim.to())),
                         Pen.of(2.6, Palette.EMBER).rounded()));
@@ -131,6 +146,8 @@ public final class HouseDrawing {
         canvas.fill(outline, surface.assembly().isPresent() ? tint(surface) : Palette.EMBER.tint(0.7));
         if (surface.assembly().isEmpty()) {
             Hatch.DIAGONALS.draw(canvas, outline, box);
+        } else if (ShellView.isInTheGround(surface)) {
+            Look.GROUND.hatch().draw(canvas, outline, box);
         } else if (surface.use() == Body.Use.TERRACE) {
             Hatch.CROSSES.draw(canvas, outline, box);
         } else if (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.CEILING) {
@@ -150,6 +167,9 @@ public final class HouseDrawing {
     }
 
     private static Ink tint(Surface surface) {
+        if (ShellView.isInTheGround(surface)) {
+            return Ink.of(0xD3C6AE);
+        }
         return switch (surface.use()) {
             case ROOF, CEILING -> Ink.of(0xE3D5C8);
             case TERRACE -> Ink.of(0xE6EBDD);

@@ -27,7 +27,7 @@ public final class HouseViews {
         flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
         HouseDrawing drawing = views.get();
         // Below it: what the marks mean, or that nothing was found.
-        double below = any ? 50 : 95;
+        double below = (any ? 50 : 95) + (drawing.showsGround() ? 14 : 0);
         double height =
                 Math.max(any ? HEIGHT : UNMARKED, Math.min(drawing.height(flow.width()), flow.remaining() - below));
         flow.add(Blocks.drawing(
@@ -35,6 +35,9 @@ public final class HouseViews {
                 "The house seen from the south-east and from the north-west, each finding numbered where it is; the list of"
                         + " gaps names the places in words.",
                 drawing::draw));
+        if (drawing.showsGround()) {
+            flow.small("Brown: in the ground, up to the line of the ground.");
+        }
         if (!any) {
             return;
         }
