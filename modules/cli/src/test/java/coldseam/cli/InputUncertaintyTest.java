@@ -128,6 +128,32 @@ class InputUncertaintyTest {
                 MORE_LINES);
     }
 
+    /** Beside a garage with half the factor, lines of the table lose half as much: the input's slope is what these lose. */
+    @Test
+    void unheatedSpacesAreInputsOfTheirOwn() throws IOException {
+        Path house = CommittedReport.ROOT.resolve("fixtures/houses/shapes/over-the-garage.yaml");
+        Path file = Files.writeString(
+                folder.resolve("half.yaml"),
+                Files.readString(house).replace("temperature-factor: 0.8", "temperature-factor: 0.4"));
+        Audit whole = HouseAudit.of(house, workshop).compute();
+        Audit half = HouseAudit.of(file, workshop).compute();
+        double halved = 0;
+        for (int i = 0; i < whole.heatLoss().lines().size(); i++) {
+            double now = whole.heatLoss().lines().get(i).loss().middle();
+            double then = half.heatLoss().lines().get(i).loss().middle();
+            // Lines are rounded to thousandths, intervals outwards.
+            if (now != then && Math.abs(now - 2 * then) <= 0.0035) {
+                halved += now;
+            }
+        }
+        InputUncertainty.Input garage =
+                InputUncertainty.of(whole).inputs().detect(each -> each.of().equals(new HeatInput.OfSpace("garage")));
+        assertEquals(InputUncertainty.USUAL, garage.within());
+        assertTrue(halved > 5, () -> "beside the garage");
+        // Some six lines, each rounded to a thousandth.
+        assertEquals(halved, garage.effect() / garage.within(), 0.006);
+    }
+
     /** What a neighbour loses through the wall that he shares, and through his own front, is his. */
     @Test
     void soItIsBesideNeighbours() throws IOException {

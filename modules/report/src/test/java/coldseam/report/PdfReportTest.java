@@ -153,6 +153,12 @@ class PdfReportTest {
         assertTrue(TEXT.contains(" · faces the ground and open air · "), "what a slab's edge faces");
         assertTrue(TEXT.contains("0.581 W/(m·K)"), "psi to the digits that inputs allow");
         assertTrue(TEXT.contains("52 % relative humidity"), "the humidity a builder understands");
+        assertTrue(
+                // The number stands at the end of the first of two lines.
+                Pattern.compile("U of the wall, without[^f]{0,40}fasteners")
+                        .matcher(TEXT)
+                        .find(),
+                "what the heat-loss page's U has besides");
     }
 
     /** Two numbers with three digits at the end of a line: the bounds of the heat-loss table. */

@@ -11,6 +11,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -38,6 +39,13 @@ import org.eclipse.collections.impl.factory.Maps;
 
 /** Two junctions put together by hand. */
 final class SampleJunctions {
+
+    private static final Assembly FASTENED = new Assembly(
+            SampleAudit.WALL.name(),
+            SampleAudit.WALL.layers(),
+            Optional.of(new Assembly.Fasteners(SampleAudit.BRICK, 0.005, 6, 0)),
+            Assembly.AirGaps.NONE,
+            Optional.empty());
 
     private SampleJunctions() {}
 
@@ -182,7 +190,7 @@ final class SampleJunctions {
                 new JunctionSetup(
                         kind,
                         ground ? SampleAudit.SLAB : SampleAudit.ROOF,
-                        Optional.of(SampleAudit.WALL),
+                        Optional.of(FASTENED),
                         90,
                         ground ? Exposure.ground() : Exposure.outdoors(),
                         Exposure.outdoors(),

@@ -12,6 +12,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Solved;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Layer;
@@ -26,6 +27,7 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.plan.HeatInput.OfFramed;
+import coldseam.junctions.plan.HeatInput.OfSpace;
 import coldseam.junctions.plan.HeatInput.Other;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.section.Band;
@@ -37,6 +39,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 
 /**
@@ -49,6 +52,9 @@ import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
  * parted among all that its conductivity follows; air between members counts as the whole layer's. Of a point likewise, in its body, but for the ground under it; of a corner as
  * its chi says. What two seams in one section lose more than apart is left out, hundredths of what they lose. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
  * difference.
+ *
+ * <p>An unheated space's factor: all that surfaces, openings, seams and points beside it alone lose, which is in proportion to it.
+ * What seams between it and other air lose, and corners, is left out: the one field of each does not tell how much goes which way.
  *
  * <p>The ground: quotients of the formulas of ISO 13370 a ten-thousandth to either side, of surfaces and of the sections' floors;
  * the sections' soil by its energy, where they have any (a foundation wall's head is drawn in outdoor air); where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
@@ -74,6 +80,8 @@ final class InputSlopes {
         for (BridgeRow row : audit.bridges()) {
             if (row.source().computed() && row.sheet().isPresent()) {
                 BridgeSheet<?> sheet = row.sheet().get();
+                space(row, sheet.result())
+                        .ifPresent(space -> add(slopes, space, row.loss().middle()));
                 bySheet.computeIfAbsent(sheet.id(), id -> bridge(sheet.result()))
                         .forEach((input, slope) -> add(slopes, input, slope * row.size() * row.factor()));
             }
@@ -128,6 +136,11 @@ final class InputSlopes {
 
     private void line(HeatLoss.Line line) {
         double weight = line.size() * line.factor();
+        host(line.part())
+                .filter(surface -> surface.exposure().factor() == line.factor())
+                .flatMap(InputSlopes::space)
+                .ifPresent(space ->
+                        add(slopes, space, weight * line.transmittance().middle()));
         if (line.part() instanceof HeatLoss.Part.OfSurface of) {
             Surface surface = of.surface();
             double u = line.transmittance().middle();
@@ -150,6 +163,35 @@ final class InputSlopes {
                 add(slopes, Other.FRAMES, line.factor() * each.frames().sumOfDouble(p -> p.area() * p.transmittance()));
             });
         }
+    }
+
+    /** The surface that a part is, or is in. */
+    private Optional<Surface> host(HeatLoss.Part part) {
+        if (part instanceof HeatLoss.Part.OfSurface plane) {
+            return Optional.of(plane.surface());
+        }
+        return part instanceof HeatLoss.Part.OfOpening pane
+                ? audit.shell()
+                        .surfaces()
+                        .detectOptional(
+                                each -> each.openings().contains(pane.opening().name()))
+                : Optional.empty();
+    }
+
+    /** The factor of the unheated space that a surface faces. */
+    private static Optional<HeatInput> space(Surface surface) {
+        return Optional.of(surface.exposure())
+                .filter(each -> each.kind() == Exposure.Kind.UNHEATED)
+                .map(each -> new OfSpace(each.neighbour()));
+    }
+
+    /** The factor that all of a bridge's loss follows; none where it loses heat elsewhere as well. */
+    private static Optional<HeatInput> space(BridgeRow row, BridgeResult result) {
+        ImmutableList<Optional<HeatInput>> spaces =
+                row.surfaces().collect(InputSlopes::space).distinct();
+        boolean frameElsewhere = result instanceof JunctionResult junction
+                && junction.setup().secondExposure().kind() != Exposure.Kind.UNHEATED;
+        return spaces.size() == 1 && !frameElsewhere ? spaces.getOnly() : Optional.empty();
     }
 
     private void ground() {

@@ -12,7 +12,8 @@ public sealed interface HeatInput {
             .thenComparing(input -> input instanceof OfMaterial of ? of.name() : "")
             .thenComparingDouble(input -> input instanceof OfMaterial of ? of.conductivity() : 0)
             .thenComparingInt(input -> input instanceof Other other ? other.ordinal() : 0)
-            .thenComparing(input -> input instanceof OfFramed of ? of.layer().toString() : "");
+            .thenComparing(input -> input instanceof OfFramed of ? of.layer().toString() : "")
+            .thenComparing(input -> input instanceof OfSpace of ? of.name() : "");
 
     /** What a layer's resistance follows. */
     static HeatInput of(Layer layer) {
@@ -43,6 +44,13 @@ public sealed interface HeatInput {
      * @param layer that has members
      */
     record OfFramed(Layer layer) implements HeatInput {}
+
+    /**
+     * The temperature factor of an unheated space.
+     *
+     * @param name of the space
+     */
+    record OfSpace(String name) implements HeatInput {}
 
     /** What is no material's conductivity. */
     enum Other implements HeatInput {

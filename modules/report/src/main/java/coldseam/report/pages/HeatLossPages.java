@@ -93,8 +93,8 @@ public final class HeatLossPages {
                         + " to either side (root of the sum of squares), and within "
                         + print.number(inputs.together(), d)
                         + " if all were off at once to one side. To first order, by the solved fields and the standards'"
-                        + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces, walls and"
-                        + " vents of crawl spaces, and psi and chi that the house file states count as they are given;"
+                        + " formulas. Left out: lengths and workmanship; what seams and corners between an unheated space"
+                        + " and other air owe to its temperature factor; walls and vents of crawl spaces, and psi and chi that the house file states count as they are given;"
                         + " what seams beside each other lose more than apart."));
         flow.add(Listing.<InputUncertainty.Input>empty()
                 .share(

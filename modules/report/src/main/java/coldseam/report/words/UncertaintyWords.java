@@ -20,6 +20,9 @@ public final class UncertaintyWords {
     }
 
     private static String name(HeatInput input) {
+        if (input instanceof HeatInput.OfSpace space) {
+            return "temperature factor of " + space.name();
+        }
         return input instanceof HeatInput.OfMaterial material ? material.name() : name((HeatInput.Other) input);
     }
 
