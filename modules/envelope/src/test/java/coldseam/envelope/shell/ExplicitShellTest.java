@@ -221,6 +221,13 @@ class ExplicitShellTest {
                 : s);
     }
 
+    /** Lets all walls of a box face the same. */
+    private void walls(String box, Exposure exposure) {
+        for (int i = 0; i < 4; i++) {
+            change(box + " wall " + i, Body.Use.WALL, exposure);
+        }
+    }
+
     @Test
     void twoBoxesApartAreTwoRooms() {
         box("a", 0, 0, 0);
@@ -279,6 +286,7 @@ class ExplicitShellTest {
                         s.assembly().orElseThrow(),
                         s.points().collect(name -> "x" + name).toArray(new String[0])));
         levels.set(0, new Body.Level("ground floor", -2.5, 0));
+        ground = -3;
         refusedOnce("\"a floor\": it and what it meets stand inside the room that \"xa floor\" bounds");
     }
 
@@ -438,8 +446,38 @@ class ExplicitShellTest {
         surfaces.clear();
         box("a", 0, 0, -3);
         levels.set(0, new Body.Level("ground floor", -2.5, 0));
-        change("a wall 2", Body.Use.WALL, Exposure.ground());
+        walls("a", Exposure.ground());
         assertTrue(build().closed());
+    }
+
+    /** It was as dry and as cold as one in the open, down to a cellar's floor. */
+    @Test
+    void aWallOutdoorsStandsNoDeeperInTheGroundThanAFootOfOne() {
+        ground = 1;
+        box("a", 0, 0, 0);
+        assertTrue(build().closed());
+        ground = 1.01;
+        assertEquals(4, refused().size());
+        assertTrue(refused()
+                .contains(
+                        "Surface \"a wall 2\": it faces outdoors from 0.500 m on, but the ground beside [4.000 m, 4.000 m] lies at"
+                                + " 1.010 m. Part it there and let what is below face the ground, or correct ground-level; ground that lies"
+                                + " lower beside some walls is given by points."));
+    }
+
+    /** The south wall stands in the open, beside it the ground rises to the north. */
+    @Test
+    void aWallOutdoorsIsPartedAlongASlope() {
+        box("a", 0, 0, 0);
+        for (int i = 0; i < 4; i++) {
+            Point3 foot = points.get("a" + i);
+            point("g" + i, foot.x(), foot.y(), foot.y() > 0 ? 1.01 : 0);
+            terrain.add("g" + i);
+        }
+        assertEquals(
+                Lists.immutable.of("a wall 1", "a wall 2", "a wall 3"),
+                refused().collect(fault -> fault.split("\"")[1]).toSortedList());
+        assertTrue(refused().getLast().endsWith("or correct the points of ground."));
     }
 
     @Test
@@ -466,6 +504,9 @@ class ExplicitShellTest {
         surface("high", Body.Use.WALL, high, "w", "e", "at1", "at0");
         change("low", Body.Use.WALL, lowFaces);
         change("high", Body.Use.WALL, highFaces);
+        if (highFaces.equals(Exposure.ground())) {
+            walls("a", highFaces);
+        }
         levels.set(0, new Body.Level("ground floor", 0.5 - ground, 0));
     }
 
@@ -503,7 +544,7 @@ class ExplicitShellTest {
         points.clear();
         // The floor's upper face lies 0.5 m over its outer one.
         box("a", 0, 0, -0.5 - depth);
-        change("a wall 2", Body.Use.WALL, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
+        walls("a", new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
         levels.set(0, new Body.Level("ground floor", -depth, 0));
         return build().edges()
                 .detect(edge -> edge.first().name().equals("a floor")
@@ -549,6 +590,9 @@ class ExplicitShellTest {
             box("b", place[0], place[1], place[2]);
             if (place[2] > 0) {
                 change("b floor", Body.Use.OVERHANG, Exposure.outdoors());
+            }
+            if (place[2] < 0) {
+                walls("b", Exposure.ground());
             }
             levels.set(0, new Body.Level("ground floor", Math.min(0, place[2]) + 0.5, 0));
             if (i < 4) {
@@ -645,7 +689,7 @@ class ExplicitShellTest {
                 point("g" + box + i, foot.x(), foot.y(), box.equals("a") ? 0 : 2);
                 terrain.add("g" + box + i);
             }
-            change(box + " wall 2", Body.Use.WALL, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
+            walls(box, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
         }
         levels.set(0, new Body.Level("lower room", -0.4, 0));
         levels.add(new Body.Level("higher room", 1.4, 0.5));

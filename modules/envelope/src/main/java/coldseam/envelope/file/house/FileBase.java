@@ -51,6 +51,9 @@ record FileBase(
 
         Position place) {
 
+    /** m under the ground, from which a floor is a cellar's, as for levels of a body by surfaces. */
+    private static final double DEEPEST = 0.5;
+
     /** Refuses an area where the base is the only one. */
     void checkMain(Faults faults) {
         if (area.isPresent()) {
@@ -59,6 +62,18 @@ record FileBase(
                     "only other-bases have an area; this base takes what they leave",
                     "an area",
                     "remove the key, or move this base to other-bases");
+        }
+    }
+
+    /** Refuses a level so far under the ground at the house's zero that the walls over it stand in that. */
+    void checkDepth(Faults faults) {
+        if (level < -DEEPEST) {
+            faults.add(
+                    place,
+                    "walls over a floor so far under the ground stand in it, of which nothing is said",
+                    Phrase.of(level, Dimension.LENGTH),
+                    Phrase.of(-DEEPEST, Dimension.LENGTH).and(" and more"),
+                    "give ground, its heights beside the lowest storey's corners, or kind: heated cellar with its depth");
         }
     }
 

@@ -104,6 +104,9 @@ sealed interface FileBody {
         default void check(Faults faults) {
             new StoreyChecks(storeys(), roof(), faults).check();
             base().checkMain(faults);
+            if (ground().isEmpty()) {
+                base().checkDepth(faults);
+            }
             StoreyOutlines lowest = storeys().getFirst().outlines();
             int corners = lowest.footprint().size();
             int heights = ground().size();

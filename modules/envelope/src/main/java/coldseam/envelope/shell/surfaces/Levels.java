@@ -1,6 +1,7 @@
 package coldseam.envelope.shell.surfaces;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
@@ -74,6 +75,9 @@ final class Levels {
                         upperFace(floor),
                         floor.inset()));
         ImmutableList<Facet> walls = facets.select(facet -> facet.use() == Body.Use.WALL);
+        if (faults.isEmpty()) {
+            walls.forEach(wall -> drowned(wall, faults));
+        }
         for (Body.Level level : levels.drop(1)) {
             if (walls.noneSatisfy(wall -> low(wall) <= level.height() + NEAR && high(wall) > level.height() + NEAR)) {
                 faults.add(
@@ -86,6 +90,29 @@ final class Levels {
                         walls.collectDouble(Levels::low).minIfEmpty(0),
                         walls.collectDouble(Levels::high).maxIfEmpty(0));
             }
+        }
+    }
+
+    /** Ground beside what is a cellar's floor, of which the wall over it would know nothing. */
+    private void drowned(Facet wall, ShellFaults faults) {
+        double floor = floors.select(each -> Math.abs(low(each) - low(wall)) <= NEAR)
+                .collectDouble(Levels::upperFace)
+                .maxIfEmpty(low(wall));
+        Vertex deepest = wall.outline()
+                .maxBy(corner -> terrain.at(corner) - Math.max(corner.point().z(), floor));
+        double foot = Math.max(deepest.point().z(), floor);
+        if (wall.exposure().kind() == Exposure.Kind.OUTDOORS && foot < terrain.at(deepest) - CELLAR) {
+            faults.surface(
+                    wall.name(),
+                    ": it faces outdoors from %.3f m on, but the ground beside [%.3f m, %.3f m] lies at %.3f m. Part it there and"
+                            + " let what is below face the ground, or correct %s.",
+                    foot,
+                    deepest.point().x(),
+                    deepest.point().y(),
+                    terrain.at(deepest),
+                    terrain.line().isEmpty()
+                            ? "ground-level; ground that lies lower beside some walls is given by points"
+                            : "the points of ground");
         }
     }
 
