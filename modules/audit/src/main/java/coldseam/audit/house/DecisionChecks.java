@@ -82,6 +82,16 @@ final class DecisionChecks {
                                 "another build-up can be computed",
                                 option.name() + ": " + fault,
                                 "correct it, or describe the whole assembly and name it"));
+                if (placed.decision().about() instanceof About.OfAssembly of) {
+                    FoundChecks.checkOption(
+                            loaded,
+                            shell,
+                            of.assembly(),
+                            other.assembly(),
+                            option.name(),
+                            placed.options().get(index),
+                            faults);
+                }
             }
             if (same(placed.decision(), option)) {
                 faults.add(

@@ -12,6 +12,7 @@ import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Whether what carries an old house is the same in the build-up that is found and in the one that is planned round it. */
@@ -35,10 +36,38 @@ final class FoundChecks {
                                 kept(
                                         was,
                                         loaded.house().assemblies().get(planned),
+                                        planned,
                                         loaded.foundAssemblies().get(planned),
                                         faults);
                             }
                         })));
+    }
+
+    /** Adds a fault for each layer that carries, stays, and is not in another build-up that might be chosen. */
+    static void checkOption(
+            LoadedHouse loaded,
+            Shell shell,
+            String planned,
+            Assembly option,
+            String name,
+            Position place,
+            Faults faults) {
+        loaded.house()
+                .retrofit()
+                .filter(old ->
+                        shell.surfaces().anySatisfy(surface -> stays(surface, old) && surface.isBuiltAs(planned)))
+                .ifPresent(old -> {
+                    Optional<Assembly> found = old.found()
+                            .flatMap(each ->
+                                    Optional.ofNullable(each.assemblies().get(planned)));
+                    Assembly described = loaded.house().assemblies().get(planned);
+                    // Some of what is described may be new.
+                    boolean keepsSome = structure(described)
+                            .anySatisfy(layer -> structure(option).anySatisfy(each -> holds(each, layer)));
+                    if (found.isPresent() || !keepsSome) {
+                        kept(found.orElse(described), option, name, place, faults);
+                    }
+                });
     }
 
     private static boolean stays(Surface surface, Retrofit old) {
@@ -46,16 +75,16 @@ final class FoundChecks {
         return surface.staysIn(old) && (under || !old.takesDown(ROOF));
     }
 
-    private static void kept(Assembly was, Assembly planned, Position place, Faults faults) {
+    private static void kept(Assembly was, Assembly planned, String name, Position place, Faults faults) {
         ImmutableList<Layer> carries = structure(planned);
         structure(was)
                 .reject(layer -> carries.anySatisfy(each -> holds(each, layer)))
                 .forEach(
                         layer -> faults.add(
                                 place,
-                                "what carries stays as it was found, unless it is built new",
+                                "what carries stays as it is, unless it is built new",
                                 said(layer).and(" in \"" + was.name() + "\""),
-                                said(carries).and(" in \"" + planned.name() + "\""),
+                                said(carries).and(" in \"" + name + "\""),
                                 "correct one of the two, give what comes off another role, or name its surfaces under built-new"));
     }
 
