@@ -1,5 +1,6 @@
 package coldseam.audit.assumed;
 
+import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.Assembly;
@@ -25,6 +26,9 @@ import org.eclipse.collections.api.list.MutableList;
 public final class OldParts {
 
     private static final String OLD = "old ";
+
+    /** The length of a detail that draws a roof past its wall. */
+    private static final String OVERHANG = "overhang";
 
     private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
 
@@ -148,14 +152,12 @@ public final class OldParts {
                             .select(each -> each.layers().notEmpty()))
                     .orElse(Lists.immutable.empty()));
 
-    /** Edges of what stays that are built by details of the house's own, which say of nothing that it comes down for them. */
+    /** Edges of what stays that are built by details of the house's own, which alone say what comes down for them. */
     public static final Assumption<JunctionRow> BUILT_ROUND = audit -> OfHouse.old(
             audit,
             old -> audit.junctions()
-                    .select(row -> row.sheet().filter(OwnWord::takesNothingDown).isPresent()
+                    .select(row -> row.sheet().filter(OwnWord::isOwn).isPresent()
                             && row.surfaces().anySatisfy(each -> each.staysIn(old))));
-
-    private static final String OVERHANG = "overhang";
 
     /** Edges of flat roofs that stay, by details that draw nothing of them past the wall. */
     public static final Assumption<JunctionRow> NO_OVERHANG = audit -> OfHouse.old(
@@ -170,6 +172,12 @@ public final class OldParts {
                                             .parameters()
                                             .noneSatisfy(length -> length.name().equals(OVERHANG)))
                                     .isPresent()));
+
+    /** Seams as found by details or drawings of the house's own: the worse those are, the more the work seems to save. */
+    public static final Assumption<AsFound.Seam> FOUND_BY_ITS_OWN = audit -> audit.found()
+            .map(found -> found.seams()
+                    .select(seam -> seam.sheet().filter(OwnWord::isOwn).isPresent()))
+            .orElse(Lists.immutable.empty());
 
     private OldParts() {}
 
@@ -220,9 +228,15 @@ public final class OldParts {
 
     private static Removed removed(Assembly found, Assembly planned) {
         MutableList<Layer> there = planned.layers().toList();
-        return new Removed(
-                found,
-                found.layers().reject(layer -> there.removeIf(each -> staysIn(layer, each)) || isSpaceAlone(layer)));
+        return new Removed(found, found.layers().reject(layer -> takes(there, layer) || isSpaceAlone(layer)));
+    }
+
+    /** Whether a layer is among those that are planned, of which it takes the thinnest: of two sheets the other stays for the other. */
+    private static boolean takes(MutableList<Layer> planned, Layer layer) {
+        return planned.select(each -> staysIn(layer, each))
+                .minByOptional(Layer::thickness)
+                .filter(planned::remove)
+                .isPresent();
     }
 
     /** Whether a layer is there still, its space filled or not. */

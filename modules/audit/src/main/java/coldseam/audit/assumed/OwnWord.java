@@ -112,9 +112,8 @@ public final class OwnWord {
         return sheet.result().detail();
     }
 
-    static boolean takesNothingDown(BridgeSheet<?> sheet) {
-        Detail detail = detail(sheet);
-        return detail.own() && detail.suits().takesDown().isEmpty();
+    static boolean isOwn(BridgeSheet<?> sheet) {
+        return detail(sheet).own();
     }
 
     private static boolean isByHand(Detail detail) {

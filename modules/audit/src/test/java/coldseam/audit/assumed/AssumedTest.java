@@ -432,6 +432,17 @@ class AssumedTest {
         assertEquals(Lists.immutable.empty(), in(Sample.yaml(), WindowsAndDoors.FOUND_WITHOUT_SOURCE));
     }
 
+    /** The thinner of two sheets was taken for both, and the other came off. */
+    @Test
+    void whatIsPlannedAsItWasFoundStays() {
+        String house = Sample.yaml()
+                        .replace(
+                                "    - {material: polyisocyanurate board",
+                                "    - {material: bitumen sheet, thickness: 4 mm, role: membrane}\n    - {material: polyisocyanurate board")
+                + "retrofit: {found: {assemblies: {roof: roof}}}\n";
+        assertEquals(Lists.immutable.empty(), in(house, OldParts.REMOVED));
+    }
+
     @Test
     void ownPsisAreTold() {
         assertEquals(

@@ -14,6 +14,7 @@ import static coldseam.files.quantity.Dimension.TRANSMITTANCE;
 import static coldseam.files.quantity.UnitSystem.SI;
 import static coldseam.files.quantity.UnitSystem.US;
 
+import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.assumed.AirAndGround;
@@ -279,7 +280,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             all(
                     OldParts.BUILT_ROUND,
                     (rows, say) -> "that nothing old comes down for " + length(rows, say)
-                            + " of seams by details of its own (they take nothing down)"),
+                            + " of seams by details of its own (they take " + AssumedWords.down(rows) + ")"),
             all(
                     OldParts.NO_OVERHANG,
                     (rows, say) -> "that the old flat roof stands out nowhere past its walls, " + length(rows, say)
@@ -494,7 +495,12 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     WindowsAndDoors.FOUND_WITHOUT_SOURCE,
                     (openings, say) -> "the U of "
                             + Phrases.count(openings.size(), "window or door", "windows and doors")
-                            + " as found without a source"));
+                            + " as found without a source"),
+            all(
+                    OldParts.FOUND_BY_ITS_OWN,
+                    (seams, say) -> "what "
+                            + say.say(seams.sumOfDouble(AsFound.Seam::length), LENGTH)
+                            + " of seams lost as they were found, by details of its own"));
 
     private static <E> AssumedWords<E> each(Assumption<E> of, BiFunction<E, Phrases, String> part) {
         return new AssumedWords<>(of, (all, say) -> all.collect(one -> part.apply(one, say)));
@@ -533,6 +539,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             case ROOF -> "roof";
             default -> "ground";
         };
+    }
+
+    private static String down(ImmutableList<JunctionRow> rows) {
+        ImmutableList<String> parts = rows.flatCollect(row -> row.sheet()
+                        .map(sheet -> sheet.result().detail().suits().takesDown())
+                        .orElseThrow())
+                .distinct();
+        return parts.isEmpty() ? "nothing down" : "down nothing but the " + Phrases.listed(parts);
     }
 
     private static String length(ImmutableList<JunctionRow> rows, Phrases say) {
