@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.engine.Unknown;
+import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
@@ -52,7 +53,7 @@ public record CompareWords(UnitSystem units) {
 
     private ImmutableList<String> lines(Alternative each, Alternative.Built built) {
         MutableList<String> lines = Lists.mutable.empty();
-        lines.add("the house loses " + heat(built.more()) + ": " + standing(built.standing())
+        lines.add("the house loses " + heat(built.more()) + against(built) + ": " + standing(built.standing())
                 + (each.asGood().notEmpty()
                         ? ", and as good as "
                                 + each.asGood().collect(units::told).makeString(", ")
@@ -76,6 +77,16 @@ public record CompareWords(UnitSystem units) {
             lines.add("no set of the front has it");
         }
         return lines.toImmutable();
+    }
+
+    /** What nobody would build is no measure of what is saved. */
+    private static String against(Alternative.Built built) {
+        return built.changes()
+                        .vanish()
+                        .flatCollect(Finding::breaches)
+                        .anySatisfy(breach -> breach.evidence() instanceof DetailNotChosenRule.Found)
+                ? " than with the worst option, which stands in while nobody has chosen"
+                : "";
     }
 
     /**
