@@ -2,7 +2,6 @@ package coldseam.report.words;
 
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Upkeep;
-import coldseam.junctions.hand.HandDrawing;
 import coldseam.options.UpkeepChange;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -30,9 +29,9 @@ public final class UpkeepWords {
     /** What a detail asks for, or that it asks for nothing. */
     public static ImmutableList<String> of(Detail detail, ImmutableList<Upkeep> asked) {
         ImmutableList<String> said = asked.collect(UpkeepWords::says);
-        if (detail.drawing() instanceof HandDrawing) {
+        if (detail.own()) {
             return said.newWith((said.isEmpty() ? "Not known" : "What else it asks for is not known")
-                    + ": its section is drawn by hand.");
+                    + ": it is not of the catalogue.");
         }
         return said.isEmpty() ? said.newWith("None of its own: what is drawn lies covered.") : said;
     }
