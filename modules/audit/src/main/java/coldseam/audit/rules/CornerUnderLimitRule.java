@@ -7,6 +7,7 @@ import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
+import coldseam.envelope.Limits;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -50,12 +51,12 @@ public final class CornerUnderLimitRule extends ColdMeetingRule<VertexRow, Verte
         return row.sheet().orElseThrow();
     }
 
-    /** Whether an edge of it is found cold by itself; a broken one need not be, so that of the corner's mould nothing is said. */
+    /** Whether an edge of it is found cold by itself. One that is merely broken may stay warm, and its finding tells of no mould. */
     @Override
     boolean follows(Facts facts, VertexSheet corner) {
         return facts.sheets()
                 .anySatisfy(sheet -> corner.edges().contains(sheet.id())
-                        && sheet.temperatureFactor() < facts.mould().need());
+                        && Limits.under(sheet.temperatureFactor(), facts.mould().need()));
     }
 
     @Override

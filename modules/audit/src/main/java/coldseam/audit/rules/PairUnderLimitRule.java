@@ -5,6 +5,7 @@ import coldseam.audit.PairRow;
 import coldseam.audit.PairSheet;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.envelope.Limits;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -36,8 +37,9 @@ public final class PairUnderLimitRule extends ColdMeetingRule<PairRow, PairSheet
 
     @Override
     boolean follows(Facts facts, PairSheet pair) {
-        return Math.min(pair.one().temperatureFactor(), pair.other().temperatureFactor())
-                < facts.mould().need();
+        return Limits.under(
+                Math.min(pair.one().temperatureFactor(), pair.other().temperatureFactor()),
+                facts.mould().need());
     }
 
     @Override
