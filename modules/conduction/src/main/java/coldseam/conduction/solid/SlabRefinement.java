@@ -30,7 +30,7 @@ final class SlabRefinement {
         static final Way MIDDLE = new Way(0, 0.5, 0.14, 0.06, 0.2, -0.2);
         private static final Way AT_A_SIDE = new Way(0.25, 0.15, 0.084, 0.06, 0.3, 0.18);
 
-        /** Of a piece; none where it is too thin for any. */
+        /** Of a piece; in the middle, too, where it is too thin for the other. */
         static Way of(Piece piece, double thickness) {
             double lean = Math.abs(piece.lean);
             Way way = lean > AT_A_SIDE.lean ? AT_A_SIDE : lean > LEANING.lean ? LEANING : MIDDLE;

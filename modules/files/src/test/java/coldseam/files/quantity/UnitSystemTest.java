@@ -15,8 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UnitSystemTest {
 
-    // Inches by 25.4 mm, by hand: 300 mm are 11.81 in, 1.6 % from a foot; 40 mm are 1.575 in, 4.8 % from an inch and a
-    // half.
     /** A rule in the units it is written in: 3 ft of a code were "914.4 mm", the trade's 150 mm "5 7/8 in". */
     @Test
     void whatARuleNamesComesEvenInItsOwnUnits() {
@@ -28,6 +26,8 @@ class UnitSystemTest {
         assertEquals("6 in (150 mm)", UnitSystem.US.rule(0.15, Dimension.THICKNESS, UnitSystem.SI));
     }
 
+    // Inches by 25.4 mm, by hand: 300 mm are 11.81 in, 1.6 % from a foot; 40 mm are 1.575 in, 4.8 % from an inch and a
+    // half.
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
