@@ -1,9 +1,7 @@
 package coldseam.audit;
 
-import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Upkeep;
@@ -70,8 +68,6 @@ public record Audit(
 
     /** What layers in sight and the chosen details ask to be looked after, in the order of its list. */
     public ImmutableList<UpkeepItem> upkeep() {
-        ImmutableList<Surface> built =
-                shell.surfaces().select(each -> each.assembly().isPresent());
         ImmutableList<BridgeSheet<?>> chosen = Lists.immutable
                 .<BridgeSheet<?>>ofAll(sheets)
                 .newWithAll(pointSheets)
@@ -79,13 +75,9 @@ public record Audit(
         return Upkeep.all()
                 .collect(each -> new UpkeepItem(
                         each,
-                        built.select(surface -> asked(surface).contains(each)),
+                        shell.surfaces().select(surface -> Upkeep.of(surface).contains(each)),
                         chosen.select(sheet -> sheet.result().upkeep().contains(each))))
                 .reject(item -> item.places().isEmpty());
-    }
-
-    private static ImmutableList<Upkeep> asked(Surface surface) {
-        return Upkeep.of(surface.assembly().orElseThrow(), surface.exposure().kind() == Exposure.Kind.OUTDOORS);
     }
 
     /** Every edge, then every set of points. */

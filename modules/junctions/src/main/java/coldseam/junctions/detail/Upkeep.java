@@ -1,8 +1,11 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.Default;
 import coldseam.files.Noun;
 import coldseam.files.ResourceFolder;
@@ -97,16 +100,20 @@ public record Upkeep(String look, String often) {
         return RULES.select(rule -> rule.asks(detail, pieces)).collect(Upkeep::of);
     }
 
-    /**
-     * What a surface's layers ask for.
-     *
-     * @param inTheOpen whether rain, frost and sun reach its outermost layer
-     */
-    public static ImmutableList<Upkeep> of(Assembly assembly, boolean inTheOpen) {
-        ImmutableList<Rule> face = inTheOpen ? RULES.select(rule -> rule.asksOf(assembly)) : Lists.immutable.empty();
+    /** What a surface's layers ask for; nothing where none are given. */
+    public static ImmutableList<Upkeep> of(Surface surface) {
+        return surface.assembly().map(built -> of(surface, built)).orElse(Lists.immutable.empty());
+    }
+
+    private static ImmutableList<Upkeep> of(Surface surface, Assembly built) {
+        boolean inTheOpen = surface.exposure().kind() == Exposure.Kind.OUTDOORS;
+        // Nobody paints boards under a floor, and what lies on them is laid to be walked on.
+        boolean boardsInside =
+                built.insulatedInside() && surface.use() != Body.Use.FLOOR && surface.use() != Body.Use.OVERHANG;
+        ImmutableList<Rule> face = inTheOpen ? RULES.select(rule -> rule.asksOf(built)) : Lists.immutable.empty();
         return RULES.select(rule -> face.contains(rule)
                         || inTheOpen && face.isEmpty() && rule.file().otherwise()
-                        || rule.file().inside() && assembly.insulatedInside())
+                        || boardsInside && rule.file().inside())
                 .collect(Upkeep::of);
     }
 

@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
+import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Side;
+import coldseam.envelope.shell.Surface;
 import coldseam.junctions.catalogue.CatalogueFile;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -54,9 +59,30 @@ class UpkeepTest {
                 material, 0.1, role, Optional.empty(), Optional.empty(), Optional.empty(), Sets.immutable.empty());
     }
 
-    private static ImmutableList<String> asked(Assembly assembly, boolean inTheOpen) {
-        return Upkeep.of(assembly, inTheOpen).collect(Upkeep::look);
+    private static Surface surface(Assembly assembly, Body.Use use, Exposure exposure) {
+        return new Surface(
+                "north",
+                "north",
+                Side.NORTH,
+                use,
+                Optional.of(assembly),
+                exposure,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                new Point3(0, 1, 0),
+                1,
+                1,
+                0,
+                Lists.immutable.empty(),
+                "");
     }
+
+    private static ImmutableList<String> asked(Assembly assembly, Exposure exposure) {
+        return Upkeep.of(surface(assembly, Body.Use.WALL, exposure)).collect(Upkeep::look);
+    }
+
+    private static final Exposure OUTDOORS = Exposure.outdoors();
+    private static final Exposure LOFT = new Exposure(Exposure.Kind.UNHEATED, "loft", 0.9);
 
     @Test
     void everyRuleAndEachOfItsWordsAsksSomething() {
@@ -66,8 +92,8 @@ class UpkeepTest {
                 Upkeep.all()
                         .reject(rule ->
                                 ALL.anySatisfy(detail -> Upkeep.of(detail).contains(rule))
-                                        || faces.anySatisfy(
-                                                face -> Upkeep.of(face, true).contains(rule))));
+                                        || faces.anySatisfy(face -> Upkeep.of(surface(face, Body.Use.WALL, OUTDOORS))
+                                                .contains(rule))));
         ImmutableList<String> pieces =
                 ALL.flatCollect(detail -> detail.drawing().pieces());
         assertEquals(
@@ -121,21 +147,22 @@ class UpkeepTest {
 
     @Test
     void layersInSightAsk() {
-        assertTrue(asked(outermost("softwood"), true).getOnly().startsWith("Look over timber"));
-        assertTrue(asked(outermost("clay roof tile"), true).getOnly().startsWith("Look from the ground"));
-        assertTrue(asked(outermost("concrete paving"), true).getOnly().startsWith("Pull seedlings"));
-        assertTrue(asked(outermost("boards of larch"), true).getOnly().startsWith("Ask the maker"));
-        assertEquals(Lists.immutable.empty(), asked(outermost("softwood"), false));
+        assertTrue(asked(outermost("softwood"), OUTDOORS).getOnly().startsWith("Look over timber"));
+        assertTrue(asked(outermost("clay roof tile"), OUTDOORS).getOnly().startsWith("Look from the ground"));
+        assertTrue(asked(outermost("concrete paving"), OUTDOORS).getOnly().startsWith("Pull seedlings"));
+        assertTrue(asked(outermost("boards of larch"), OUTDOORS).getOnly().startsWith("Ask the maker"));
+        assertEquals(Lists.immutable.empty(), asked(outermost("softwood"), LOFT));
     }
 
     @Test
-    void boardsInsideAskWhateverTheWallFaces() {
+    void boardsInsideAskWhateverTheWallFacesAndNotUnderAFloor() {
         Assembly inside = assembly(
                 layer("gypsum plaster", Role.FINISH),
                 layer("mineral foam board", Role.INSULATION),
                 layer("old solid brick", Role.STRUCTURE));
-        assertTrue(asked(inside, false).getOnly().startsWith("Paint boards indoors"));
-        assertTrue(asked(inside, true).getFirst().startsWith("Look for open joints"));
-        assertEquals(2, asked(inside, true).size());
+        assertTrue(asked(inside, LOFT).getOnly().startsWith("Paint boards indoors"));
+        assertTrue(asked(inside, OUTDOORS).getFirst().startsWith("Look for open joints"));
+        assertEquals(2, asked(inside, OUTDOORS).size());
+        assertEquals(Lists.immutable.empty(), Upkeep.of(surface(inside, Body.Use.FLOOR, Exposure.ground())));
     }
 }
