@@ -60,9 +60,12 @@ class DecisionChecksTest {
                 "4:5: a decision is about something of this house; got \"one wall\", which means no junction and no point"
                         + " of it; correct kinds and surfaces, or remove it",
                 "4:27: the name of a surface, an opening or a seam of this house; got \"ground floor south walls\";"
-                        + " allowed: one of ground floor south wall, ground floor east wall, ground floor north wall, ground floor"
-                        + " west wall, upper floor south wall, terrace over ground floor, lowest floor, upper floor east wall, upper"
-                        + " floor north wall, upper floor west wall, attic south wall, lower roof over upper floor and 12 more;"
+                        + " allowed: one of lowest floor, ground floor south wall, ground floor east wall, ground floor "
+                        + "north wall, ground floor west wall, upper floor south wall, upper floor east wall, upper floor "
+                        + "north wall, upper floor west wall, attic south wall, attic east wall, attic north wall, attic "
+                        + "west wall, gable over attic east wall, gable over attic west wall, terrace over ground floor, "
+                        + "lower roof over upper floor, \"roof, south slope\", \"roof, north slope\", front door, living "
+                        + "room window, kitchen window, terrace door, bedroom window;"
                         + " did you mean \"ground floor south wall\"?");
     }
 
