@@ -2,6 +2,7 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
@@ -154,7 +155,15 @@ public enum TypicalBuild {
         if (!inside.contains(kind.bands().get(which)) || usual.insulatedInside()) {
             return usual;
         }
-        return assembly(BuildUps.insulatedInside(kind.faces().get(which)));
+        JunctionKind.Typical typical = kind.typical();
+        BuildUps built = BuildUps.all()
+                .get(which == 0 ? typical.first() : typical.second().orElse(typical.first()));
+        BridgeKind.Facing faces = kind.faces().get(which);
+        // What is framed in either build, as a dormer's cheek is, is no old masonry.
+        return assembly(
+                framed(built.masonry()) && framed(built.frame())
+                        ? BuildUps.frameInsulatedInside(faces)
+                        : BuildUps.insulatedInside(faces));
     }
 
     /**
