@@ -57,7 +57,7 @@ class BoardsInsideTest {
                         "existing-slab-edge-inner-boards-apart",
                         "gable-cold-loft-inner-boards-end-below",
                         "head-inner-bare",
-                        "intermediate-floor-joist-bays-bare",
+                        "intermediate-floor-slab-through",
                         "jamb-inner-bare-reveal",
                         "outside-corner-solid-post",
                         "sill-inner-bare",
