@@ -171,6 +171,12 @@ class EveryKindArisesTest {
         look("neighbours", box, FOOTPRINT, IN_TWO, BOX_WALLS, """
                     walls: {all: wall, side 1: {assembly: wall, faces: garage}, east: {assembly: party wall, faces: next door}}
                 """);
+        look(
+                "past a neighbour",
+                box,
+                BOX_WALLS,
+                "    walls: {all: wall, east: {assembly: party wall, faces: next door}}\n"
+                        + UPPER_FLOOR.formatted("wall"));
         String inside = box.replace("footprint-line: structure", "footprint-line: inner face");
         look("beside", inside, FOOTPRINT, IN_TWO, BOX_WALLS, "    walls: {all: wall, side 1: stud wall}\n");
         look("above", inside, BOX_WALLS, BOX_WALLS + UPPER_FLOOR.formatted("stud wall"));

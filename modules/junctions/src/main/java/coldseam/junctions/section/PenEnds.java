@@ -2,6 +2,7 @@ package coldseam.junctions.section;
 
 import coldseam.conduction.Point;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Role;
 import coldseam.junctions.kind.Chart;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,24 @@ record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
     private static PenEnds surface(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start) {
         Band band = scene.second().orElseThrow();
         Geometry end = across(scene, Chart.Cut.SECOND_AWAY, band, cuts);
-        if (band.exposure().factor() > 0 || !scene.chart().crossing()) {
+        if (band.exposure().factor() > 0) {
             return of(start, end);
+        }
+        if (!scene.chart().crossing()) {
+            // The line may leave at the face to the neighbour's rooms, or through boards that stand on his roof: over a
+            // third of
+            // their depth from their end, whose own face is no narrow place.
+            double at = cuts.getOrDefault(Chart.Cut.SECOND_AWAY, 0.0);
+            Band first = scene.first();
+            double foot = (first.inside(Role.INSULATION) - first.outside(Role.INSULATION)) / 3;
+            return of(
+                    start,
+                    end.union(Shapes.line(
+                                    scene.chart().at(band.outside(), 0),
+                                    scene.chart().at(band.outside(), at)))
+                            .union(Shapes.line(
+                                    scene.chart().at(first.inside(Role.INSULATION), foot),
+                                    scene.chart().at(first.outside(Role.INSULATION), foot))));
         }
         // Behind a party wall it is as warm as here: the line may leave at the neighbour's side, or in a lining of the
         // wall.

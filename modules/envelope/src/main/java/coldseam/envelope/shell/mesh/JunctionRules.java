@@ -56,7 +56,11 @@ final class JunctionRules {
         boolean partyA = a.exposure().kind() == Exposure.Kind.PARTY;
         boolean partyB = b.exposure().kind() == Exposure.Kind.PARTY;
         if (partyA || partyB) {
-            return partyA && partyB ? Optional.empty() : ordered(JunctionKind.PARTY_WALL, one, other, partyA);
+            boolean inOnePlane = a.use() == Body.Use.WALL
+                    && b.use() == Body.Use.WALL
+                    && planes.angle(one, other, from, to) == Vectors.STRAIGHT;
+            JunctionKind kind = inOnePlane ? JunctionKind.WALL_PAST_NEIGHBOUR : JunctionKind.PARTY_WALL;
+            return partyA && partyB ? Optional.empty() : ordered(kind, one, other, partyA);
         }
         double angle = planes.angle(one, other, from, to);
         // The facet of lower rank is the first band: floors and decks before roofs before walls.
