@@ -44,13 +44,12 @@ public final class OldParts {
     public static final Assumption<JunctionRow> SLABS = audit -> OfHouse.old(
             audit,
             old -> audit.junctions()
-                    .select(row ->
-                            row.edge().internalFloor(audit.house().body()).isEmpty()
-                                    && row.sheet()
-                                            .filter(sheet ->
-                                                    drawsSlab(sheet.result().detail()))
-                                            .isPresent()
-                                    && row.surfaces().anySatisfy(each -> isOfMasonry(each) && each.staysIn(old))));
+                    .select(row -> row.edge().meetsFloor()
+                            && row.edge().internalFloor(audit.house().body()).isEmpty()
+                            && row.sheet()
+                                    .filter(sheet -> drawsSlab(sheet.result().detail()))
+                                    .isPresent()
+                            && row.surfaces().anySatisfy(each -> isOfMasonry(each) && each.staysIn(old))));
 
     /** Heads over which a lintel is drawn of concrete in old masonry. */
     public static final Assumption<JunctionRow> LINTELS = audit -> OfHouse.old(

@@ -143,7 +143,12 @@ public record Edge(
 
     /** What the internal floor that meets it is of; empty where none does, and where nothing says. */
     public Optional<Body.InternalFloor> internalFloor(Body body) {
-        return floorThickness > 0 || kind.threshold() ? body.internalFloor(storeyOnFloor()) : Optional.empty();
+        return meetsFloor() ? body.internalFloor(storeyOnFloor()) : Optional.empty();
+    }
+
+    /** Whether an internal floor of its own meets it, and not what carries the deck before it, gone on as the floor. */
+    public boolean meetsFloor() {
+        return floorThickness > 0 || kind.threshold();
     }
 
     /** Name of the storey on the internal floor that meets it, where one does: behind a deck or under a door, that of the wall. */
