@@ -38,7 +38,7 @@ record PenEnds(ImmutableList<Geometry> places, Optional<Geometry> arrivesIn) {
             return of(start, end);
         }
         if (!scene.chart().crossing()) {
-            // The line may leave at the face to the neighbour's rooms, or through boards that stand on his roof: over a
+            // The line may leave at the face to the neighbour's rooms, or through boards that stand on his roof: a
             // third of
             // their depth from their end, whose own face is no narrow place.
             double at = cuts.getOrDefault(Chart.Cut.SECOND_AWAY, 0.0);
