@@ -135,34 +135,6 @@ public sealed interface Body {
             Optional<LowerRoof> lowerRoof,
             Optional<Base> base) {
 
-        /** One of whose floor nothing says what it is of. */
-        public Storey(
-                String name,
-                ImmutableList<Point2> footprint,
-                ImmutableList<ImmutableList<Point2>> courts,
-                double height,
-                ImmutableList<Wall> walls,
-                Optional<String> terrace,
-                boolean terraceIsWalkedOn,
-                Optional<String> overhang,
-                double floorThickness,
-                Optional<LowerRoof> lowerRoof,
-                Optional<Base> base) {
-            this(
-                    name,
-                    footprint,
-                    courts,
-                    height,
-                    walls,
-                    terrace,
-                    terraceIsWalkedOn,
-                    overhang,
-                    floorThickness,
-                    Optional.empty(),
-                    lowerRoof,
-                    base);
-        }
-
         /** The footprint, then the courts. */
         public ImmutableList<ImmutableList<Point2>> outlines() {
             return Lists.immutable.of(footprint).newWithAll(courts);
@@ -434,13 +406,7 @@ public sealed interface Body {
      * @param floorThickness m, of the internal floor; zero for the lowest
      * @param floor what that floor is of; empty where nothing says
      */
-    record Level(String name, double height, double floorThickness, Optional<InternalFloor> floor) {
-
-        /** One of which nothing says what it is of. */
-        public Level(String name, double height, double floorThickness) {
-            this(name, height, floorThickness, Optional.empty());
-        }
-    }
+    record Level(String name, double height, double floorThickness, Optional<InternalFloor> floor) {}
 
     /**
      * One explicit surface.

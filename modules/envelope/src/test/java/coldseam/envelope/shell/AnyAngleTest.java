@@ -77,6 +77,7 @@ class AnyAngleTest {
                 s.terraceIsWalkedOn(),
                 s.overhang(),
                 s.floorThickness(),
+                s.floor(),
                 s.lowerRoof().map(roof -> moved(roof, way)),
                 s.base());
     }

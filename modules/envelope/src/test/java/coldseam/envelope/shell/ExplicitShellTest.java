@@ -26,7 +26,8 @@ class ExplicitShellTest {
     private final MutableList<Body.ExplicitSurface> surfaces = Lists.mutable.empty();
 
     /** The slab's underside lies at 0 m. */
-    private final MutableList<Body.Level> levels = Lists.mutable.of(new Body.Level("ground floor", 0.5, 0));
+    private final MutableList<Body.Level> levels =
+            Lists.mutable.of(new Body.Level("ground floor", 0.5, 0, Optional.empty()));
 
     /** m, z of the ground all round. */
     private double ground;
@@ -285,7 +286,7 @@ class ExplicitShellTest {
                         s.use(),
                         s.assembly().orElseThrow(),
                         s.points().collect(name -> "x" + name).toArray(new String[0])));
-        levels.set(0, new Body.Level("ground floor", -2.5, 0));
+        levels.set(0, new Body.Level("ground floor", -2.5, 0, Optional.empty()));
         ground = -3;
         refusedOnce("\"a floor\": it and what it meets stand inside the room that \"xa floor\" bounds");
     }
@@ -293,11 +294,11 @@ class ExplicitShellTest {
     @Test
     void levelsFitTheBody() {
         box("a", 0, 0, 0);
-        levels.set(0, new Body.Level("ground floor", 0, 0));
+        levels.set(0, new Body.Level("ground floor", 0, 0, Optional.empty()));
         refusedOnce(
                 "Level \"ground floor\": it lies at 0.000 m, but the upper face of the lowest floor, \"a floor\", at 0.500 m");
-        levels.set(0, new Body.Level("ground floor", 0.5, 0));
-        levels.add(new Body.Level("attic", 3, 0.3));
+        levels.set(0, new Body.Level("ground floor", 0.5, 0, Optional.empty()));
+        levels.add(new Body.Level("attic", 3, 0.3, Optional.empty()));
         refusedOnce("Level \"attic\": it lies at 3.000 m, where no wall reaches; walls go from 0.000 m to 3.000 m");
     }
 
@@ -343,7 +344,7 @@ class ExplicitShellTest {
             String assembly = uses[i] == Body.Use.WALL ? "wall" : uses[i] == Body.Use.FLOOR ? "slab" : "roof";
             surface("side " + i, uses[i], assembly, "s" + j, "s" + i, "n" + i, "n" + j);
         }
-        levels.add(new Body.Level("towers", 3, 0.3));
+        levels.add(new Body.Level("towers", 3, 0.3, Optional.empty()));
         Shell shell = build();
         ShellBuilderTest.assertClosed(shell);
         assertEquals(
@@ -357,7 +358,7 @@ class ExplicitShellTest {
         assertEquals(9.2 * 7.2 + 2 * 2.2 * 7.2, shell.floorArea(), 1e-6);
         ShellPropertiesTest.assertSetBacks(shell);
         // The terrace, 2 m high and 0.45 m thick, covers what lies under a level of 1.8 m.
-        levels.set(1, new Body.Level("towers", 1.8, 0.3));
+        levels.set(1, new Body.Level("towers", 1.8, 0.3, Optional.empty()));
         Shell lower = build();
         assertEquals("ground floor", ShellBuilderTest.surface(lower, "side 4").storey());
         assertEquals("towers", ShellBuilderTest.surface(lower, "side 2").storey());
@@ -425,11 +426,11 @@ class ExplicitShellTest {
     @Test
     void aFloorOnTheGroundLiesNoHigherThanItsFill() {
         box("a", 0, 0, 1.2);
-        levels.set(0, new Body.Level("ground floor", 1.7, 0));
+        levels.set(0, new Body.Level("ground floor", 1.7, 0, Optional.empty()));
         assertTrue(build().closed());
         surfaces.clear();
         box("a", 0, 0, 1.21);
-        levels.set(0, new Body.Level("ground floor", 1.71, 0));
+        levels.set(0, new Body.Level("ground floor", 1.71, 0, Optional.empty()));
         refusedOnce(
                 "\"a floor\": it lies on the ground, but its underside is at 1.210 m",
                 "at 0.000 m; up to 1.2 m of fill");
@@ -439,13 +440,13 @@ class ExplicitShellTest {
     @Test
     void aWallInTheGroundEndsWhereTheGroundDoes() {
         box("a", 0, 0, -1);
-        levels.set(0, new Body.Level("ground floor", -0.5, 0));
+        levels.set(0, new Body.Level("ground floor", -0.5, 0, Optional.empty()));
         change("a wall 2", Body.Use.WALL, Exposure.ground());
         refusedOnce(
                 "\"a wall 2\": it faces the ground, but rises to 2.000 m and the ground lies at 0.000 m. Part it there");
         surfaces.clear();
         box("a", 0, 0, -3);
-        levels.set(0, new Body.Level("ground floor", -2.5, 0));
+        levels.set(0, new Body.Level("ground floor", -2.5, 0, Optional.empty()));
         walls("a", Exposure.ground());
         assertTrue(build().closed());
     }
@@ -507,7 +508,7 @@ class ExplicitShellTest {
         if (highFaces.equals(Exposure.ground())) {
             walls("a", highFaces);
         }
-        levels.set(0, new Body.Level("ground floor", 0.5 - ground, 0));
+        levels.set(0, new Body.Level("ground floor", 0.5 - ground, 0, Optional.empty()));
     }
 
     private String between() {
@@ -545,7 +546,7 @@ class ExplicitShellTest {
         // The floor's upper face lies 0.5 m over its outer one.
         box("a", 0, 0, -0.5 - depth);
         walls("a", new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
-        levels.set(0, new Body.Level("ground floor", -depth, 0));
+        levels.set(0, new Body.Level("ground floor", -depth, 0, Optional.empty()));
         return build().edges()
                 .detect(edge -> edge.first().name().equals("a floor")
                         && edge.second().orElseThrow().name().startsWith("a wall 2"))
@@ -594,7 +595,7 @@ class ExplicitShellTest {
             if (place[2] < 0) {
                 walls("b", Exposure.ground());
             }
-            levels.set(0, new Body.Level("ground floor", Math.min(0, place[2]) + 0.5, 0));
+            levels.set(0, new Body.Level("ground floor", Math.min(0, place[2]) + 0.5, 0, Optional.empty()));
             if (i < 4) {
                 refusedOnce("\"b floor\": it and what it meets stand inside the room that \"a floor\" bounds");
             } else {
@@ -640,9 +641,9 @@ class ExplicitShellTest {
     void aWallAHairOffALevelIsNotCut() {
         for (double off : new double[] {-0.025, -0.008, 0, 0.008, 0.025}) {
             stacked(0, "wall", Exposure.outdoors(), "thin", Exposure.outdoors());
-            levels.set(0, new Body.Level("ground floor", 0.5, 0));
+            levels.set(0, new Body.Level("ground floor", 0.5, 0, Optional.empty()));
             levels.removeIf(level -> level.name().equals("upper floor"));
-            levels.add(new Body.Level("upper floor", 1 + off, 0.3));
+            levels.add(new Body.Level("upper floor", 1 + off, 0.3, Optional.empty()));
             ImmutableList<String> names = build().surfaces().collect(Surface::name);
             assertEquals(off > 0.01, names.contains("high, ground floor"), names + " at " + off);
             assertEquals(off < -0.01, names.contains("low, upper floor"), names + " at " + off);
@@ -666,9 +667,9 @@ class ExplicitShellTest {
             surface("low " + i, Body.Use.WALL, "wall", "a" + i, "a" + j, "m" + j, "m" + i);
             surface("high " + i, Body.Use.WALL, "wall", "m" + i, "m" + j, "at" + j, "at" + i);
         }
-        levels.add(new Body.Level("upper floor", 1, 0.3));
+        levels.add(new Body.Level("upper floor", 1, 0.3, Optional.empty()));
         for (double off : new double[] {-0.008, 0, 0.008}) {
-            levels.set(1, new Body.Level("upper floor", 1 + off, 0.3));
+            levels.set(1, new Body.Level("upper floor", 1 + off, 0.3, Optional.empty()));
             Shell shell = build();
             assertTrue(shell.closed());
             assertEquals(16, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
@@ -691,8 +692,8 @@ class ExplicitShellTest {
             }
             walls(box, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
         }
-        levels.set(0, new Body.Level("lower room", -0.4, 0));
-        levels.add(new Body.Level("higher room", 1.4, 0.5));
+        levels.set(0, new Body.Level("lower room", -0.4, 0, Optional.empty()));
+        levels.add(new Body.Level("higher room", 1.4, 0.5, Optional.empty()));
         Shell shell = build();
         assertEquals(JunctionKind.SLAB_EDGE, underTheColdRoom(shell, "a"));
         assertEquals(JunctionKind.CELLAR_SLAB_EDGE, underTheColdRoom(shell, "b"));
@@ -713,7 +714,7 @@ class ExplicitShellTest {
     @Test
     void aWallIsCutWhereItsSlopePassesTheLevel() {
         terraceBelowARoof();
-        levels.add(new Body.Level("gallery", 4.5, 0.2));
+        levels.add(new Body.Level("gallery", 4.5, 0.2, Optional.empty()));
         Shell shell = build();
         ShellBuilderTest.assertClosed(shell);
         for (String side : new String[] {"east wall", "west wall"}) {

@@ -51,6 +51,7 @@ final class Halves {
                 s.terraceIsWalkedOn(),
                 s.overhang(),
                 s.floorThickness(),
+                s.floor(),
                 s.lowerRoof()
                         .map(roof -> new Body.LowerRoof(
                                 roof.area(),

@@ -149,6 +149,7 @@ final class Houses {
                 s.terraceIsWalkedOn(),
                 s.overhang(),
                 s.floorThickness(),
+                s.floor(),
                 s.lowerRoof(),
                 s.base());
     }
@@ -249,6 +250,7 @@ final class Houses {
                 terraceIsWalkedOn,
                 overhang,
                 floorThickness,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }

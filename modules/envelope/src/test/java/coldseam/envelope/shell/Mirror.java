@@ -62,6 +62,7 @@ final class Mirror {
                 s.terraceIsWalkedOn(),
                 s.overhang(),
                 s.floorThickness(),
+                s.floor(),
                 s.lowerRoof()
                         .map(roof -> new Body.LowerRoof(
                                 roof.area().map(Mirror::outline),

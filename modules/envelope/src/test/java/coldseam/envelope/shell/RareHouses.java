@@ -221,6 +221,7 @@ final class RareHouses {
                 true,
                 plain.overhang(),
                 0,
+                plain.floor(),
                 Optional.of(new Body.LowerRoof(
                         Optional.of(Houses.rectangle(5, -1, 10, 6)),
                         "soffit",

@@ -277,6 +277,7 @@ class RoofsTest {
                 true,
                 plain.overhang(),
                 0,
+                plain.floor(),
                 java.util.Optional.of(lower),
                 java.util.Optional.empty());
         for (int degrees : new int[] {0, 31}) {

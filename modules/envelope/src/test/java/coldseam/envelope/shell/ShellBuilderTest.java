@@ -666,6 +666,7 @@ class ShellBuilderTest {
                     true,
                     BOX.overhang(),
                     0.3,
+                    BOX.floor(),
                     java.util.Optional.empty(),
                     java.util.Optional.of(beside));
             Body body = Houses.storeys(

@@ -264,6 +264,7 @@ class StackedPlansTest {
                             true,
                             storey.overhang(),
                             0.35,
+                            storey.floor(),
                             Optional.empty(),
                             Optional.empty());
                 }),

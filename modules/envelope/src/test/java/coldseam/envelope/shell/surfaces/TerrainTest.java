@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import coldseam.envelope.Body;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -25,7 +26,7 @@ class TerrainTest {
                 Lists.immutable.empty(),
                 0.3,
                 Lists.immutable.of(ground),
-                Lists.immutable.of(new Body.Level("floor", 0, 0))));
+                Lists.immutable.of(new Body.Level("floor", 0, 0, Optional.empty()))));
     }
 
     private static Vertex at(double x, double y) {
