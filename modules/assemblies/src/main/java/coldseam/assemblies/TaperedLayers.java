@@ -12,7 +12,6 @@ import coldseam.envelope.Layer.Taper.Shape;
  *   <li>rectangle: U = ln(1 + x)/R2
  *   <li>triangle thickest at the apex: U = (2/R2)·((1 + 1/x)·ln(1 + x) − 1)
  *   <li>triangle thinnest at the apex: U = (2/R2)·(1 − ln(1 + x)/x)
- *   <li>triangle of three thicknesses 0, R1, R2: {@link #triangle}
  * </ul>
  *
  * <p>Valid for slopes up to 5 %. Source: ISO 6946:2017 annex E (from memory); each is the mean of 1/(R0 + R) over the field, which
@@ -51,25 +50,6 @@ public final class TaperedLayers {
             case TRIANGLE_THICKEST_AT_APEX -> 2 / greatest * ((1 + 1 / x) * log - 1);
             case TRIANGLE_THINNEST_AT_APEX -> 2 / greatest * (1 - log / x);
         };
-    }
-
-    /**
-     * U of a triangle whose corners have three different thicknesses, the least of them none.
-     *
-     * @param rest R0, m²·K/W, greater than zero
-     * @param middle R1, m²·K/W, greater than zero
-     * @param greatest R2, m²·K/W, more than R1
-     * @return W/(m²·K)
-     * @throws IllegalArgumentException outside these ranges
-     */
-    public static double triangle(double rest, double middle, double greatest) {
-        double r0 = Arguments.positive("the resistance beside a tapered layer", rest, "m²·K/W");
-        double r2 = Arguments.positive("the greatest resistance of a tapered layer", greatest, "m²·K/W");
-        double r1 = Arguments.between("the middle resistance of a tapered layer", middle, 0, r2, "m²·K/W");
-        double sum = r0 * r1 * Math.log1p(r2 / r0)
-                - r0 * r2 * Math.log1p(r1 / r0)
-                + r1 * r2 * Math.log((r0 + r2) / (r0 + r1));
-        return 2 * sum / (r1 * r2 * (r2 - r1));
     }
 
     /** The share of a field's greatest extra thickness that it has in the mean: the volume under the slope. */

@@ -121,7 +121,7 @@ class TransmittancePropertiesTest {
         double mean = sum / n / n;
         // The rule's error falls with 1/n² and the square of R2/R0 over 18.
         double error = Math.pow(two / rest / n, 2) / rest;
-        assertEquals(mean, TaperedLayers.triangle(rest, one, two), error + 1e-12);
+        assertEquals(mean, TaperedTriangle.transmittance(rest, one, two), error + 1e-12);
     }
 
     @Provide

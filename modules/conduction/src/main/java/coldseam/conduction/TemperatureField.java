@@ -10,9 +10,6 @@ public interface TemperatureField {
     /** The temperature at a point, °C; NaN outside the section. */
     double temperatureAt(double x, double y);
 
-    /** The heat flux at a point, W/m²: its two components; NaN outside the section. */
-    double[] fluxAt(double x, double y);
-
     /**
      * The lines of one temperature, as polylines fit to draw.
      *

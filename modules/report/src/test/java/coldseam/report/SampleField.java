@@ -131,11 +131,6 @@ final class SampleField implements TemperatureField {
     }
 
     @Override
-    public double[] fluxAt(double x, double y) {
-        return new double[] {Double.NaN, Double.NaN};
-    }
-
-    @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double level) {
         List<ImmutableList<Point>> out = new ArrayList<>();
         for (int r = 0; r + 1 < rows; r++) {

@@ -4,6 +4,7 @@ import coldseam.assemblies.AirLayers;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.TaperedLayers;
+import coldseam.assemblies.TaperedTriangle;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.check.PublishedTable.Row;
 import coldseam.envelope.Layer.Taper.Shape;
@@ -89,7 +90,7 @@ final class TransmittanceChecks {
                 TaperedLayers.transmittance(Shape.TRIANGLE_THICKEST_AT_APEX, rest, greatest);
             case "triangle thinnest at apex" ->
                 TaperedLayers.transmittance(Shape.TRIANGLE_THINNEST_AT_APEX, rest, greatest);
-            case "triangle of three thicknesses" -> TaperedLayers.triangle(rest, row.number("R1"), greatest);
+            case "triangle of three thicknesses" -> TaperedTriangle.transmittance(rest, row.number("R1"), greatest);
             default -> throw new IllegalArgumentException(row.place() + ": unknown shape");
         };
     }

@@ -132,18 +132,6 @@ public final class TriangleField implements TemperatureField {
         return sum;
     }
 
-    @Override
-    public double[] fluxAt(double x, double y) {
-        double[] l = new double[3];
-        int t = find(x, y, l);
-        if (t < 0) {
-            return new double[] {Double.NaN, Double.NaN};
-        }
-        double[] g = slope(t, l, temperature);
-        double f = -section.regions().get(mesh.region[t]).conductivity() / (g[2] * lattice.step());
-        return new double[] {f * g[0], f * g[1]};
-    }
-
     /**
      * ∫ k ∇u · ∇T over each of the section's regions, W/m where u has no unit; of a section that is turned about an axis, W of the
      * whole body.

@@ -42,11 +42,6 @@ final class PlaneField implements TemperatureField {
     }
 
     @Override
-    public double[] fluxAt(double x, double y) {
-        throw isothermsOnly();
-    }
-
-    @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
         return new Chains(Lists.immutable.withAll(cut().isotherm(temperature)).collect(each ->
                         new Point[] {new Point(each.x0(), each.y0()), new Point(each.x1(), each.y1())}))

@@ -63,7 +63,6 @@ public final class Shapes {
         return line(Lists.immutable.of(from, to));
     }
 
-    /** A way. */
     public static LineString line(ImmutableList<Point> way) {
         return FACTORY.createLineString(way.collect(Shapes::coordinate).toArray(new Coordinate[0]));
     }
@@ -153,13 +152,6 @@ public final class Shapes {
         Geometry whole = of(outline.corners());
         Geometry kept = intersection(whole, area);
         return whole.getArea() - kept.getArea() < STEP * STEP ? Lists.immutable.of(outline) : outlines(kept);
-    }
-
-    /** What of a way lies within an area. */
-    public static ImmutableList<ImmutableList<Point>> within(ImmutableList<Point> way, Geometry area) {
-        return parts(overlay(line(way), area, OverlayNG.INTERSECTION))
-                .select(each -> each instanceof LineString)
-                .collect(each -> Lists.immutable.of(each.getCoordinates()).collect(Shapes::point));
     }
 
     private static void collect(Geometry area, MutableList<Polygon> into) {

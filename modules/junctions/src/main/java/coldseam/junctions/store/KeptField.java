@@ -72,11 +72,6 @@ final class KeptField implements TemperatureField {
     }
 
     @Override
-    public double[] fluxAt(double x, double y) {
-        return field().fluxAt(x, y);
-    }
-
-    @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
         return field().isotherm(temperature);
     }
