@@ -320,9 +320,7 @@ final class ShellAssembler {
                 .filter(surface -> !mesh.facets().get(joint.second()).step());
         Facet a = mesh.facets().get(joint.first());
         Facet b = mesh.facets().get(joint.second());
-        boolean stacked = a.use() == Body.Use.WALL
-                && b.use() == Body.Use.WALL
-                && Math.abs(a.traits().level() - b.traits().level()) == 1
+        boolean stacked = a.stacked(b)
                 && joint.kind() != JunctionKind.OUTSIDE_CORNER
                 && joint.kind() != JunctionKind.INSIDE_CORNER;
         int upper = Math.max(a.traits().level(), b.traits().level());

@@ -446,11 +446,11 @@ final class BandDrawingReader extends TermsReader {
             return new Statement.MaterialChoice.TheGround();
         }
         Statement.MaterialChoice named = new Statement.MaterialChoice.Named(word);
-        if (!word.startsWith("same as ")) {
+        if (!word.startsWith(SAME_AS)) {
             return named;
         }
         int other = word.indexOf(OTHERWISE);
-        String layer = word.substring("same as ".length(), other < 0 ? word.length() : other);
+        String layer = word.substring(SAME_AS.length(), other < 0 ? word.length() : other);
         return layer(layer.strip(), text.get().place(), true)
                 .<Statement.MaterialChoice>map(each -> new Statement.MaterialChoice.SameAs(
                         each.band().equals(kind.first()),

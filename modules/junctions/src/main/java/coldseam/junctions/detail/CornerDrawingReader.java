@@ -14,8 +14,6 @@ import org.eclipse.collections.impl.factory.Sets;
 /** Reads the drawing of a corner's detail file. */
 final class CornerDrawingReader extends TermsReader {
 
-    private static final String SAME_AS = "same as ";
-
     private final FileCorner file;
     private final ImmutableList<String> surfaces;
 
@@ -96,17 +94,12 @@ final class CornerDrawingReader extends TermsReader {
     }
 
     private Optional<Expression> line(Located<String> text, Measured axis, String surface) {
-        Optional<Expression> found = expression(text.value(), text.place());
-        if (found.isPresent() && found.get().measures() != axis) {
-            faults.add(
-                    text.place(),
-                    "a line of the " + surface + " is needed",
-                    '"' + text.value() + "\", " + found.get().measures().noun(),
-                    "such as " + surface + ".outside or " + surface + ".inside + 100 mm",
-                    "give a line of that surface");
-            return Optional.empty();
-        }
-        return found;
+        return measuring(
+                text,
+                axis,
+                "a line of the " + surface,
+                "such as " + surface + ".outside or " + surface + ".inside + 100 mm",
+                "give a line of that surface");
     }
 
     private Optional<CornerDrawing.Filling> filling(Located<String> text) {

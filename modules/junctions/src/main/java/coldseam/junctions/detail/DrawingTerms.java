@@ -9,6 +9,7 @@ import coldseam.junctions.language.Expression;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * What a drawing asks of the layers it is laid on, and the words of its own.
@@ -29,6 +30,12 @@ public record DrawingTerms(
         ImmutableList<OwnLine> lines,
         ImmutableMap<String, Material> materials,
         String content) {
+
+    /** Adds its own lengths and lines, m, to the values of the names that they are written in. */
+    public void name(MutableMap<String, Double> scope) {
+        parameters.each(each -> scope.put(each.name(), each.value()));
+        lines.each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
+    }
 
     /** The same with other values of its parameters, m, by name. */
     DrawingTerms with(ImmutableMap<String, Double> values) {
@@ -66,6 +73,5 @@ public record DrawingTerms(
         }
     }
 
-    /** A line with a name. */
     public record OwnLine(String name, Expression line) {}
 }

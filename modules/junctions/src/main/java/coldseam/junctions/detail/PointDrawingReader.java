@@ -12,8 +12,6 @@ import org.eclipse.collections.api.factory.Lists;
 /** Reads the drawing of a point's detail file. */
 final class PointDrawingReader extends TermsReader {
 
-    private static final String SAME_AS = "same as ";
-
     private final FilePoint file;
 
     PointDrawingReader(FilePoint file, String content, Faults faults) {
@@ -54,26 +52,20 @@ final class PointDrawingReader extends TermsReader {
         return "two lengths, two numbers or two lines";
     }
 
-    private Optional<Expression> measuring(Located<String> text, Measured wanted, String example) {
-        Optional<Expression> found = expression(text.value(), text.place());
-        if (found.isPresent() && found.get().measures() != wanted) {
-            faults.add(
-                    text.place(),
-                    wanted.noun() + " is needed",
-                    '"' + text.value() + "\", " + found.get().measures().noun(),
-                    example,
-                    wanted == Measured.DEPTH ? "give the line it is measured from" : "write a length");
-            return Optional.empty();
-        }
-        return found;
+    private Optional<Expression> line(Located<String> text) {
+        return measuring(
+                text,
+                Measured.DEPTH,
+                Measured.DEPTH.noun(),
+                "a line, such as structure.outside or outside + 150 mm",
+                "give the line it is measured from");
     }
 
     private Optional<PointDrawing.Body> body(FilePoint.FileBody each) {
         int before = faults.count();
-        String line = "a line, such as structure.outside or outside + 150 mm";
         Optional<PointDrawing.Shape> shape = shape(each);
-        Optional<Expression> from = measuring(each.from(), Measured.DEPTH, line);
-        Optional<Expression> to = measuring(each.to(), Measured.DEPTH, line);
+        Optional<Expression> from = line(each.from());
+        Optional<Expression> to = line(each.to());
         Optional<PointDrawing.Filling> filling = filling(each.material());
         Optional<Expression> sideways = length(each.sideways());
         Optional<Expression> upwards = length(each.upwards());
@@ -101,7 +93,12 @@ final class PointDrawingReader extends TermsReader {
     }
 
     private Optional<Expression> length(Optional<Located<String>> text) {
-        return text.flatMap(each -> measuring(each, Measured.LENGTH, "a length, such as 8 mm, 2 * radius or -1 * gap"));
+        return text.flatMap(each -> measuring(
+                each,
+                Measured.LENGTH,
+                Measured.LENGTH.noun(),
+                "a length, such as 8 mm, 2 * radius or -1 * gap",
+                "write a length"));
     }
 
     /** Round, or a rectangle. */

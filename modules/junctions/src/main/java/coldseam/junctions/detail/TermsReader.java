@@ -28,6 +28,9 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 abstract class TermsReader {
 
+    /** What a filling begins with that is that of a layer. */
+    static final String SAME_AS = "same as ";
+
     private final FileText file;
     private final String content;
     private final MutableMap<String, Measured> names;
@@ -183,6 +186,27 @@ abstract class TermsReader {
         return expression(each.value().value(), each.value().place())
                 .filter(found -> newName(each.name(), each.place(), found.measures()))
                 .map(found -> new DrawingTerms.OwnLine(each.name(), found));
+    }
+
+    /**
+     * A line or a length in the names known so far.
+     *
+     * @param wanted what it must measure
+     * @param needed what is told where it measures something else, with an example and what to do
+     */
+    final Optional<Expression> measuring(
+            Located<String> text, Measured wanted, String needed, String example, String next) {
+        Optional<Expression> found = expression(text.value(), text.place());
+        if (found.isPresent() && found.get().measures() != wanted) {
+            faults.add(
+                    text.place(),
+                    needed + " is needed",
+                    '"' + text.value() + "\", " + found.get().measures().noun(),
+                    example,
+                    next);
+            return Optional.empty();
+        }
+        return found;
     }
 
     /** The names known so far. */

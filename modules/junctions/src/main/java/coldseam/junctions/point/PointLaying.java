@@ -188,8 +188,7 @@ final class PointLaying {
             scope.put(DrawingNames.word(role) + ".inside", band.inside(role));
             scope.put(DrawingNames.word(role) + ".outside", band.outside(role));
         }
-        drawing.parameters().forEach(each -> scope.put(each.name(), each.value()));
-        drawing.terms().lines().forEach(each -> scope.put(each.name(), value(each.line())));
+        drawing.terms().name(scope);
     }
 
     private double value(Expression expression) {

@@ -144,8 +144,7 @@ final class CornerBoxes {
             }
             band(surface).ifPresent(band -> band.nameLines(surface, scope));
         }
-        drawing.parameters().forEach(each -> scope.put(each.name(), each.value()));
-        drawing.terms().lines().forEach(each -> scope.put(each.name(), value(each.line())));
+        drawing.terms().name(scope);
     }
 
     private double value(Expression expression) {

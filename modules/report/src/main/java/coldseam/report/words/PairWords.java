@@ -9,7 +9,6 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.pair.PairObstacle;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What is said of two seams that touch. */
@@ -64,13 +63,8 @@ public final class PairWords {
         }
         int computed = rows.count(row -> row.sheet().isPresent());
         Interval more = audit.heatLoss().pairs();
-        ImmutableList<String> others = Lists.immutable
-                .with(PairObstacle.values())
-                .select(obstacle -> rows.anySatisfy(
-                        row -> row.obstacle().filter(obstacle::equals).isPresent()))
-                .collect(obstacle -> rows.count(
-                                row -> row.obstacle().filter(obstacle::equals).isPresent())
-                        + ", since " + why(obstacle));
+        ImmutableList<String> others =
+                Phrases.counted(rows.collect(PairRow::obstacle), obstacle -> ", since " + why(obstacle));
         return Optional.of(computed + " of "
                 + Phrases.count(rows.size(), "pair of seams that touches", "pairs of seams that touch")
                 + (computed == 1 || rows.size() == 1 ? " is" : " are") + " solved in one section"

@@ -12,6 +12,7 @@ import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -64,6 +65,13 @@ public record Phrases(UnitSystem units) {
     /** A count with its noun. */
     public static String count(int n, String one, String many) {
         return n + " " + (n == 1 ? one : many);
+    }
+
+    /** How often each is there, in their order, with what is said of it. */
+    static <E extends Enum<E>> ImmutableList<String> counted(
+            ImmutableList<Optional<E>> some, Function<E, String> words) {
+        ImmutableList<E> all = some.flatCollect(each -> each.stream().toList());
+        return all.distinct().toImmutableSortedList().collect(each -> all.count(each::equals) + words.apply(each));
     }
 
     /** One word or the other: what is said of junctions differs from what is said of points. */

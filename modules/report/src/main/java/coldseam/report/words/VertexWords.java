@@ -9,7 +9,6 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
 /** What is said of corners where three or more edges meet. */
 public final class VertexWords {
@@ -61,13 +60,8 @@ public final class VertexWords {
                 + (onGround == 0 ? "" : ", " + onGround + " on the ground")
                 + (changing == 0 ? "" : ", " + changing + " where walls change")
                 + (cold.isEmpty() ? "" : " for their temperature alone");
-        ImmutableList<String> others = Lists.immutable
-                .with(Obstacle.values())
-                .select(obstacle -> rows.anySatisfy(
-                        row -> row.obstacle().filter(obstacle::equals).isPresent()))
-                .collect(obstacle -> rows.count(
-                                row -> row.obstacle().filter(obstacle::equals).isPresent())
-                        + " " + brief(obstacle));
+        ImmutableList<String> others =
+                Phrases.counted(rows.collect(VertexRow::obstacle), obstacle -> " " + brief(obstacle));
         return others.isEmpty() ? all : all + "; not: " + others.makeString(", ");
     }
 

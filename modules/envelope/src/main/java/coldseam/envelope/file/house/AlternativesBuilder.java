@@ -6,6 +6,7 @@ import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Selector;
 import coldseam.files.Located;
 import coldseam.files.Named;
@@ -66,10 +67,7 @@ final class AlternativesBuilder {
     private LoadedHouse.PlacedDecision openings(Named<FileAlternatives.OfOpenings> decision) {
         return placed(
                 decision,
-                new About.Openings(file.openings()
-                        .select(each -> decision.value().openings().contains(each.name()))
-                        .flatCollect(each -> each.value().openings(each.name()))
-                        .collect(each -> each.name())),
+                new About.Openings(file.openings(decision.value()).collect(Opening::name)),
                 FileAlternatives.OpeningOption::change,
                 Lists.immutable.empty(),
                 option -> Lists.immutable.empty());

@@ -132,9 +132,7 @@ final class AlternativesChecks {
     }
 
     private void openings(Named<FileAlternatives.OfOpenings> decision) {
-        house.openings()
-                .select(each -> decision.value().openings().contains(each.name()))
-                .flatCollect(each -> each.value().openings(each.name()))
+        house.openings(decision.value())
                 .forEach(opening -> decision.value().options().forEach(option -> option.fit(opening, faults)));
     }
 

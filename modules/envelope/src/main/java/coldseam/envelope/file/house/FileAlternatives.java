@@ -217,7 +217,7 @@ record FileAlternatives(
 
         OpeningOption {
             FileOpening.requireRating(transmittance, frameTransmittance, glazing);
-            declared.ifPresent(text -> SourceText.require("declared", text));
+            SourceText.require("declared", declared);
         }
 
         @Override

@@ -5,7 +5,6 @@ import coldseam.files.Doc;
 import coldseam.files.Noun;
 import java.util.Optional;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 
 /** What a material bears as insulation, each with its source. */
@@ -25,19 +24,15 @@ public record FileBears(
         Optional<String> rain) {
 
     public FileBears {
-        ground.ifPresent(text -> SourceText.require("ground", text));
-        splash.ifPresent(text -> SourceText.require("splash", text));
-        load.ifPresent(text -> SourceText.require("load", text));
-        rain.ifPresent(text -> SourceText.require("rain", text));
+        SourceText.require("ground", ground);
+        SourceText.require("splash", splash);
+        SourceText.require("load", load);
+        SourceText.require("rain", rain);
     }
 
     /** By duty; what is not said is not there. */
     public ImmutableMap<Duty, String> sources() {
-        MutableMap<Duty, String> sources = Maps.mutable.empty();
-        ground.ifPresent(source -> sources.put(Duty.GROUND, source));
-        splash.ifPresent(source -> sources.put(Duty.SPLASH, source));
-        load.ifPresent(source -> sources.put(Duty.LOAD, source));
-        rain.ifPresent(source -> sources.put(Duty.RAIN, source));
-        return sources.toImmutable();
+        return SourceText.given(
+                Maps.immutable.of(Duty.GROUND, ground, Duty.SPLASH, splash, Duty.LOAD, load, Duty.RAIN, rain));
     }
 }

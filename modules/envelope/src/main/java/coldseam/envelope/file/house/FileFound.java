@@ -71,7 +71,7 @@ record FileFound(
             Optional<String> source) {
 
         FileFoundOpening {
-            source.ifPresent(text -> SourceText.require("source", text));
+            SourceText.require("source", source);
         }
 
         Window window() {

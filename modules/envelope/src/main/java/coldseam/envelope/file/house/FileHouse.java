@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Opening;
 import coldseam.envelope.Retrofit;
 import coldseam.files.Default;
 import coldseam.files.Defines;
@@ -109,6 +110,12 @@ record FileHouse(
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
                 .forEach(each -> reserved(each, faults));
+    }
+
+    /** Those that are decided together. */
+    ImmutableList<Opening> openings(FileAlternatives.OfOpenings decision) {
+        return openings.select(each -> decision.openings().contains(each.name()))
+                .flatCollect(each -> each.value().openings(each.name()));
     }
 
     private static void reserved(Named<?> thing, Faults faults) {

@@ -15,7 +15,6 @@ import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 
 @Noun("a material")
@@ -110,17 +109,13 @@ record FileMaterial(
             Optional<String> vapour) {
 
         public FileControls {
-            air.ifPresent(text -> SourceText.require("air", text));
-            water.ifPresent(text -> SourceText.require("water", text));
-            vapour.ifPresent(text -> SourceText.require("vapour", text));
+            SourceText.require("air", air);
+            SourceText.require("water", water);
+            SourceText.require("vapour", vapour);
         }
 
         ImmutableMap<Control, String> sources() {
-            MutableMap<Control, String> sources = Maps.mutable.empty();
-            air.ifPresent(source -> sources.put(Control.AIR, source));
-            water.ifPresent(source -> sources.put(Control.WATER, source));
-            vapour.ifPresent(source -> sources.put(Control.VAPOUR, source));
-            return sources.toImmutable();
+            return SourceText.given(Maps.immutable.of(Control.AIR, air, Control.WATER, water, Control.VAPOUR, vapour));
         }
     }
 
@@ -152,7 +147,7 @@ record FileMaterial(
                     "remove one of the two keys");
         }
         SourceText.require("source", source);
-        insulatesSource.ifPresent(text -> SourceText.require("insulatesSource", text));
+        SourceText.require("insulatesSource", insulatesSource);
     }
 
     /** Whether it conducts like wood. */

@@ -34,7 +34,7 @@ sealed interface FileNeighbour {
         private static final double SMALLEST_USUAL = 0.3;
 
         public FileUnheated {
-            source.ifPresent(text -> SourceText.require("source", text));
+            SourceText.require("source", source);
             if (temperatureFactor < SMALLEST_USUAL && source.isEmpty()) {
                 throw new BadValueException(
                         "temperatureFactor",

@@ -126,7 +126,7 @@ record FileOpening(
                     "spacing", "only openings in a row have the key spacing", "count: 1", "remove it, or add count");
         }
         lightWell.ifPresent(well -> require(well, kind, width, row));
-        source.ifPresent(text -> SourceText.require("source", text));
+        SourceText.require("source", source);
         requireRating(transmittance, frameTransmittance, glazing);
         glazing.ifPresent(each -> room(each, width, height));
     }

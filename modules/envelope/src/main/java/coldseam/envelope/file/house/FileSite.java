@@ -83,7 +83,7 @@ record FileSite(
     private static final double MILD = 15;
 
     FileSite {
-        source.ifPresent(text -> SourceText.require("source", text));
+        SourceText.require("source", source);
         double least = LEAST_DAYS * (MILD - outdoorTemperature);
         if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() < least) {
             throw new BadValueException(

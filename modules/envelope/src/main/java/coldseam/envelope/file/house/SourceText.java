@@ -1,7 +1,9 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.BadValueException;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /** What a file gives as a source: enough that somebody could ask for it. */
 public final class SourceText {
@@ -37,5 +39,15 @@ public final class SourceText {
         if (isNone(text)) {
             throw new BadValueException(component, ASKED, '"' + text + '"', NEXT);
         }
+    }
+
+    /** The same where one is given. */
+    static void require(String component, Optional<String> text) {
+        text.ifPresent(given -> require(component, given));
+    }
+
+    /** Those that are given, by what each is of. */
+    static <K> ImmutableMap<K, String> given(ImmutableMap<K, Optional<String>> sources) {
+        return sources.select((of, source) -> source.isPresent()).collectValues((of, source) -> source.orElseThrow());
     }
 }

@@ -93,6 +93,13 @@ public record Facet(
         return assembly.isEmpty() && !step();
     }
 
+    /** Whether one of two walls stands on the other's storey. */
+    public boolean stacked(Facet other) {
+        return use == Body.Use.WALL
+                && other.use == Body.Use.WALL
+                && Math.abs(traits.level() - other.traits.level()) == 1;
+    }
+
     boolean marked(Mark mark) {
         return traits.mark() == mark;
     }

@@ -1,6 +1,5 @@
 package coldseam.envelope.shell.mesh;
 
-import coldseam.envelope.Body;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
@@ -205,11 +204,7 @@ public final class InnerPlanes {
     }
 
     private boolean takesOver(int one, int other, FacetMesh.Line line) {
-        Facet a = mesh.facets().get(one);
-        Facet b = mesh.facets().get(other);
-        return a.use() == Body.Use.WALL
-                && b.use() == Body.Use.WALL
-                && Math.abs(a.traits().level() - b.traits().level()) == 1
+        return mesh.facets().get(one).stacked(mesh.facets().get(other))
                 && line.a().z() == line.b().z()
                 && alike(one, other);
     }
