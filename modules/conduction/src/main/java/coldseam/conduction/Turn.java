@@ -15,12 +15,10 @@ public final class Turn implements AutoCloseable {
         this.small = small;
     }
 
-    /** Of a section. */
     public static Turn ofSection() {
         return new Turn(SMALL.section());
     }
 
-    /** Of a body. */
     public static Turn ofBody() {
         return new Turn(SMALL.body());
     }

@@ -146,7 +146,6 @@ public record Alternatives(ImmutableList<Decision> decisions) {
                 return new JunctionChoice(which, detail, parameters);
             }
 
-            /** It, for a set of points. */
             PointBridges points(PointBridges set) {
                 return new PointBridges(
                         set.name(), set.surface(), set.kind(), Optional.of(detail), set.count(), parameters);

@@ -38,7 +38,6 @@ public record Exposure(
         return new Exposure(Kind.OUTDOORS, "", 1);
     }
 
-    /** The ground. */
     public static Exposure ground() {
         return new Exposure(Kind.GROUND, "", 1);
     }

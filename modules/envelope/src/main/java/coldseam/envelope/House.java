@@ -57,17 +57,14 @@ public record House(
         return with(others, openings, choices, points);
     }
 
-    /** With other openings. */
     public House withOpenings(ImmutableList<Opening> others) {
         return with(assemblies, others, choices, points);
     }
 
-    /** With other junction choices. */
     public House withChoices(ImmutableList<JunctionChoice> others) {
         return with(assemblies, openings, others, points);
     }
 
-    /** With other points. */
     public House withPoints(ImmutableList<PointBridges> others) {
         return with(assemblies, openings, choices, others);
     }

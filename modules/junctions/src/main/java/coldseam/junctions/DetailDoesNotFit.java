@@ -20,7 +20,6 @@ public final class DetailDoesNotFit extends RuntimeException {
         return of(Phrase.of(reason));
     }
 
-    /** For one reason. */
     public static DetailDoesNotFit of(Phrase reason) {
         return new DetailDoesNotFit(Lists.immutable.of(reason));
     }

@@ -20,7 +20,6 @@ public final class DetailPdf {
 
     private DetailPdf() {}
 
-    /** A sheet. */
     public sealed interface Sheet {
 
         /** The option. */

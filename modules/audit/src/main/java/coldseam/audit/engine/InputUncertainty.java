@@ -38,7 +38,6 @@ public record InputUncertainty(ImmutableList<Input> inputs) {
     /** Share of the ground's conductivity: it hangs on how wet it is (judgement). */
     static final double OF_THE_GROUND = 0.3;
 
-    /** Of an audit. */
     public static InputUncertainty of(Audit audit) {
         Map<HeatInput, OptionalDouble> materials = new HashMap<>();
         audit.house().materials().forEachValue(material -> materials.put(HeatInput.of(material), material.within()));

@@ -28,7 +28,6 @@ public record Unknown(
         double together,
         double without) {
 
-    /** Of an audit. */
     public static Unknown of(Audit audit) {
         ImmutableList<Touching> touching = Touching.unknown(audit.pairs());
         ImmutableList<BridgeRow> bridges = audit.bridges().select(Unknown::isUnknown);

@@ -119,7 +119,6 @@ public record Facts(
                 terraces);
     }
 
-    /** The rows of a sheet. */
     ImmutableList<BridgeRow> rows(BridgeSheet<?> sheet) {
         return rows.select(row -> row.isOn(sheet));
     }

@@ -112,7 +112,6 @@ public final class LineArrangement {
         return vertices++;
     }
 
-    /** Adds one side of a ring. */
     public void addRingSide(int a, int b, int ring) {
         if (a != b) {
             int e = edge(a, b);
@@ -120,7 +119,6 @@ public final class LineArrangement {
         }
     }
 
-    /** Adds one side of a path. */
     public void addPathSide(int a, int b, int pathIndex) {
         if (a != b) {
             claim(edge(a, b), pathIndex, false);

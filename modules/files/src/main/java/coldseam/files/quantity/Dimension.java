@@ -20,15 +20,10 @@ public enum Dimension {
     LENGTH("a length", "m", si("m", 1, 2), us("ft", "ft", 1), "2.9 m", "9 ft 2 in"),
     /** m; for layers and what is shown in millimetres or inches. */
     THICKNESS("a thickness", "m", si("mm", 1e-3, 0), us("in", "in", 2), "200 mm", "8 in", "5/8 in"),
-    /** m². */
     AREA("an area", "m2", si("m²", 1, 1), us("ft²", "ft2", 0), "12 m²", "130 ft²"),
-    /** m³. */
     VOLUME("a volume", "m3", si("m³", 1, 1), us("ft³", "ft3", 0), "250 m³", "8800 ft³"),
-    /** °C. */
     TEMPERATURE("a temperature", "K", si("°C", 1, 1), us("°F", "F", 1), "20 °C", "72 °F"),
-    /** K. */
     TEMPERATURE_DIFFERENCE("a temperature difference", "K", si("K", 1, 1), us("°F", "F", 1), "10 K", "18 °F"),
-    /** W/(m·K). */
     CONDUCTIVITY(
             "a thermal conductivity",
             "W/(m·K)",
@@ -37,7 +32,6 @@ public enum Dimension {
             "0.035 W/(m·K)",
             "0.24 Btu·in/(h·ft²·°F)",
             "R-4 per in"),
-    /** m²·K/W. */
     RESISTANCE(
             "a thermal resistance",
             "m2·K/W",
@@ -45,7 +39,6 @@ public enum Dimension {
             us("h·ft²·°F/Btu", "h·ft2·F/Btu", 1),
             "5.3 m²·K/W",
             "R-30"),
-    /** W/(m²·K). */
     TRANSMITTANCE(
             "a thermal transmittance",
             "W/(m2·K)",
@@ -78,17 +71,12 @@ public enum Dimension {
             us("Btu/(h·°F)", "Btu/(h·F)", 1),
             "40 W/K",
             "76 Btu/(h·°F)"),
-    /** W. */
     POWER("a power", "W", si("W", 1, 0), us("Btu/h", "Btu/h", 0), "3500 W", "12000 Btu/h"),
-    /** W/m². */
     HEAT_FLUX("a heat flow per area", "W/m2", si("W/m²", 1, 2), us("Btu/(h·ft²)", "Btu/(h·ft2)", 2), "10 W/m²"),
-    /** W/m. */
     HEAT_FLOW_PER_LENGTH("a heat flow per length", "W/m", si("W/m", 1, 2), us("Btu/(h·ft)", "Btu/(h·ft)", 2), "5 W/m"),
     /** kWh inside. */
     ENERGY("an energy", "kWh", si("kWh", 1, 0), us("kBtu", "kBtu", 0), "5000 kWh", "17000 kBtu"),
-    /** kg/m³. */
     DENSITY("a density", "kg/m3", si("kg/m³", 1, 0), us("lb/ft³", "lb/ft3", 1), "30 kg/m³", "2 lb/ft³"),
-    /** kg/m². */
     MASS_PER_AREA("a mass per area", "kg/m2", si("kg/m²", 1, 3), us("lb/ft²", "lb/ft2", 3), "0.5 kg/m²"),
     /** Pa; of pressures and strengths. Written lbf/in², never psi: psi is the linear thermal transmittance. */
     PRESSURE("a pressure or strength", "Pa", si("kPa", 1000, 1), us("lbf/in²", "lbf/in2", 2), "300 kPa", "25 lbf/in²"),
@@ -100,7 +88,6 @@ public enum Dimension {
     RATIO("a number", "", si("", 1, 2), si("", 1, 2), "0.7"),
     /** Degrees inside. */
     ANGLE("an angle", "°", si("°", 1, 1), us("°", "°", 1), "35 °", "8:12"),
-    /** m/s. */
     SPEED("a speed", "m/s", si("m/s", 1, 1), us("mi/h", "mi/h", 1), "4 m/s", "9 mi/h"),
     /** mm/d inside. */
     PRECIPITATION("a precipitation", "mm/d", si("mm/d", 1, 1), us("in/d", "in/d", 2), "3 mm/d", "0.12 in/d"),
@@ -111,9 +98,7 @@ public enum Dimension {
             si("W·d/(m²·K·mm)", 1, 3),
             us("Btu·d/(h·ft²·°F·in)", "Btu·d/(h·ft2·F·in)", 3),
             "0.04 W·d/(m²·K·mm)"),
-    /** 1/m². */
     PER_AREA("a number per area", "1/m2", si("1/m²", 1, 1), us("1/ft²", "1/ft2", 2), "6 per m²", "0.5 per ft²"),
-    /** m²/m. */
     OPENING_PER_LENGTH(
             "an opening per length", "m2/m", si("m²/m", 1, 4), us("in²/ft", "in2/ft", 2), "0.0015 m²/m", "1 in²/ft"),
     /** mm²/m inside; the openings of an air layer (ISO 6946). */

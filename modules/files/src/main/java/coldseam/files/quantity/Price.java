@@ -16,7 +16,6 @@ public record Price(double each, String currency) {
     private static final Pattern BY_MEASURE = Pattern.compile(AMOUNT + "\\s*/\\s*(\\S+)");
     private static final Pattern BY_PIECE = Pattern.compile(AMOUNT + "\\s+each");
 
-    /** What prices are of. */
     public enum Per {
         /** Of energy; of a kWh and a therm thousandths are paid. */
         HEAT("a price of heat", "an energy, such as 0.12 EUR/kWh or 1.40 USD/therm", Dimension.ENERGY),

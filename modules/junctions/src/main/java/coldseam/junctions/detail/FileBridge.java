@@ -12,7 +12,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 @Noun("a detail")
 sealed interface FileBridge permits FileDetail, FilePoint, FileCorner {
 
-    /** Its id. */
     Located<String> id();
 
     BridgeKind kind();

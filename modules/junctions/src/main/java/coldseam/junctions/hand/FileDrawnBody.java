@@ -56,7 +56,6 @@ record FileDrawnBody(
     @Positional
     record FileBox(double x0, double y0, double z0, double x1, double y1, double z1) {}
 
-    /** A painted box. */
     @Noun("a painted box")
     sealed interface FilePainted {
 
@@ -74,7 +73,6 @@ record FileDrawnBody(
                 FileBox box)
                 implements FilePainted {}
 
-        /** Of air. */
         @Marked("environment")
         @Noun("a box of air")
         record FileAirBox(@Refers("environment") String environment, FileBox box) implements FilePainted {}
@@ -113,11 +111,9 @@ record FileDrawnBody(
                 implements FileResistance {}
     }
 
-    /** A patch. */
     @Noun("a patch")
     record FilePatch(String name, @Refers("environment") String environment, FileBox box) {}
 
-    /** A probe. */
     @Noun("a probe")
     record FileBodyProbe(String name, FileSpot at) {}
 

@@ -147,7 +147,6 @@ record FileDrawnSection(
             @Bounds(atLeast = "0", atMost = MOST_RESISTANCE, usual = USUAL_RESISTANCE)
             OptionalDouble surfaceResistance) {}
 
-    /** A probe. */
     record FileProbe(Position place, String name, FilePlace at) {}
 
     /**

@@ -10,7 +10,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  */
 public sealed interface Expression {
 
-    /** What it measures. */
     Measured measures();
 
     /**

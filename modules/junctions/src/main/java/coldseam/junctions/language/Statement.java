@@ -174,7 +174,6 @@ public sealed interface Statement {
     /** What fills a block. */
     sealed interface MaterialChoice {
 
-        /** A material by name. */
         record Named(String name) implements MaterialChoice {}
 
         /**

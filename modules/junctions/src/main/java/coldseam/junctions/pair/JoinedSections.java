@@ -172,7 +172,6 @@ final class JoinedSections {
         return Math.abs(one - other) <= ALIKE * Math.abs(one);
     }
 
-    /** Of the heat flow. */
     Section heatFlow() {
         return joined(one.heatFlow(), other.heatFlow());
     }

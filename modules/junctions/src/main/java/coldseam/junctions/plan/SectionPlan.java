@@ -176,7 +176,6 @@ public final class SectionPlan {
         /** The window's or door's frame. */
         record OfFrame() implements Origin {}
 
-        /** The ground. */
         record OfGround() implements Origin {}
 
         /** A region of a drawing by hand. */

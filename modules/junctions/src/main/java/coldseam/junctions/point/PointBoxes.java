@@ -66,7 +66,6 @@ public record PointBoxes(
     /** Of chi, how wide its interval may be. */
     private static final double OF_CHI = 0.01;
 
-    /** A box of a material. */
     record Block(Material material, Cuboid box) {}
 
     /** What a block leaves in the plane through the axis. */

@@ -57,7 +57,6 @@ record Painted(
 
     /** What a piece does to the conduction. */
     enum Effect {
-        /** It conducts. */
         CONDUCTS,
         /** It is drawn; the conduction does not see it. */
         DRAWN,

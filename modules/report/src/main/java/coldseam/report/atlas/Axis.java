@@ -35,7 +35,6 @@ public record Axis(double least, double most, double step) {
         return (value - least) / (most - least);
     }
 
-    /** The numbers on it. */
     public MutableList<Double> numbers() {
         MutableList<Double> out = Lists.mutable.empty();
         long count = Math.round((most - least) / step);

@@ -129,7 +129,6 @@ public record Sketch(ImmutableList<Mark> marks) {
         return new Sketch(recorder.marks.toImmutable());
     }
 
-    /** Draws it. */
     public void draw(Canvas canvas) {
         marks.forEach(mark -> mark.draw(canvas));
     }

@@ -34,7 +34,6 @@ final class Lines {
      */
     record Fragment(String text, Type type, double rise, double width) {}
 
-    /** One line. */
     record Line(ImmutableList<Fragment> fragments) {
         double width() {
             return fragments.sumOfDouble(Fragment::width);

@@ -58,7 +58,6 @@ public record Listing<R>(ImmutableList<Shown<R>> columns) {
         return row -> text.apply(row).orElse("–");
     }
 
-    /** The table. */
     public Table of(RichIterable<? extends R> rows) {
         return new Table(
                 columns.collect(Shown::column),

@@ -49,7 +49,6 @@ public record Table(ImmutableList<Column> columns, ImmutableList<Row> rows) {
         TOTAL
     }
 
-    /** A row. */
     public record Row(Kind kind, ImmutableList<Cell> cells) {}
 
     /**

@@ -61,7 +61,6 @@ public final class InputWords {
         this.units = units;
     }
 
-    /** One row for each. */
     public static ImmutableList<InputRow> of(Audit audit, UnitSystem units) {
         InputWords inputs = new InputWords(audit, units);
         inputs.site();

@@ -23,7 +23,6 @@ public record PrintedLoss(BigDecimal lower, BigDecimal upper) {
     /** The step that lines are rounded to. */
     public static final BigDecimal STEP = BigDecimal.ONE.movePointLeft(HeatLoss.DECIMALS);
 
-    /** Of one line. */
     public static PrintedLoss of(HeatLoss.Line line, UnitSystem units) {
         Interval loss = line.unrounded();
         boolean exact = loss.width() == 0;

@@ -33,7 +33,6 @@ public final class RenovationWords {
         this.words = new CompareWords(units);
     }
 
-    /** A heading with its lines. */
     public record Part(String heading, ImmutableList<String> lines) {}
 
     /**

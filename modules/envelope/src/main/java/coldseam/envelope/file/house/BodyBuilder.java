@@ -38,7 +38,6 @@ final class BodyBuilder {
                 .toImmutableMap(Named::name, each -> each.value().exposure(each.name()));
     }
 
-    /** The body. */
     Body body() {
         return file.body() instanceof FileBody.FileStoreys storeys
                 ? storeys(storeys)

@@ -39,7 +39,6 @@ public record Vertex(long x, long y, long z) implements Comparable<Vertex> {
         return new Vertex(units(point.x()), units(point.y()), units(point.z()));
     }
 
-    /** A point of the plan. */
     public static Vertex inPlan(Point2 point) {
         return new Vertex(units(point.x()), units(point.y()), 0);
     }

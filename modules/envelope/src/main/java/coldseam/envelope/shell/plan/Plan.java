@@ -160,7 +160,6 @@ public final class Plan {
         return bounds;
     }
 
-    /** The bounds of a cell. */
     public ImmutableList<Bound> beside(int cell) {
         return beside.get(cell);
     }
@@ -241,7 +240,6 @@ public final class Plan {
         return rounds.toImmutable();
     }
 
-    /** The bounds of each cell. */
     private static ImmutableList<ImmutableList<Bound>> beside(int cells, MutableList<Bound> bounds) {
         MutableList<MutableList<Bound>> beside = Lists.mutable.empty();
         for (int c = 0; c < cells; c++) {
