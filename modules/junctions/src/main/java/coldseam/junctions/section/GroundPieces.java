@@ -40,9 +40,11 @@ final class GroundPieces {
 
     private ImmutableList<ImmutableList<Chart.Place>> outlines(double level, double reach) {
         double floor = scene.first().thickness();
-        double face = scene.secondOutside();
+        // As far in as the wall is solved: a sheet on it takes no place, and would leave a slit of outdoor air in the
+        // ground.
+        double face = scene.second().map(Band::solvedOutside).orElseGet(scene::secondOutside);
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
-        Side far = Side.at(face + reach);
+        Side far = Side.at(scene.secondOutside() + reach);
         // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
         Side foundation =
                 Side.at(scene.second().map(wall -> wall.inside(Role.STRUCTURE)).orElse(0.0));
