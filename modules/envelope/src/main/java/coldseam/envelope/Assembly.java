@@ -128,6 +128,11 @@ public record Assembly(
         return outermost >= 0 && outermost < layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
     }
 
+    /** The layers that carry. */
+    public ImmutableList<Layer> structure() {
+        return layers.select(layer -> layer.role() == Role.STRUCTURE);
+    }
+
     /** The layers outside of all that carries; none where nothing does. */
     public ImmutableList<Layer> outsideStructure() {
         int carries = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);

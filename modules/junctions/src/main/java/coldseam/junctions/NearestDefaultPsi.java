@@ -34,7 +34,7 @@ public final class NearestDefaultPsi {
     static Optional<WallType> wallType(Assembly wall) {
         ImmutableList<Layer> layers = wall.layers();
         int insulation = layers.detectIndex(layer -> layer.role() == Role.INSULATION);
-        ImmutableList<Layer> structure = layers.select(layer -> layer.role() == Role.STRUCTURE);
+        ImmutableList<Layer> structure = wall.structure();
         if (insulation < 0) {
             // The table's lightweight wall: 0.12 W/(m·K); bricks and concrete are no such walls.
             return structure.notEmpty()

@@ -52,8 +52,7 @@ public final class AirAndGround {
     private static final double THICK_EDGE = 0.25;
 
     private static final Predicate<Surface> ON_GROUND =
-            surface -> surface.exposure().kind() == Exposure.Kind.GROUND
-                    || surface.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
+            surface -> surface.faces(Exposure.Kind.GROUND) || surface.faces(Exposure.Kind.CRAWL_SPACE);
 
     /** The rooms are drier than rooms in use are. */
     public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity() < DRY);

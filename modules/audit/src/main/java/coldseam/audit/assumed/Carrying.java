@@ -157,9 +157,7 @@ public final class Carrying {
 
     /** Whether what lies outside would slide or fall off: not on the level, nor held by soil. */
     private static boolean hangs(Surface surface) {
-        return surface.normal().z() < LEVEL
-                && !isInGround(surface)
-                && surface.exposure().kind() != Exposure.Kind.PARTY;
+        return surface.normal().z() < LEVEL && !isInGround(surface) && !surface.faces(Exposure.Kind.PARTY);
     }
 
     private static boolean isBoardedOutside(Assembly assembly) {
@@ -168,7 +166,7 @@ public final class Carrying {
     }
 
     private static boolean isBare(Assembly assembly) {
-        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        ImmutableList<Layer> structure = assembly.structure();
         return structure.notEmpty()
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(
@@ -178,13 +176,11 @@ public final class Carrying {
 
     private static ImmutableList<Slender> slender(Surface surface) {
         Assembly assembly = surface.assembly().orElseThrow();
-        ImmutableList<Layer> carries = assembly.layers()
-                .select(layer -> layer.role() == Role.STRUCTURE
-                        && layer.air().isEmpty()
-                        && !layer.material().carries().nothing());
-        ImmutableList<Layer> members = assembly.layers()
+        ImmutableList<Layer> carries = assembly.structure()
                 .select(layer ->
-                        layer.role() == Role.STRUCTURE && layer.framing().isPresent());
+                        layer.air().isEmpty() && !layer.material().carries().nothing());
+        ImmutableList<Layer> members =
+                assembly.structure().select(layer -> layer.framing().isPresent());
         if (isBare(assembly)
                 || isOfMasonry(assembly)
                 || carries.anySatisfy(layer -> layer.material().conductivity() > METAL)) {
@@ -204,8 +200,7 @@ public final class Carrying {
      * it and one stud more, since of two at its sides one stands for those that it interrupts.
      */
     private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
-        double share = assembly.layers()
-                .select(layer -> layer.role() == Role.STRUCTURE)
+        double share = assembly.structure()
                 .flatCollect(layer -> layer.framing().stream().toList())
                 .select(framing -> framing.material().conductivity() < METAL)
                 .collectDouble(Layer.Framing::share)
@@ -222,7 +217,7 @@ public final class Carrying {
 
     /** Whether wood carries it, or is in what carries it. */
     static boolean isOfWood(Assembly assembly) {
-        return assembly.layers().anySatisfy(layer -> layer.role() == Role.STRUCTURE && isOfWood(layer));
+        return assembly.structure().anySatisfy(Carrying::isOfWood);
     }
 
     /** Whether it is wood that carries, or has members of it. */
@@ -232,7 +227,7 @@ public final class Carrying {
     }
 
     private static boolean isInGround(Surface surface) {
-        return surface.exposure().kind() == Exposure.Kind.GROUND;
+        return surface.faces(Exposure.Kind.GROUND);
     }
 
     private static boolean spans(Surface surface) {
@@ -240,7 +235,7 @@ public final class Carrying {
     }
 
     private static boolean isOfMasonry(Assembly assembly) {
-        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        ImmutableList<Layer> structure = assembly.structure();
         return structure.anySatisfy(layer -> layer.material().carries() == Material.Carries.STANDS)
                 && structure.noneSatisfy(layer -> layer.framing().isPresent()
                         || layer.thickness() > CARRIES

@@ -47,18 +47,14 @@ public final class HouseShape {
 
     /** Floors on the ground that lie over all the ground beside them, so that fill must bear them. */
     public static final Assumption<Raised> RAISED = audit -> OfHouse.surfaces(
-                    audit,
-                    surface -> surface.use() == Body.Use.FLOOR
-                            && surface.exposure().kind() == Exposure.Kind.GROUND)
+                    audit, surface -> surface.use() == Body.Use.FLOOR && surface.faces(Exposure.Kind.GROUND))
             .collect(floor ->
                     new Raised(floor, floor.foot() - ground(audit.house().body(), floor)))
             .select(floor -> floor.height() > FILL);
 
     /** Floors so deep in the ground that water may stand there. */
     public static final Assumption<Sunk> IN_GROUND_WATER = audit -> OfHouse.surfaces(
-                    audit,
-                    surface -> surface.use() == Body.Use.FLOOR
-                            && surface.exposure().kind() == Exposure.Kind.GROUND)
+                    audit, surface -> surface.use() == Body.Use.FLOOR && surface.faces(Exposure.Kind.GROUND))
             .collect(floor -> new Sunk(floor, ground(audit.house().body(), floor) - floor.foot()))
             .select(floor -> floor.depth() > DEEP);
 
@@ -66,7 +62,7 @@ public final class HouseShape {
     public static final Assumption<Surface> BURIED = audit -> OfHouse.surfaces(
             audit,
             wall -> wall.use() == Body.Use.WALL
-                    && wall.exposure().kind() == Exposure.Kind.OUTDOORS
+                    && wall.faces(Exposure.Kind.OUTDOORS)
                     && lowestGround(audit.house().body(), wall)
                             > wall.innerOutline().collectDouble(Point3::z).min() + STEP);
 
@@ -190,7 +186,7 @@ public final class HouseShape {
         double top = surface.innerOutline().collectDouble(Point3::z).max();
         double foot = surface.innerOutline().collectDouble(Point3::z).min();
         return surface.use() == Body.Use.WALL
-                && surface.exposure().kind() != Exposure.Kind.PARTY
+                && !surface.faces(Exposure.Kind.PARTY)
                 && top - foot > ONE_STOREY
                 && surface.innerOutline()
                                 .select(point -> top - point.z() < OfHouse.HAIR)

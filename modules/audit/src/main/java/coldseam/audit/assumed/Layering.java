@@ -36,13 +36,13 @@ public final class Layering {
             audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
 
     /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
-    public static final Assumption<Assembly> NAKED = audit -> OfHouse.assemblies(
-                    audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS && isNaked(surface))
-            .toImmutableSortedListBy(Assembly::name);
+    public static final Assumption<Assembly> NAKED =
+            audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS) && isNaked(surface))
+                    .toImmutableSortedListBy(Assembly::name);
 
     /** What rain dissolves or swells, outside of what keeps water out. */
     public static final Assumption<Wetted> WETTED =
-            audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+            audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(Layering::wetted);
 
     /** Flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole. */
@@ -51,7 +51,7 @@ public final class Layering {
 
     /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U. */
     public static final Assumption<Cavity> CLOSED =
-            audit -> OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+            audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(assembly -> assembly.layers()
                             .drop(assembly.layers().detectLastIndex(Layer::insulates) + 1)
                             .select(layer -> layer.air()
@@ -83,7 +83,7 @@ public final class Layering {
     public static final Assumption<Shut> SHUT =
             audit -> audit.house().site().climate().isPresent()
                     ? Lists.immutable.empty()
-                    : OfHouse.assemblies(audit, surface -> surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                    : OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                             .flatCollect(Layering::shut);
 
     private Layering() {}

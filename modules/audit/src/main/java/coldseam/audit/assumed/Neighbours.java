@@ -21,8 +21,7 @@ public final class Neighbours {
     private static final double OPEN = 0.95;
 
     /** Surfaces said to face heated neighbours. */
-    public static final Assumption<Beside> BESIDE_HEATED =
-            beside(surface -> surface.exposure().kind() == Exposure.Kind.PARTY);
+    public static final Assumption<Beside> BESIDE_HEATED = beside(surface -> surface.faces(Exposure.Kind.PARTY));
 
     /** Those beside spaces said to be unheated and yet warmer than such spaces are. */
     public static final Assumption<Beside> BESIDE_WARM = beside(Neighbours::isWarm);
@@ -80,7 +79,7 @@ public final class Neighbours {
     }
 
     private static boolean isUnheated(Surface surface) {
-        return surface.exposure().kind() == Exposure.Kind.UNHEATED;
+        return surface.faces(Exposure.Kind.UNHEATED);
     }
 
     private static boolean isWarm(Surface surface) {

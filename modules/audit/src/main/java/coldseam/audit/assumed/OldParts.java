@@ -11,7 +11,6 @@ import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Retrofit;
-import coldseam.envelope.Role;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.detail.BandDrawing;
@@ -92,9 +91,8 @@ public final class OldParts {
         return wall.use() == Body.Use.WALL
                 && !wall.isFramed()
                 && wall.assembly()
-                        .filter(built -> built.layers()
-                                .anySatisfy(layer -> layer.role() == Role.STRUCTURE
-                                        && !layer.material().timber()))
+                        .filter(built -> built.structure()
+                                .anySatisfy(layer -> !layer.material().timber()))
                         .isPresent();
     }
 
@@ -134,9 +132,8 @@ public final class OldParts {
             audit -> audit.house().retrofit().isPresent()
                     ? Lists.immutable.empty()
                     : OfHouse.assemblies(audit, surface -> true)
-                            .select(assembly -> assembly.layers()
-                                    .anySatisfy(layer -> layer.role() == Role.STRUCTURE
-                                            && layer.material().name().startsWith(OLD)));
+                            .select(assembly -> assembly.structure()
+                                    .anySatisfy(layer -> layer.material().name().startsWith(OLD)));
 
     /**
      * What was found and is planned no more, though nothing says that it comes off. What stays on in silence would hold vapour back,
@@ -195,7 +192,7 @@ public final class OldParts {
                 .filter(OldParts::isInsulatedOutside)
                 .isPresent();
         return surface.use() == Body.Use.FLOOR
-                && surface.exposure().kind() == Exposure.Kind.GROUND
+                && surface.faces(Exposure.Kind.GROUND)
                 && surface.staysIn(old)
                 && surface.assembly().filter(OldParts::isInsulatedOutside).isPresent()
                 && !found;

@@ -88,7 +88,7 @@ public final class Rain {
     public static final Assumption<Splashed> SPLASHED = audit -> OfHouse.surfaces(
                     audit,
                     surface -> surface.use() == Body.Use.WALL
-                            && surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                            && surface.faces(Exposure.Kind.OUTDOORS)
                             && surface.assembly().filter(Carrying::isOfWood).isPresent()
                             && !overOpenAir(audit, surface))
             .collect(wall -> new Splashed(wall.assembly().orElseThrow(), overGround(audit, wall)))
@@ -105,17 +105,16 @@ public final class Rain {
             .distinctBy(low -> low.roof().partOf());
 
     /** Sills of doors and windows that stand low over the deck, roof or ground before them. */
-    public static final Assumption<LowSill> LOW_SILL = audit -> OfHouse.surfaces(
-                    audit,
-                    wall -> wall.use() == Body.Use.WALL && wall.exposure().kind() == Exposure.Kind.OUTDOORS)
-            .flatCollect(wall -> audit.house()
-                    .openings()
-                    .select(opening ->
-                            wall.holds(opening) && opening.lightWell().isEmpty())
-                    .flatCollect(opening -> sills(audit, opening, wall)
-                            .toSortedListBy(LowSill::least)
-                            .take(1)))
-            .select(sill -> sill.least() < UPTURN - PRINTED);
+    public static final Assumption<LowSill> LOW_SILL =
+            audit -> OfHouse.surfaces(audit, wall -> wall.use() == Body.Use.WALL && wall.faces(Exposure.Kind.OUTDOORS))
+                    .flatCollect(wall -> audit.house()
+                            .openings()
+                            .select(opening ->
+                                    wall.holds(opening) && opening.lightWell().isEmpty())
+                            .flatCollect(opening -> sills(audit, opening, wall)
+                                    .toSortedListBy(LowSill::least)
+                                    .take(1)))
+                    .select(sill -> sill.least() < UPTURN - PRINTED);
 
     /** Flat roofs and decks on which sheets of metal keep out water: their seams are folded, and stand in it. */
     public static final Assumption<Seamed> SEAMED = audit -> OfHouse.surfaces(audit, Rain::isRainedOn)
@@ -163,7 +162,7 @@ public final class Rain {
     public record LowSill(Opening opening, Surface before, double height, double least) {}
 
     private static boolean isRainedOn(Surface surface) {
-        return surface.exposure().kind() == Exposure.Kind.OUTDOORS
+        return surface.faces(Exposure.Kind.OUTDOORS)
                 && (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.TERRACE)
                 && surface.assembly().isPresent()
                 && surface.normal().z() > LEVEL;
@@ -209,7 +208,7 @@ public final class Rain {
     /** Whether rain runs down a surface. */
     private static boolean isSlope(Surface surface) {
         return surface.use() == Body.Use.ROOF
-                && surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                && surface.faces(Exposure.Kind.OUTDOORS)
                 && surface.normal().z() <= LEVEL;
     }
 
@@ -251,7 +250,7 @@ public final class Rain {
     }
 
     private static boolean isUp(Surface floor) {
-        return floor.use() == Body.Use.FLOOR && floor.exposure().kind() == Exposure.Kind.OUTDOORS;
+        return floor.use() == Body.Use.FLOOR && floor.faces(Exposure.Kind.OUTDOORS);
     }
 
     private static ImmutableList<LowPitch> lowPitch(Surface roof) {

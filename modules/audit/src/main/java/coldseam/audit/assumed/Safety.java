@@ -60,9 +60,7 @@ public final class Safety {
 
     /** Doors high over the ground, and windows down to the floor, before which no deck, stair, balcony or guard is. */
     public static final Assumption<Opening> FALLS = audit -> OfHouse.surfaces(
-                    audit,
-                    surface ->
-                            surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+                    audit, surface -> surface.use() == Body.Use.WALL && surface.faces(Exposure.Kind.OUTDOORS))
             .reject(wall -> audit.points()
                             .select(row -> row.kind().carries() && row.surface().equals(wall))
                             .sumOfInt(PointRow::number)

@@ -58,7 +58,7 @@ record UnderSill(Surface surface, double width, double height) {
     /** Whether a wall goes on below as another, in the ground. */
     private static boolean goesDown(Surface wall, Surface other) {
         return other.use() == Body.Use.WALL
-                && other.exposure().kind() == Exposure.Kind.GROUND
+                && other.faces(Exposure.Kind.GROUND)
                 && Vectors.dot(wall.normal(), other.normal()) > 1 - OfHouse.HAIR
                 && Math.abs(Vectors.dot(
                                 wall.normal(),

@@ -58,8 +58,7 @@ public final class Unlisted {
      */
     public static final Assumption<Surface> SUPPORTS = audit -> audit.shell()
             .surfaces()
-            .select(surface ->
-                    side(surface) == Side.FLOORS && surface.exposure().kind() == Exposure.Kind.OUTDOORS)
+            .select(surface -> side(surface) == Side.FLOORS && surface.faces(Exposure.Kind.OUTDOORS))
             .reject(surface -> Spans.beyond(
                                     surface,
                                     audit.shell()
@@ -100,7 +99,7 @@ public final class Unlisted {
 
     /** Whether all is left out that meets a wall's insulation indoors; geometry shows none of it but floors. */
     private static boolean nothingMeets(Audit audit, Surface surface) {
-        return surface.exposure().kind() != Exposure.Kind.PARTY
+        return !surface.faces(Exposure.Kind.PARTY)
                 && surface.use() == Body.Use.WALL
                 && surface.assembly().filter(Assembly::insulatedInside).isPresent()
                 && !isListed(audit, seam -> seam.kind().atInsideInsulation() && OfHouse.isOn(seam, surface));

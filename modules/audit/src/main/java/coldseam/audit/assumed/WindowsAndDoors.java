@@ -101,9 +101,7 @@ public final class WindowsAndDoors {
 
     /** Windows in walls beside spaces said to be unheated, which are counted as if it were warmer before them than outdoors. */
     public static final Assumption<Opening> INTO_UNHEATED = audit -> OfHouse.surfaces(
-                    audit,
-                    surface ->
-                            surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.UNHEATED)
+                    audit, surface -> surface.use() == Body.Use.WALL && surface.faces(Exposure.Kind.UNHEATED))
             .flatCollect(wall -> audit.house()
                     .openings()
                     .select(opening -> opening.kind() == Opening.Kind.WINDOW && wall.holds(opening)));

@@ -122,7 +122,7 @@ final class GroundParts {
     private ImmutableList<Surface> buried() {
         return shell.surfaces()
                 .select(each -> each.use() == Body.Use.WALL
-                        && each.exposure().kind() == Exposure.Kind.GROUND
+                        && each.faces(Exposure.Kind.GROUND)
                         && each.assembly().isPresent());
     }
 
@@ -172,7 +172,7 @@ final class GroundParts {
     private boolean isRim(ImmutableList<Surface> floors, Surface floor, Surface wall) {
         return floors.anySatisfy(each -> each.name().equals(floor.name()))
                 && wall.use() == Body.Use.WALL
-                && wall.exposure().kind() != Exposure.Kind.PARTY
+                && !wall.faces(Exposure.Kind.PARTY)
                 && !underFloors.contains(wall.name());
     }
 
@@ -220,7 +220,7 @@ final class GroundParts {
                     : edge.second().orElseThrow();
             Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
             double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
-            boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+            boolean buried = wall.faces(Exposure.Kind.GROUND);
             return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
         });
         return perimeter > 0 ? Math.max(0, sunk / perimeter) : 0;

@@ -67,7 +67,7 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
     }
 
     private static Optional<PointSetup.GroundBelow> ground(House house, SurfaceHeat heat) {
-        boolean inGround = heat.surface().exposure().kind() == Exposure.Kind.GROUND && heat.transmittance() > 0;
+        boolean inGround = heat.surface().faces(Exposure.Kind.GROUND) && heat.transmittance() > 0;
         return inGround
                 ? Optional.of(new PointSetup.GroundBelow(house.site().groundConductivity(), heat.transmittance()))
                 : Optional.empty();

@@ -33,8 +33,7 @@ final class Sides {
     private static SideSummary summary(Side side, House house, ImmutableList<SurfaceHeat> heats, double missing) {
         DimensionSystem system = house.site().dimensions();
         double area = heats.sumOfDouble(heat -> heat.grossArea(system));
-        ImmutableList<SurfaceHeat> exposed =
-                heats.reject(heat -> heat.surface().exposure().kind() == Exposure.Kind.PARTY);
+        ImmutableList<SurfaceHeat> exposed = heats.reject(heat -> heat.surface().faces(Exposure.Kind.PARTY));
         double opaque = exposed.sumOfDouble(heat -> heat.opaqueArea(system));
         double insulated = exposed.select(Sides::insulated).sumOfDouble(heat -> heat.opaqueArea(system));
         ImmutableList<Opening> openings = house.openings()

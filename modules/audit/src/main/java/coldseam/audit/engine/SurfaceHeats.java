@@ -88,14 +88,14 @@ final class SurfaceHeats {
             return 0;
         }
         GroundParts.Part part = ground.part(surface);
-        if (surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.GROUND) {
+        if (surface.use() == Body.Use.WALL && surface.faces(Exposure.Kind.GROUND)) {
             return buried(surface, part, build.get());
         }
         if (!part.known()) {
             notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
         }
-        if (surface.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
+        if (surface.faces(Exposure.Kind.CRAWL_SPACE)) {
             return suspended(part, build.get()).transmittance();
         }
         GroundFloor floor = groundFloor(part);

@@ -4,7 +4,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Retrofit;
-import coldseam.envelope.Role;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -62,8 +61,9 @@ final class FoundChecks {
                                     Optional.ofNullable(each.assemblies().get(planned)));
                     Assembly described = loaded.house().assemblies().get(planned);
                     // Some of what is described may be new.
-                    boolean keepsSome = structure(described)
-                            .anySatisfy(layer -> structure(option).anySatisfy(each -> holds(each, layer)));
+                    boolean keepsSome = described
+                            .structure()
+                            .anySatisfy(layer -> option.structure().anySatisfy(each -> holds(each, layer)));
                     if (found.isPresent() || !keepsSome) {
                         kept(found.orElse(described), option, name, place, faults);
                     }
@@ -76,8 +76,8 @@ final class FoundChecks {
     }
 
     private static void kept(Assembly was, Assembly planned, String name, Position place, Faults faults) {
-        ImmutableList<Layer> carries = structure(planned);
-        structure(was)
+        ImmutableList<Layer> carries = planned.structure();
+        was.structure()
                 .reject(layer -> carries.anySatisfy(each -> holds(each, layer)))
                 .forEach(
                         layer -> faults.add(
@@ -86,10 +86,6 @@ final class FoundChecks {
                                 said(layer).and(" in \"" + was.name() + "\""),
                                 said(carries).and(" in \"" + name + "\""),
                                 "correct one of the two, give what comes off another role, or name its surfaces under built-new"));
-    }
-
-    private static ImmutableList<Layer> structure(Assembly assembly) {
-        return assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
     }
 
     /** Members may be made deeper, and their bays filled; a slab may be topped. */

@@ -65,11 +65,11 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
         Misplaced layer = placed(facts, surface, control, able.getFirst().layer());
         boolean wet = control == Control.WATER
                 && able.allSatisfy(each -> each.zone() == Zone.INSIDE)
-                && surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                && surface.faces(Exposure.Kind.OUTDOORS)
                 && !keepsDry(assembly)
                 && !(HeatFlow.through(surface.normal()) == HeatFlow.HORIZONTAL && assembly.keepsWaterOutBehindBoards());
         boolean cold = control == Control.VAPOUR
-                && (surface.exposure().kind() == Exposure.Kind.GROUND
+                && (surface.faces(Exposure.Kind.GROUND)
                         ? able.allSatisfy(each -> each.zone() == Zone.OUTSIDE)
                         : !layer.warmEnough())
                 && !driesByMonths(facts, assembly);
@@ -91,9 +91,7 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
                 control,
                 layer.material().name(),
                 inside / resistance(all.layers()),
-                surface.exposure().kind() == Exposure.Kind.GROUND
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(temperature),
+                surface.faces(Exposure.Kind.GROUND) ? OptionalDouble.empty() : OptionalDouble.of(temperature),
                 SaturationPressure.dewPoint(site.indoorHumidity() * SaturationPressure.at(indoor)));
     }
 

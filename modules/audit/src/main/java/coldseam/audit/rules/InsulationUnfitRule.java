@@ -83,7 +83,7 @@ public final class InsulationUnfitRule implements Rule {
 
     private static ImmutableList<Unfit> unfit(Surface surface) {
         ImmutableList<Layer> layers = surface.assembly().map(Assembly::layers).orElse(Lists.immutable.empty());
-        boolean inGround = surface.exposure().kind() == Exposure.Kind.GROUND;
+        boolean inGround = surface.faces(Exposure.Kind.GROUND);
         boolean flat = surface.use() == Body.Use.FLOOR || surface.use() == Body.Use.OVERHANG;
         int structure = layers.detectLastIndex(InsulationUnfitRule::bearing);
         int finish = layers.detectIndex(layer -> !layer.insulates() && layer.role() != Role.MEMBRANE);

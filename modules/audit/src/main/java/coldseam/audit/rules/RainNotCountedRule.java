@@ -28,7 +28,7 @@ public final class RainNotCountedRule implements Rule {
 
     /** Whether it is nearly level, rained on, and its insulation lies over the outermost able water layer with nothing counted. */
     private static boolean isInverted(Surface surface) {
-        if (surface.exposure().kind() != Exposure.Kind.OUTDOORS
+        if (!surface.faces(Exposure.Kind.OUTDOORS)
                 || surface.normal().z() < LEVEL
                 || surface.assembly().isEmpty()
                 || surface.assembly().get().rain().isPresent()) {

@@ -92,7 +92,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     /** What has no heat layer at all is another rule's. */
     static boolean isHeld(Surface surface) {
         return surface.assembly().isPresent()
-                && surface.exposure().kind() != Exposure.Kind.PARTY
+                && !surface.faces(Exposure.Kind.PARTY)
                 && Facts.has(surface, Control.HEAT);
     }
 

@@ -80,7 +80,7 @@ final class LightWells {
     }
 
     private static boolean buried(Facet facet) {
-        return facet.use() == Body.Use.WALL && facet.exposure().kind() == Exposure.Kind.GROUND;
+        return facet.use() == Body.Use.WALL && facet.faces(Exposure.Kind.GROUND);
     }
 
     private static boolean inPlane(Facet one, Facet other) {
@@ -285,7 +285,7 @@ final class LightWells {
         Vertex a = topA.at(column.floor());
         Vertex b = topB.at(column.floor());
         replace(facet, facet.withOutline(Ring.tidy(with(steps, Lists.immutable.of(topB, b, a, topA)))));
-        Optional<Facet> over = free.detectOptional(each -> each.exposure().kind() == Exposure.Kind.OUTDOORS
+        Optional<Facet> over = free.detectOptional(each -> each.faces(Exposure.Kind.OUTDOORS)
                 && foot(column, each).size() >= 2
                 && foot(column, each).size() == tops.size()
                 && near(foot(column, each).getFirst(), topA)

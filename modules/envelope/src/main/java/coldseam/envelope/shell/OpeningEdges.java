@@ -244,8 +244,7 @@ final class OpeningEdges {
         Surface below = pierced.get(joint.first()).orElseThrow();
         Surface wall = pierced.get(p.facet()).orElseThrow();
         boolean neighbour = overANeighbour(p, joint);
-        boolean garage =
-                joint.kind() == JunctionKind.SLAB_EDGE && wall.exposure().kind() == Exposure.Kind.UNHEATED;
+        boolean garage = joint.kind() == JunctionKind.SLAB_EDGE && wall.faces(Exposure.Kind.UNHEATED);
         JunctionKind kind = garage
                 ? GARAGE_SLAB
                 : neighbour

@@ -218,9 +218,7 @@ final class Openings {
         Opening opening = p.opening();
         Facet facet = mesh.facets().get(p.facet());
         Polygon outside = p.axes().polygon(facet.outline().collect(Vertex::point));
-        if (facet.exposure().kind() != Exposure.Kind.GROUND
-                || facet.use() != Body.Use.WALL
-                || !outside.intersects(p.rectangle())) {
+        if (!facet.faces(Exposure.Kind.GROUND) || facet.use() != Body.Use.WALL || !outside.intersects(p.rectangle())) {
             return Optional.empty();
         }
         boolean door = opening.kind() == Opening.Kind.DOOR;
@@ -316,7 +314,7 @@ final class Openings {
     /** The wall in open air on which the opening's wall stands, and which ends where the opening may begin, as under a gable. */
     private Optional<String> under(PlacedOpening p, double foot) {
         Facet wall = mesh.facets().get(p.facet());
-        return facets(f -> f != wall && f.exposure().kind() != Exposure.Kind.GROUND && oneFacade(f, wall))
+        return facets(f -> f != wall && !f.faces(Exposure.Kind.GROUND) && oneFacade(f, wall))
                 .collect(mesh.facets()::get)
                 .detectOptional(f -> {
                     Envelope extent =

@@ -132,7 +132,7 @@ final class ShellAssembler {
                 && shell.surfaces()
                         .anySatisfy(other -> other.use() == Body.Use.WALL
                                 && other.storey().equals(surface.storey())
-                                && other.exposure().kind() == Exposure.Kind.GROUND);
+                                && other.faces(Exposure.Kind.GROUND));
         if (cutByGround) {
             return "Where the ground beside it ends in the thickness of a deck or a floor, let it end lower, under all of that; else make"
                     + " the surface larger, or the build-ups beside it thinner.";
@@ -201,8 +201,8 @@ final class ShellAssembler {
             outer += flux(facet.outline().collect(Vertex::point));
             inside += flux(inner.get(f)) + frame(f);
         }
-        ImmutableList<Surface> grounded = surfaces.select(s -> s.use() == Body.Use.FLOOR
-                && (s.exposure().kind() == Exposure.Kind.GROUND || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
+        ImmutableList<Surface> grounded = surfaces.select(s ->
+                s.use() == Body.Use.FLOOR && (s.faces(Exposure.Kind.GROUND) || s.faces(Exposure.Kind.CRAWL_SPACE)));
         double floors = Double.isNaN(body.floorArea()) ? measuredFloors() : body.floorArea();
         double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
         return new Shell(
@@ -277,7 +277,7 @@ final class ShellAssembler {
                 .toImmutableSet();
         return rims.select(line -> {
                     int wall = other(line, this::isFloor);
-                    boolean party = mesh.facets().get(wall).exposure().kind() == Exposure.Kind.PARTY;
+                    boolean party = mesh.facets().get(wall).faces(Exposure.Kind.PARTY);
                     return !party && !under.contains(wall);
                 })
                 .sumOfDouble(line -> Vertex.metres(1) * line.b().minus(line.a()).length());
@@ -294,8 +294,7 @@ final class ShellAssembler {
     private boolean isFloor(int facet) {
         Facet floor = mesh.facets().get(facet);
         return floor.use() == Body.Use.FLOOR
-                && (floor.exposure().kind() == Exposure.Kind.GROUND
-                        || floor.exposure().kind() == Exposure.Kind.CRAWL_SPACE);
+                && (floor.faces(Exposure.Kind.GROUND) || floor.faces(Exposure.Kind.CRAWL_SPACE));
     }
 
     private static int other(FacetMesh.Line line, IntPredicate not) {

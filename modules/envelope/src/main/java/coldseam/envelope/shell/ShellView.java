@@ -211,7 +211,7 @@ public record ShellView(
 
     /** Whether a wall has the ground before it. */
     public static boolean isInTheGround(Surface surface) {
-        return surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.GROUND;
+        return surface.use() == Body.Use.WALL && surface.faces(Exposure.Kind.GROUND);
     }
 
     /** Whether a line's middle lies on an edge. */

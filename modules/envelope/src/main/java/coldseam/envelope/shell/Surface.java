@@ -6,7 +6,6 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
-import coldseam.envelope.Role;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -48,10 +47,13 @@ public record Surface(
 
     /** Whether what carries it stands or lies apart, as studs do. */
     public boolean isFramed() {
-        return assembly.filter(built -> built.layers()
-                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
-                                && layer.framing().isPresent()))
+        return assembly.filter(built ->
+                        built.structure().anySatisfy(layer -> layer.framing().isPresent()))
                 .isPresent();
+    }
+
+    public boolean faces(Exposure.Kind kind) {
+        return exposure.kind() == kind;
     }
 
     /** Whether it is built as an assembly of a name. */

@@ -106,7 +106,7 @@ public record Upkeep(String look, String often) {
     }
 
     private static ImmutableList<Upkeep> of(Surface surface, Assembly built) {
-        boolean inTheOpen = surface.exposure().kind() == Exposure.Kind.OUTDOORS;
+        boolean inTheOpen = surface.faces(Exposure.Kind.OUTDOORS);
         // Nobody paints boards under a floor, and what lies on them is laid to be walked on.
         boolean boardsInside =
                 built.insulatedInside() && surface.use() != Body.Use.FLOOR && surface.use() != Body.Use.OVERHANG;

@@ -37,7 +37,6 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind.Service;
-import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
@@ -195,8 +194,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             each(
                     Carrying.BARE,
                     (assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
-                            + assembly.layers()
-                                    .select(layer -> layer.role() == Role.STRUCTURE)
+                            + assembly.structure()
                                     .collect(layer -> layer(layer, say))
                                     .makeString(", ")
                             + " without studs, rafters or joists"),

@@ -100,6 +100,10 @@ public record Facet(
                 && Math.abs(traits.level() - other.traits.level()) == 1;
     }
 
+    public boolean faces(Exposure.Kind kind) {
+        return exposure.kind() == kind;
+    }
+
     boolean marked(Mark mark) {
         return traits.mark() == mark;
     }

@@ -238,8 +238,7 @@ public final class Joints {
         Facet a = mesh.facets().get(edge.first());
         Facet b = mesh.facets().get(other.first());
         boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= StepZones.HAIR;
-        boolean party =
-                a.exposure().kind() == Exposure.Kind.PARTY && b.exposure().kind() == Exposure.Kind.PARTY;
+        boolean party = a.faces(Exposure.Kind.PARTY) && b.faces(Exposure.Kind.PARTY);
         if (hair || party || a.use() != Body.Use.WALL) {
             return found;
         }

@@ -53,8 +53,8 @@ final class JunctionRules {
     public Optional<Found> find(int one, int other, Vertex from, Vertex to) {
         Facet a = mesh.facets().get(one);
         Facet b = mesh.facets().get(other);
-        boolean partyA = a.exposure().kind() == Exposure.Kind.PARTY;
-        boolean partyB = b.exposure().kind() == Exposure.Kind.PARTY;
+        boolean partyA = a.faces(Exposure.Kind.PARTY);
+        boolean partyB = b.faces(Exposure.Kind.PARTY);
         if (partyA || partyB) {
             boolean inOnePlane = a.use() == Body.Use.WALL
                     && b.use() == Body.Use.WALL
@@ -103,8 +103,8 @@ final class JunctionRules {
     private Optional<Found> walls(int one, int other, Vertex from, Vertex to, double angle) {
         Facet a = mesh.facets().get(one);
         Facet b = mesh.facets().get(other);
-        boolean unheatedA = a.exposure().kind() == Exposure.Kind.UNHEATED;
-        boolean unheatedB = b.exposure().kind() == Exposure.Kind.UNHEATED;
+        boolean unheatedA = a.faces(Exposure.Kind.UNHEATED);
+        boolean unheatedB = b.faces(Exposure.Kind.UNHEATED);
         boolean spaces = unheatedA != unheatedB;
         boolean later = isLater(one, other);
         if (angle != Vectors.STRAIGHT) {
@@ -134,8 +134,7 @@ final class JunctionRules {
         if (spaces) {
             return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
         }
-        boolean outOfGround = lower.exposure().kind() == Exposure.Kind.GROUND
-                && upper.exposure().kind() != Exposure.Kind.GROUND;
+        boolean outOfGround = lower.faces(Exposure.Kind.GROUND) && !upper.faces(Exposure.Kind.GROUND);
         if (level && outOfGround && !sameBuild) {
             return ordered(JunctionKind.FOUNDATION_WALL_TOP, one, other, oneIsAbove);
         }
@@ -151,9 +150,7 @@ final class JunctionRules {
             case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
                 !convex && level
-                        ? wall.exposure().kind() == Exposure.Kind.UNHEATED
-                                ? JunctionKind.KNEE_WALL_FOOT
-                                : JunctionKind.ROOF_STEP
+                        ? wall.faces(Exposure.Kind.UNHEATED) ? JunctionKind.KNEE_WALL_FOOT : JunctionKind.ROOF_STEP
                         : wall.marked(Facet.Mark.UNDER_GABLE)
                                 ? JunctionKind.GABLE_COLD_LOFT
                                 : JunctionKind.EAVES_COLD_LOFT;
@@ -165,12 +162,12 @@ final class JunctionRules {
     private static JunctionKind floorKind(Facet floor, Facet wall, boolean convex) {
         return switch (floor.exposure().kind()) {
             case GROUND -> {
-                boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+                boolean buried = wall.faces(Exposure.Kind.GROUND);
                 if (!convex && buried && !floor.marked(Facet.Mark.CELLAR)) {
                     yield JunctionKind.STEPPED_FOOTING;
                 }
                 // A cellar's wall that stands free stands as one on a slab does.
-                boolean free = convex && wall.exposure().kind() == Exposure.Kind.OUTDOORS;
+                boolean free = convex && wall.faces(Exposure.Kind.OUTDOORS);
                 yield floor.marked(Facet.Mark.CELLAR) && !free || buried
                         ? JunctionKind.CELLAR_SLAB_EDGE
                         : JunctionKind.SLAB_EDGE;
@@ -190,7 +187,7 @@ final class JunctionRules {
             return convex ? edge : JunctionKind.ROOF_STEP;
         }
         if (convex) {
-            boolean knee = wall.exposure().kind() == Exposure.Kind.UNHEATED;
+            boolean knee = wall.faces(Exposure.Kind.UNHEATED);
             JunctionKind eaves = angle < RIGHT ? JunctionKind.HIGH_EAVES : JunctionKind.EAVES;
             return knee && level ? JunctionKind.KNEE_WALL : level ? eaves : JunctionKind.VERGE;
         }
@@ -213,9 +210,7 @@ final class JunctionRules {
             return Optional.of(
                     floors
                             ? JunctionKind.FLOOR_CHANGE
-                            : first.exposure().kind() == Exposure.Kind.GROUND
-                                    ? JunctionKind.SLAB_EDGE
-                                    : JunctionKind.OVERHANG_EDGE);
+                            : first.faces(Exposure.Kind.GROUND) ? JunctionKind.SLAB_EDGE : JunctionKind.OVERHANG_EDGE);
         }
         if (angle == Vectors.STRAIGHT) {
             return Optional.of(JunctionKind.WALL_THICKNESS_CHANGE);

@@ -21,7 +21,7 @@ public final class OnGround {
      * @param ground m, z of the ground beside a point of the plan
      */
     public static Optional<String> fault(Facet facet, ToDoubleFunction<Vertex> ground) {
-        if (facet.use() != Body.Use.FLOOR || facet.exposure().kind() != Exposure.Kind.GROUND) {
+        if (facet.use() != Body.Use.FLOOR || !facet.faces(Exposure.Kind.GROUND)) {
             return Optional.empty();
         }
         Vertex highest = facet.outline().maxBy(corner -> over(corner, ground));

@@ -101,7 +101,7 @@ final class Levels {
         Vertex deepest = wall.outline()
                 .maxBy(corner -> terrain.at(corner) - Math.max(corner.point().z(), floor));
         double foot = Math.max(deepest.point().z(), floor);
-        if (wall.exposure().kind() == Exposure.Kind.OUTDOORS && foot < terrain.at(deepest) - CELLAR) {
+        if (wall.faces(Exposure.Kind.OUTDOORS) && foot < terrain.at(deepest) - CELLAR) {
             faults.surface(
                     wall.name(),
                     ": it faces outdoors from %.3f m on, but the ground beside [%.3f m, %.3f m] lies at %.3f m. Part it there and"

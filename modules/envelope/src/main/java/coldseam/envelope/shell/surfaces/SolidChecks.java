@@ -146,17 +146,15 @@ final class SolidChecks {
 
     /** What faces the ground or a crawl space lies where it can. */
     private void place(Facet facet) {
-        boolean ground = facet.exposure().kind() == Exposure.Kind.GROUND;
-        boolean crawl = facet.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
+        boolean ground = facet.faces(Exposure.Kind.GROUND);
+        boolean crawl = facet.faces(Exposure.Kind.CRAWL_SPACE);
         if (ground && facet.use() != Body.Use.FLOOR && facet.use() != Body.Use.WALL) {
             fault(facet, "it faces the ground, but only floors and walls can. Say what it faces, or change its use.");
         }
         if (ground && facet.use() == Body.Use.WALL) {
             inGround(facet);
         }
-        if (crawl
-                && facets.noneSatisfy(
-                        f -> f.use() == Body.Use.FLOOR && f.exposure().kind() == Exposure.Kind.CRAWL_SPACE)) {
+        if (crawl && facets.noneSatisfy(f -> f.use() == Body.Use.FLOOR && f.faces(Exposure.Kind.CRAWL_SPACE))) {
             fault(facet, "it faces a crawl space, but no floor does. Let the floor over it face the crawl space, too.");
         }
     }
