@@ -3,6 +3,7 @@ package coldseam.files.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The unit systems reports are printed in. */
@@ -22,12 +23,20 @@ public enum UnitSystem {
     private static final double WHOLE_MILLIMETRES = 1000;
     private static final double INCH = 0.0254;
 
+    /** Of an inch. */
+    private static final int MILS = 1000;
+
     /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
     private static final double EVEN = 0.02;
 
     /** Not in braces: what a file is to say stands there. */
     private static final Pattern MEASURE_IN_WORDS = Pattern.compile(
             "(?<![\\w.])(?:(-?\\d+(?:\\.\\d+)?) (m²·K/W|m²|mm|m)(?![\\w²³·/])|(half )?a metre\\b)(?![^{]*\\})");
+
+    /** Before a number that is new there: an 8, an 11, an 18 and an 80, and a of any other. */
+    private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n? $");
+
+    private static final Pattern BEGINS_WITH_A_VOWEL = Pattern.compile("(8|1[18](?!\\d)).*");
 
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
@@ -63,7 +72,7 @@ public enum UnitSystem {
 
     /**
      * Number and unit. Lengths come as people read them: {@code 240 mm}, {@code 12.30 m}, {@code 9 ft 2 in},
-     * {@code 3 1/2 in}.
+     * {@code 3 1/2 in}, and below the half of a sixteenth {@code 8 mil}.
      */
     public String format(double inside, Dimension dimension) {
         if (!Double.isFinite(inside)) {
@@ -128,9 +137,23 @@ public enum UnitSystem {
      * to a file, and stays alone.
      */
     public String told(String sentence) {
-        return this == SI
-                ? sentence
-                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> inInches(found) + " (" + found.group() + ")");
+        if (this == SI) {
+            return sentence;
+        }
+        StringBuilder told = new StringBuilder();
+        int done = 0;
+        Matcher found = MEASURE_IN_WORDS.matcher(sentence);
+        while (found.find()) {
+            String inches = inInches(found);
+            String article = BEGINS_WITH_A_VOWEL.matcher(inches).matches() ? "$1n " : "$1 ";
+            told.append(ARTICLE.matcher(sentence.substring(done, found.start())).replaceFirst(article))
+                    .append(inches)
+                    .append(" (")
+                    .append(found.group())
+                    .append(')');
+            done = found.end();
+        }
+        return told.append(sentence.substring(done)).toString();
     }
 
     /**
@@ -178,7 +201,7 @@ public enum UnitSystem {
 
     private static String measured(double metres) {
         return 0 < metres && metres < INCH / SIXTEENTHS
-                ? Math.round(metres / INCH * 1000) + " mil"
+                ? Math.round(metres / INCH * MILS) + " mil"
                 : feetAndInches(metres, Math.abs(metres) >= 1);
     }
 
@@ -266,6 +289,9 @@ public enum UnitSystem {
 
     private static String feetAndInches(double metres, boolean withFeet) {
         long sixteenths = Math.round(Math.abs(metres) / INCH * SIXTEENTHS);
+        if (sixteenths == 0 && Math.round(metres / INCH * MILS) != 0) {
+            return Math.round(metres / INCH * MILS) + " mil";
+        }
         long perFoot = 12L * SIXTEENTHS;
         long feet = withFeet ? sixteenths / perFoot : 0;
         long rest = sixteenths - feet * perFoot;

@@ -34,7 +34,9 @@ class UnitSystemTest {
             value = {
                 "boards from 300 mm above the ground | boards from 12 in (300 mm) above the ground",
                 "at least 150 mm, and 40 mm over it. | at least 6 in (150 mm), and 1 9/16 in (40 mm) over it.",
-                "a 0.2 mm foil                       | a 8 mil (0.2 mm) foil",
+                "a 0.2 mm foil                       | an 8 mil (0.2 mm) foil",
+                "An 80 mm board and a 460 mm one     | A 3 1/8 in (80 mm) board and an 18 in (460 mm) one",
+                "a wall of 200 mm, a 300 mm strip    | a wall of 8 in (200 mm), a 12 in (300 mm) strip",
                 "in bays of a metre at most          | in bays of 39 in (a metre) at most",
                 "by half a metre.                    | by 20 in (half a metre).",
                 "R 0.18 m²·K/W, 12 % of 320 mm²      | R 1.0 h·ft²·°F/Btu (0.18 m²·K/W), 12 % of 320 mm²",
@@ -57,7 +59,9 @@ class UnitSystemTest {
             value = {
                 "0.2     | THICKNESS            | 200 mm            | 7 7/8 in",
                 "0.0125  | THICKNESS            | 12.5 mm           | 1/2 in",
-                "0.0002  | THICKNESS            | 0.2 mm            | 0 in",
+                "0.0002  | THICKNESS            | 0.2 mm            | 8 mil",
+                "-0.0004 | LENGTH               | -0.4 mm           | -16 mil",
+                "0       | LENGTH               | 0 mm              | 0 in",
                 "2.794   | LENGTH               | 2.79 m            | 9 ft 2 in",
                 "0.24    | LENGTH               | 240 mm            | 9 7/16 in",
                 "0.9144  | LENGTH               | 914.4 mm          | 3 ft",

@@ -191,7 +191,7 @@ public final class Assemblies {
                         Swatch.look(Looks.of(layer.material(), layer.role())),
                         Table.Cell.of(name(layer, print)),
                         Table.Cell.of(controls(layer)),
-                        Table.Cell.of(print.thickness(layer.thickness())),
+                        Table.Cell.of(print.of(layer.thickness(), Dimension.THICKNESS)),
                         Table.Cell.of(
                                 solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
                         Table.Cell.of(resistance),

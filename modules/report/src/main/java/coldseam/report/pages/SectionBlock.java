@@ -119,7 +119,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
         ImmutableList<String> distinct = assemblies
                 .flatCollect(Assembly::layers)
                 .select(layer -> layer.material().name().equals(material))
-                .collect(layer -> print.thickness(layer.thickness()))
+                .collect(layer -> print.of(layer.thickness(), Dimension.THICKNESS))
                 .distinct();
         if (distinct.isEmpty()) {
             return Rich.of("–");

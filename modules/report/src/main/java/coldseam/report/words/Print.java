@@ -13,8 +13,6 @@ import coldseam.junctions.PenLine;
  */
 public record Print(UnitSystem units) {
 
-    private static final double INCH = 0.0254;
-
     /** A number with its unit. */
     public String of(double value, Dimension dimension) {
         return units.format(value, dimension);
@@ -55,12 +53,6 @@ public record Print(UnitSystem units) {
         return units == UnitSystem.US
                 ? units.format(metres, Dimension.LENGTH)
                 : units.number(metres, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
-    }
-
-    /** A layer's thickness; foils in mil (1/1000 in) where inches and their sixteenths would say nothing. */
-    public String thickness(double metres) {
-        boolean foil = units == UnitSystem.US && metres < INCH / 32;
-        return foil ? Format.of("%.0f mil", metres / INCH * 1000) : units.format(metres, Dimension.THICKNESS);
     }
 
     /** A pen line's neck, as is left of it at least, or that it is broken. */
