@@ -289,7 +289,8 @@ public final class Composer {
                     + " float. "
                     + (both
                             ? "Layers of the role structure lie on both sides of the insulation: give those that do not carry"
-                                    + " the role cladding, or insulation with their framing."
+                                    + " the role cladding, or insulation with their framing. Of a panel whose two boards carry with"
+                                    + " its core, the core has the role structure, too, its splines and plates as framing."
                             : "Choose a detail for insulation that changes sides, or draw one whose structures meet."));
         }
     }

@@ -87,6 +87,7 @@ class DetailDoesNotFitTest {
         assertTrue(
                 told.contains("lie on both sides of the insulation: give those that do not carry the role cladding"),
                 told);
+        assertTrue(told.contains("Of a panel whose two boards carry with its core"), told);
     }
 
     /** Of a wall that is open to the wind inside all that insulates it nothing conducts where the section is cut. */
