@@ -268,10 +268,6 @@ public final class AxisymmetricElements implements Elements {
         } while (low < most);
     }
 
-    private int boundary(int t, int i) {
-        return mesh.neighbour[3 * t + i] < 0 ? Math.max(-1, mesh.tag[3 * t + i]) : -1;
-    }
-
     /** Goes to Gauss point g of three on the side opposite corner i; returns the length times the weight. */
     private double sidePoint(int i, int g) {
         int a = (i + 1) % 3;
@@ -336,7 +332,7 @@ public final class AxisymmetricElements implements Elements {
         }
         gradients(out);
         for (int s = 0; s < 3; s++) {
-            int b = boundary(t, s);
+            int b = mesh.boundary(t, s);
             for (int g = 0; g < 3 && b >= 0 && resistance[b] > 0; g++) {
                 double w = sidePoint(s, g) / resistance[b];
                 for (int i = 0; i < 6; i++) {
@@ -353,7 +349,7 @@ public final class AxisymmetricElements implements Elements {
         triangle(t);
         Arrays.fill(out, 0, 6, 0);
         for (int s = 0; s < 3; s++) {
-            int b = boundary(t, s);
+            int b = mesh.boundary(t, s);
             for (int g = 0; g < 3 && b >= 0 && resistance[b] > 0 && environment[b] == facing; g++) {
                 double w = sidePoint(s, g) / resistance[b];
                 for (int i = 0; i < 6; i++) {
@@ -397,7 +393,7 @@ public final class AxisymmetricElements implements Elements {
         moment[2][1] = m12;
         gradients(out);
         for (int s = 0; s < 3; s++) {
-            int b = boundary(t, s);
+            int b = mesh.boundary(t, s);
             if (b < 0 || !(resistance[b] > 0)) {
                 continue;
             }
@@ -474,7 +470,7 @@ public final class AxisymmetricElements implements Elements {
             gap += w * (er * er + ey * ey);
         }
         for (int i = 0; i < 3; i++) {
-            int b = boundary(t, i);
+            int b = mesh.boundary(t, i);
             if (b < 0 || !(resistance[b] > 0)) {
                 continue;
             }

@@ -69,24 +69,15 @@ public final class PlanarElements implements Elements {
         m[o + 5] = f;
     }
 
-    /** The boundary a side lies on, or -1. */
-    private int boundary(int t, int i) {
-        return mesh.neighbour[3 * t + i] < 0 ? Math.max(-1, mesh.tag[3 * t + i]) : -1;
-    }
-
     private double length(int t, int i) {
-        int a = mesh.node[6 * t + (i + 1) % 3];
-        int b = mesh.node[6 * t + (i + 2) % 3];
-        double dx = mesh.x[b] - mesh.x[a];
-        double dy = mesh.y[b] - mesh.y[a];
-        return step * Math.sqrt(dx * dx + dy * dy);
+        return step * mesh.length(t, i);
     }
 
     @Override
     public void temperatureMatrix(int t, double[] out) {
         laplace(t, conductivity[mesh.region[t]], out);
         for (int i = 0; i < 3; i++) {
-            int b = boundary(t, i);
+            int b = mesh.boundary(t, i);
             if (b >= 0 && resistance[b] > 0) {
                 double f = length(t, i) / (30 * resistance[b]);
                 side(out, i, 4 * f, -f, 2 * f, 16 * f);
@@ -98,7 +89,7 @@ public final class PlanarElements implements Elements {
     public void streamMatrix(int t, double[] out) {
         laplace(t, 1 / conductivity[mesh.region[t]], out);
         for (int i = 0; i < 3; i++) {
-            int b = boundary(t, i);
+            int b = mesh.boundary(t, i);
             if (b >= 0 && resistance[b] > 0) {
                 double f = resistance[b] / (3 * length(t, i));
                 side(out, i, 7 * f, f, -8 * f, 16 * f);
@@ -126,7 +117,7 @@ public final class PlanarElements implements Elements {
     public void temperatureLoad(int t, int facing, double[] out) {
         Arrays.fill(out, 0, 6, 0);
         for (int i = 0; i < 3; i++) {
-            int b = boundary(t, i);
+            int b = mesh.boundary(t, i);
             if (b >= 0 && resistance[b] > 0 && environment[b] == facing) {
                 double f = length(t, i) / (6 * resistance[b]);
                 out[(i + 1) % 3] += f;
@@ -193,7 +184,7 @@ public final class PlanarElements implements Elements {
         lowerOff *= f / k;
         gap *= f / k;
         for (int i = 0; i < 3; i++) {
-            int b = boundary(t, i);
+            int b = mesh.boundary(t, i);
             if (b < 0 || !(resistance[b] > 0)) {
                 continue;
             }

@@ -72,7 +72,7 @@ public final class MeshField {
         sides.clear();
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                int tag = mesh.boundary(t, i);
                 if (tag >= 0) {
                     Side side = side(t, i, tag);
                     sides.add(side);

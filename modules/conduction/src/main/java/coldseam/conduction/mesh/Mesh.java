@@ -299,6 +299,20 @@ public final class Mesh {
         }
     }
 
+    /** The boundary that a triangle's side lies on; -1 where it lies on none. */
+    public int boundary(int t, int i) {
+        return neighbour[3 * t + i] < 0 ? Math.max(-1, tag[3 * t + i]) : -1;
+    }
+
+    /** The length of a triangle's side, lattice steps. */
+    public double length(int t, int i) {
+        int a = node[6 * t + (i + 1) % 3];
+        int b = node[6 * t + (i + 2) % 3];
+        double dx = x[b] - x[a];
+        double dy = y[b] - y[a];
+        return Math.sqrt(dx * dx + dy * dy);
+    }
+
     void set(int t, int a, int b, int c, int ma, int mb, int mc, int na, int nb, int nc, int ga, int gb, int gc) {
         int o = 6 * t;
         node[o] = a;

@@ -317,7 +317,7 @@ final class Refinement {
         double flowSize = 0;
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                int tag = mesh.boundary(t, i);
                 if (tag >= 0 && ambient[drawing.environment[tag]] != 0) {
                     local(t, base);
                     double a = s6[(i + 1) % 3];

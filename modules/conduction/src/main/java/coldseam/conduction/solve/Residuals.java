@@ -136,9 +136,7 @@ final class Residuals {
         }
         int from = mesh.node[6 * t + (i + 1) % 3];
         int to = mesh.node[6 * t + (i + 2) % 3];
-        double dx = mesh.x[to] - mesh.x[from];
-        double dy = mesh.y[to] - mesh.y[from];
-        double film = drawing.lattice.step() * Math.sqrt(dx * dx + dy * dy) / drawing.resistance[tag];
+        double film = drawing.lattice.step() * mesh.length(t, i) / drawing.resistance[tag];
         double t0 = ambient[drawing.environment[tag]];
         double m = 0.5 * (a + b) + film * (u[mesh.node[6 * t + 3 + i]] - t0);
         a += film * (u[from] - t0);

@@ -97,7 +97,7 @@ final class StreamSystem implements ElementSystem {
     void load(int environment, double[] b) {
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                int tag = mesh.boundary(t, i);
                 if (tag >= 0 && drawing.environment[tag] == environment) {
                     add(t, (i + 1) % 3, 1, b);
                     add(t, (i + 2) % 3, -1, b);

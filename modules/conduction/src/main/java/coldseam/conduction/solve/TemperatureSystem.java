@@ -41,7 +41,7 @@ final class TemperatureSystem implements ElementSystem {
             boolean outline = false;
             boolean held = false;
             for (int i = 0; i < 6; i++) {
-                outline |= i < 3 && mesh.neighbour[3 * t + i] < 0 && mesh.tag[3 * t + i] >= 0;
+                outline |= i < 3 && mesh.boundary(t, i) >= 0;
                 held |= unknowns.prescribed(mesh.node[6 * t + i]);
             }
             if (outline) {

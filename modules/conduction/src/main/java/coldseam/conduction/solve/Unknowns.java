@@ -119,7 +119,7 @@ public final class Unknowns {
         Arrays.fill(alsoPrescribedBy, 0, mesh.nodes, -1);
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                int b = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                int b = mesh.boundary(t, i);
                 if (b >= 0 && drawing.resistance[b] == 0) {
                     prescribe(mesh.node[6 * t + (i + 1) % 3], drawing.environment[b]);
                     prescribe(mesh.node[6 * t + (i + 2) % 3], drawing.environment[b]);
