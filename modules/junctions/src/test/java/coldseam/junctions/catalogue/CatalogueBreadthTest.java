@@ -147,7 +147,9 @@ final class CatalogueBreadthTest {
     }
 
     private static ImmutableList<Detail> usual(JunctionKind kind) {
-        return CATALOGUE.options(kind).select(TypicalSetups::usual);
+        ImmutableList<Detail> options = CATALOGUE.options(kind).select(TypicalSetups::usual);
+        assertTrue(options.notEmpty(), kind.label() + " has no option for a usual build");
+        return options;
     }
 
     private static String shown(Interval psi) {
