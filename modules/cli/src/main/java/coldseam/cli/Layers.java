@@ -123,7 +123,7 @@ record Layers(
         return !fromHouse && first.isEmpty() && second.isEmpty();
     }
 
-    /** What of a kind there is to look at; with a house and no named build-ups what it has, else one. */
+    /** What of a kind there is to look at: with a house what it has, between named build-ups where any are; else one. */
     ImmutableList<? extends Place<?>> places(BridgeKind kind) {
         return kind instanceof PointKind point ? surfaces(point) : junctions((JunctionKind) kind);
     }
@@ -149,11 +149,15 @@ record Layers(
     }
 
     private ImmutableList<Place<JunctionSetup>> junctions(JunctionKind kind) {
-        if (fromHouse && first.isEmpty() && second.isEmpty()) {
-            return junctions
-                    .select(each -> each.setup().kind() == kind)
-                    .collect(each ->
-                            new Place<>(each.setup(), each.chosen(), Maps.immutable.empty(), edges(each.edges())));
+        ImmutableList<HouseJunctions> there = junctions
+                .select(each -> each.setup().kind() == kind)
+                .select(each ->
+                        first.isEmpty() || first.get().equals(each.setup().first()))
+                .select(each -> second.isEmpty() || second.equals(each.setup().second()));
+        if (there.notEmpty() || fromHouse && first.isEmpty() && second.isEmpty()) {
+            // Where the house has a seam between them, how they stand there counts, and the ground it lies on.
+            return there.collect(
+                    each -> new Place<>(each.setup(), each.chosen(), Maps.immutable.empty(), edges(each.edges())));
         }
         if (typical()) {
             return build.setups(kind, catalogue.options(kind))
