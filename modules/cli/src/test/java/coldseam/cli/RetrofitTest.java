@@ -359,6 +359,12 @@ class RetrofitTest {
         assertTrue(
                 lines.anySatisfy(line -> line.startsWith("J5 jamb") && line.contains("; planned: psi")),
                 lines::toString);
+        // Its corner is not said: what stands in tells of insulation.
+        assertTrue(
+                lines.anySatisfy(line -> line.contains(" outside corner, ")
+                        && line.contains(
+                                "(no insulation, drawn as \"Timber in the insulation at the corner\", a stand-in")),
+                lines::toString);
         ImmutableList<String> steps = cottage.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
         assertTrue(
                 steps.anySatisfy(step -> step.contains(

@@ -224,9 +224,13 @@ class SidesChangeTest {
                         + inside
                         + cape.substring(cape.indexOf("  frame wall:\n"))
                                 .replace("foundation-rim-boards-pass", "foundation-top-boards-overlap-at-the-floor"));
-        JunctionResult rim = HouseAudit.of(file, Bench.SHARED)
-                .compute()
-                .junctions()
+        Audit audit = HouseAudit.of(file, Bench.SHARED).compute();
+        ImmutableList<String> steps = audit.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
+        assertTrue(
+                steps.anySatisfy(
+                        step -> step.contains("insulation that stays on one side of what carries needs no such seam")),
+                steps::toString);
+        JunctionResult rim = audit.junctions()
                 .detect(row -> row.edge().kind() == JunctionKind.FOUNDATION_WALL_TOP)
                 .sheet()
                 .orElseThrow()

@@ -127,7 +127,7 @@ public record Band(
     public static Band of(String name, Assembly assembly, Exposure exposure, HeatFlow flow) {
         EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
         MutableList<Stratum> strata = Lists.mutable.empty();
-        boolean unbridged = stack.layers().anySatisfy(layer -> insulates(layer, true));
+        Continuous continuous = Continuous.of(stack.layers());
         boolean shared = exposure.kind() == Exposure.Kind.PARTY;
         int carries = stack.layers().detectLastIndex(layer -> layer.layer().role() == Role.STRUCTURE);
         double inside = 0;
@@ -150,7 +150,7 @@ public record Band(
                         solvedTo,
                         outside,
                         wide / layer.resistance(),
-                        insulates(layer, unbridged)));
+                        continuous.has(layer)));
                 solvedTo = outside;
                 resistance += layer.resistance();
             } else {
@@ -181,17 +181,33 @@ public record Band(
     }
 
     /**
-     * Whether a layer counts as insulation. One that members bridge counts only where the surface has none that is
-     * unbridged, and only if it insulates in spite of them: else the pen line would run in the studs' wool past every gap of
-     * the boards outside.
+     * What counts as insulation: what members bridge only beside less that they do not, else the pen line would run in the studs'
+     * wool past every gap of the boards outside.
      */
-    private static boolean insulates(EquivalentLayer layer, boolean unbridged) {
-        boolean insulating = layer.part() == EquivalentLayer.Part.CARRIES_HEAT
-                && layer.layer().material().insulates()
-                && !layer.layer().fillsCavity();
-        return layer.layer().framing().isEmpty()
-                ? insulating
-                : insulating && !unbridged && layer.conductivity() <= Material.INSULATES_UP_TO;
+    private enum Continuous {
+        UNBRIDGED,
+        /** What is insulation by its role holds more though members bridge it: trusses full of wool under a thin board. */
+        BY_ROLE,
+        /** All that insulates is bridged. */
+        ANY;
+
+        static Continuous of(ImmutableList<EquivalentLayer> layers) {
+            double unbridged = layers.select(UNBRIDGED::has).sumOfDouble(EquivalentLayer::resistance);
+            // With what is unbridged: the bridged alone hold more than that.
+            double byRole = layers.select(BY_ROLE::has).sumOfDouble(EquivalentLayer::resistance);
+            return unbridged == 0 ? ANY : byRole > 2 * unbridged ? BY_ROLE : UNBRIDGED;
+        }
+
+        boolean has(EquivalentLayer layer) {
+            boolean insulating = layer.part() == EquivalentLayer.Part.CARRIES_HEAT
+                    && layer.layer().material().insulates()
+                    && !layer.layer().fillsCavity();
+            return insulating
+                    && (layer.layer().framing().isEmpty()
+                            || layer.conductivity() <= Material.INSULATES_UP_TO
+                                    && (this == ANY
+                                            || this == BY_ROLE && layer.layer().role() == Role.INSULATION));
+        }
     }
 
     /** The same layers farther out, m. */

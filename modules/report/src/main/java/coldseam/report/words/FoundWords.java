@@ -6,6 +6,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
@@ -13,6 +14,7 @@ import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
 import org.eclipse.collections.api.factory.Lists;
@@ -76,16 +78,24 @@ public final class FoundWords {
     /** Which detail was found, or why that is not known. */
     public static String state(AsFound.Seam seam, UnitSystem units) {
         return seam.sheet()
-                .map(was -> was.result().detail().name()
-                        + (was.chosen()
-                                ? ""
-                                : ", a stand-in: the house file does not say which detail was found, so the worst of its"
-                                        + " kind that fits"))
+                .map(was -> was.chosen()
+                        ? was.result().detail().name()
+                        : (bare(was.result().setup()) ? "no insulation, drawn as \"%s\"" : "%s")
+                                        .formatted(was.result().detail().name())
+                                + ", a stand-in: the house file does not say which detail was found, so the worst of its"
+                                + " kind that fits")
                 .or(() -> seam.source().map(source -> without(source, seam.misfits(), units)))
                 .orElse(
                         seam.builtNew()
                                 ? "not known: it is built new, and the house file does not say what stood there before, if anything"
                                 : "not known: the house file does not say what was found beside it");
+    }
+
+    /** Whether nothing insulates either surface: names of details tell of insulation that is not there. */
+    private static boolean bare(JunctionSetup setup) {
+        return setup.first().layers().noneSatisfy(Layer::insulates)
+                && setup.second().map(Assembly::layers).stream()
+                        .noneMatch(layers -> layers.anySatisfy(Layer::insulates));
     }
 
     private static String without(BridgeSource source, ImmutableList<Phrase> misfits, UnitSystem units) {

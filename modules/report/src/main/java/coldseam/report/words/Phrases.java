@@ -7,6 +7,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
@@ -105,8 +106,17 @@ public record Phrases(UnitSystem units) {
                                         .cost()
                                         .map(cost -> ", " + cost.sourced(units))
                                         .orElse("")))
-                        .orElseGet(() -> "the catalogue has nothing better for these layers" + lengths(sheet))
+                        .orElseGet(() ->
+                                "the catalogue has nothing better for these layers" + lengths(sheet) + oneSide(sheet))
                 + withheld(sheet);
+    }
+
+    /** Where insulation inside what carries meets insulation outside it, no drawing joins them as well as none of it needs to. */
+    private static String oneSide(BridgeSheet<?> sheet) {
+        return sheet.result().detail().drawing() instanceof BandDrawing drawing
+                        && drawing.only().contrasts().contains(BandDrawing.Contrast.SIDES_CHANGE)
+                ? "; insulation that stays on one side of what carries needs no such seam"
+                : "";
     }
 
     /** What asks for old parts to come down. */
