@@ -112,7 +112,7 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Line> lines
     }
 
     /** Corners of each outline by their indices, the storey's first. */
-    ImmutableList<ImmutableList<Integer>> rings() {
+    public ImmutableList<ImmutableList<Integer>> rings() {
         MutableList<ImmutableList<Integer>> rings = Lists.mutable.empty();
         int first = 0;
         for (int i = 0; i < corners.size(); i++) {

@@ -116,7 +116,7 @@ public final class RoofSkeleton {
 
     private RoofSkeleton(Footprint outline, ImmutableList<Rise> rises, double limit, ImmutableList<Double> levels) {
         this.outline = outline;
-        this.courts = outline.next().indexOf(0) + 1 < outline.corners().size();
+        this.courts = outline.rings().size() > 1;
         this.rises = rises;
         this.limit = limit;
         this.levels = levels;
