@@ -19,6 +19,7 @@ import java.util.function.Function;
  * @param setBack m, from the wall's outer face to the frame's outer face; in the middle of the insulation where empty
  * @param shutterBox whether a roller shutter's box sits over it
  * @param lightWell before it, where it states one
+ * @param lintel what carries the masonry over it; empty where nobody says
  */
 public record Opening(
         String name,
@@ -32,12 +33,43 @@ public record Opening(
         double frameDepth,
         OptionalDouble setBack,
         boolean shutterBox,
-        Optional<LightWell> lightWell) {
+        Optional<LightWell> lightWell,
+        Optional<Lintel> lintel) {
 
     /** Another in its place. */
     Opening with(Rating others, double itsDepth, OptionalDouble itsSetBack) {
         return new Opening(
-                name, kind, surface, width, height, left, sill, others, itsDepth, itsSetBack, shutterBox, lightWell);
+                name,
+                kind,
+                surface,
+                width,
+                height,
+                left,
+                sill,
+                others,
+                itsDepth,
+                itsSetBack,
+                shutterBox,
+                lightWell,
+                lintel);
+    }
+
+    /** The same under a lintel. */
+    public Opening under(Optional<Lintel> one) {
+        return new Opening(
+                name,
+                kind,
+                surface,
+                width,
+                height,
+                left,
+                sill,
+                rating,
+                frameDepth,
+                setBack,
+                shutterBox,
+                lightWell,
+                one);
     }
 
     /** The same, of which nobody says where its values are declared. */
@@ -50,7 +82,7 @@ public record Opening(
                 setBack);
     }
 
-    /** One without a shutter's box and a light well. */
+    /** One without a shutter's box and a light well, of whose lintel nobody says anything. */
     public Opening(
             String name,
             Kind kind,
@@ -62,7 +94,29 @@ public record Opening(
             Rating rating,
             double frameDepth,
             OptionalDouble setBack) {
-        this(name, kind, surface, width, height, left, sill, rating, frameDepth, setBack, false, Optional.empty());
+        this(
+                name,
+                kind,
+                surface,
+                width,
+                height,
+                left,
+                sill,
+                rating,
+                frameDepth,
+                setBack,
+                false,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What carries masonry over an opening. */
+    public enum Lintel {
+        CONCRETE,
+        STEEL,
+        TIMBER,
+        /** Of the wall's own stone, brick or block. */
+        ARCH
     }
 
     /** Kinds of opening. */

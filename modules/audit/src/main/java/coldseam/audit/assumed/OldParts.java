@@ -9,6 +9,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Edge;
@@ -50,11 +51,12 @@ public final class OldParts {
                                     .isPresent()
                             && row.surfaces().anySatisfy(each -> isOfMasonry(each) && each.staysIn(old))));
 
-    /** Heads over which a lintel is drawn of concrete in old masonry. */
+    /** Heads over which a lintel is drawn of concrete in old masonry, since their opening says nothing of it. */
     public static final Assumption<JunctionRow> LINTELS = audit -> OfHouse.old(
             audit,
             old -> audit.junctions()
-                    .select(row -> row.sheet()
+                    .select(row -> row.edge().opening().flatMap(Opening::lintel).isEmpty()
+                            && row.sheet()
                                     .filter(sheet -> sheet.result()
                                             .detail()
                                             .drawing()

@@ -36,6 +36,10 @@ final class JunctionPlan {
     /** Degrees, within which two angles are one: corners lie on a lattice, and nobody builds closer. */
     private static final double ALIKE = 0.01;
 
+    /** Of an opening's four sides, that over it. */
+    private static final ImmutableList<JunctionKind> UNDER_A_LINTEL =
+            Lists.immutable.of(JunctionKind.HEAD, JunctionKind.of("shutter box"));
+
     private static final double PARTS_OF_A_METRE = 1e6;
 
     /** m, within which two steps are one, for the same reason. */
@@ -150,7 +154,9 @@ final class JunctionPlan {
                 innerStep,
                 firstExposure,
                 secondExposure,
-                edge.opening().map(JunctionPlan::frameOnly),
+                edge.opening()
+                        .map(opening -> frameOnly(opening)
+                                .under(UNDER_A_LINTEL.contains(edge.kind()) ? opening.lintel() : Optional.empty())),
                 edge.floorThickness(),
                 rounded(edge.floorRise()),
                 edge.isAtJoists(house.body()),

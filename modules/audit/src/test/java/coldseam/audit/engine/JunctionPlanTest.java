@@ -10,6 +10,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Selector;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.ShellBuilder;
@@ -23,6 +24,7 @@ import coldseam.junctions.language.DetailParameter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
@@ -236,5 +238,22 @@ class JunctionPlanTest {
         assertEquals(setup.first().thickness() - setup.second().orElseThrow().thickness(), setup.innerStep(), 1e-6);
         assertNotEquals(0, setup.innerStep());
         assertEquals(0, change("inner face", choice).setup().orElseThrow().innerStep());
+    }
+
+    /** Of an opening's sides that over it alone: jambs and sills share a sheet whatever carries over them. */
+    @Test
+    void theLintelReachesTheSectionOverItsOpening() {
+        String window = "openings:\n  window: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                + " sill: 0.8 m, transmittance: 0.9 W/(m²·K), lintel: timber}\n";
+        House house = Sample.house(Sample.yaml() + window);
+        ImmutableList<JunctionSetup> framed = new JunctionPlan(
+                        house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
+                .plan()
+                .flatCollect(each -> each.bridge().setup().stream().toList())
+                .select(setup -> setup.opening().isPresent());
+        assertEquals(3, framed.collect(JunctionSetup::kind).distinct().size());
+        framed.forEach(setup -> assertEquals(
+                setup.kind() == JunctionKind.HEAD ? Optional.of(Opening.Lintel.TIMBER) : Optional.empty(),
+                setup.opening().orElseThrow().lintel()));
     }
 }

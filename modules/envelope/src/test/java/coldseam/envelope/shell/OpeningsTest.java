@@ -183,6 +183,7 @@ class OpeningsTest {
                 plain.frameDepth(),
                 plain.setBack(),
                 true,
+                Optional.empty(),
                 Optional.empty()));
         assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.HEAD));
         assertEquals(2, ShellBuilderTest.length(shell, JunctionKind.of("shutter box")), ROUND_OFF);

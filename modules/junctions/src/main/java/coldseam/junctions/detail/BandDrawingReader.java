@@ -445,6 +445,9 @@ final class BandDrawingReader extends TermsReader {
         if (word.equals("ground")) {
             return new Statement.MaterialChoice.TheGround();
         }
+        if (word.equals("lintel")) {
+            return new Statement.MaterialChoice.TheLintel();
+        }
         Statement.MaterialChoice named = new Statement.MaterialChoice.Named(word);
         if (!word.startsWith(SAME_AS)) {
             return named;

@@ -185,5 +185,8 @@ public sealed interface Statement {
 
         /** The ground of the site. */
         record TheGround() implements MaterialChoice {}
+
+        /** What carries the masonry over the opening. */
+        record TheLintel() implements MaterialChoice {}
     }
 }

@@ -378,12 +378,29 @@ final class Painter {
         if (choice instanceof Statement.MaterialChoice.Named named) {
             return filling(what, named.name(), drawnOnly);
         }
+        if (choice instanceof Statement.MaterialChoice.TheLintel) {
+            return lintel(what, drawnOnly);
+        }
         double conductivity = scene.setup()
                 .ground()
                 .map(JunctionSetup.GroundBlock::conductivity)
                 .orElse(2.0);
         Material ground = Material.conducting("ground", conductivity, false, "the site");
         return Optional.of(new Filling(ground, conductivity, false, new Origin.OfGround()));
+    }
+
+    private Optional<Filling> lintel(String what, boolean drawnOnly) {
+        return switch (scene.setup().opening().flatMap(Opening::lintel).orElse(Opening.Lintel.CONCRETE)) {
+            case CONCRETE -> filling(what, "reinforced concrete", drawnOnly);
+            case STEEL -> filling(what, "steel", drawnOnly);
+            case TIMBER -> filling(what, "softwood", drawnOnly);
+            case ARCH ->
+                filling(
+                        what,
+                        new Statement.MaterialChoice.SameAs(
+                                true, scene.setup().kind().first(), Role.STRUCTURE, Optional.empty()),
+                        drawnOnly);
+        };
     }
 
     private Optional<Filling> filling(String what, Statement.MaterialChoice.SameAs same, boolean drawnOnly) {

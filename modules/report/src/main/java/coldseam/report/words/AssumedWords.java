@@ -270,7 +270,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             all(
                     OldParts.LINTELS,
                     (rows, say) -> "that lintels in old masonry are of concrete, " + length(rows, say)
-                            + " (brick arches and timber lose less)"),
+                            + " (\"lintel\" of the opening is not said; arches and timber lose less)"),
             all(
                     OldParts.JOIST_ENDS,
                     (storeys, say) -> "that joists in masonry stay dry and sound under "

@@ -79,6 +79,10 @@ record FileOpening(
         @Doc("Whether a roller shutter's box sits over it, in the place of its head.") @Default("false")
         boolean shutterBox,
 
+        @Doc(
+                "What carries the masonry over it: concrete, as where the key is left out; steel, drawn solid, which loses more than beams with brick between; timber; or arch, of what the wall is of.")
+        Optional<Opening.Lintel> lintel,
+
         @Doc("The light well before a window in a wall that stands in the ground.")
         Optional<FileLightWell> lightWell,
 
@@ -234,6 +238,7 @@ record FileOpening(
                 frameDepth,
                 setBack,
                 shutterBox,
-                lightWell.map(FileLightWell::lightWell));
+                lightWell.map(FileLightWell::lightWell),
+                lintel);
     }
 }
