@@ -39,6 +39,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind FLOOR_CHANGE = of("change of floor");
     public static final JunctionKind OVERHANG_EDGE = of("overhang edge");
     public static final JunctionKind WALL_UNDER_OVERHANG = of("wall under an overhang");
+    public static final JunctionKind FLOOR_OVER_NEIGHBOUR = of("floor over a neighbour");
     public static final JunctionKind WALL_PAST_NEIGHBOUR = of("wall past a neighbour");
     public static final JunctionKind UNHEATED_NEIGHBOUR = of("unheated neighbour");
     public static final JunctionKind JAMB = of("jamb");

@@ -155,7 +155,7 @@ public final class Samples {
         };
         Assembly second = switch (kind.second()) {
             case "roof", "other roof" -> roof();
-            case "party wall" ->
+            case "party wall", "party floor" ->
                 assembly(
                         "party wall",
                         layer("plaster", 0.57, 15, Role.FINISH),

@@ -184,6 +184,7 @@ class EveryKindArisesTest {
 
     private void lookAtFloorsAndRoofs(String box) throws IOException {
         look("over a cellar", box, "kind: slab on ground", "kind: over unheated\n    faces: cellar");
+        look("over a flat", box, "kind: slab on ground", "kind: over unheated\n    faces: next door");
         look(
                 "a deck beside a roof",
                 box,

@@ -214,9 +214,7 @@ final class OpeningEdges {
 
     /** Whether a wall stands there on the floor over a heated neighbour, such as the flat below. */
     private boolean overANeighbour(PlacedOpening p, Joint joint) {
-        return joint.kind() == JunctionKind.PARTY_WALL
-                && joint.first() == p.facet()
-                && mesh.facets().get(joint.second()).use() == Body.Use.FLOOR;
+        return joint.kind() == JunctionKind.FLOOR_OVER_NEIGHBOUR && joint.first() == p.facet();
     }
 
     private static Range range(PlacedOpening p, Joint joint) {

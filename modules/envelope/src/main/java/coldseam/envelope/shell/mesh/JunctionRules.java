@@ -59,7 +59,11 @@ final class JunctionRules {
             boolean inOnePlane = a.use() == Body.Use.WALL
                     && b.use() == Body.Use.WALL
                     && planes.angle(one, other, from, to) == Vectors.STRAIGHT;
-            JunctionKind kind = inOnePlane ? JunctionKind.WALL_PAST_NEIGHBOUR : JunctionKind.PARTY_WALL;
+            Facet party = partyA ? a : b;
+            boolean overIt = rank(party.use()) <= rank(Body.Use.OVERHANG) && (partyA ? b : a).use() == Body.Use.WALL;
+            JunctionKind kind = inOnePlane
+                    ? JunctionKind.WALL_PAST_NEIGHBOUR
+                    : overIt ? JunctionKind.FLOOR_OVER_NEIGHBOUR : JunctionKind.PARTY_WALL;
             return partyA && partyB ? Optional.empty() : ordered(kind, one, other, partyA);
         }
         double angle = planes.angle(one, other, from, to);
