@@ -83,6 +83,9 @@ final class SlabRefinement {
         Cuts cuts = new Cuts(grid);
         while (left > goal && pieces.notEmpty()) {
             Piece piece = pieces.maxBy(each -> each.gap * slabs[each.direction]);
+            if (piece.gap == 0) {
+                break; // Only slabs in which nothing solid lies are left: they cost no cell, and gain nothing.
+            }
             pieces.remove(piece);
             int d = piece.direction;
             double thickness = (piece.to - piece.from) * (grid.plane[d][piece.slab + 1] - grid.plane[d][piece.slab]);

@@ -1,11 +1,13 @@
 package coldseam.conduction.solid;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -36,5 +38,30 @@ class SlabRefinementTest {
                         .anyMatch(d -> IntStream.range(2, cuts.grid().n[d])
                                 .anyMatch(i -> cuts.before(d, i) == cuts.before(d, i - 2))),
                 "no slab is cut twice");
+    }
+
+    /**
+     * Where the cells do not suffice for what is asked, slabs in which nothing solid lies are left alone: no cut of them costs a cell, and
+     * thousands made a grid of air larger than an array may be.
+     */
+    @Test
+    void leavesSlabsOfAirWhole() {
+        Blocks blocks = Blocks.of("a corner in air", -0.1, -0.1, 0, 500, 500, 500)
+                .cut(BoxSide.X1, BoxSide.Y1, BoxSide.Z0, BoxSide.Z1)
+                .air("outdoor", -0.1, -0.1, 0, 500, 500, 500)
+                .solid(0.04, 0, 0, 0, 500, 500, 500)
+                .air("indoor", 300, 300, 0, 500, 500, 500)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", -5, 0.04);
+        Grid grid = new Grid(new PaintedGrid(blocks.body(), Lists.mutable.empty()));
+        BodyBounds bounds = BodyLevel.bounded(grid, Optional.empty(), 1e-3, Integer.MAX_VALUE)
+                .bounds()
+                .orElseThrow();
+        Cuts cuts = SlabRefinement.choose(grid, bounds, 1e6, 2000);
+        assertTrue(cuts.cells() > 1000 && cuts.cells() <= 2000, () -> cuts.cells() + " cells");
+        for (int d = 0; d < 2; d++) {
+            assertEquals(-0.0001, cuts.planes(d)[0]);
+            assertEquals(0, cuts.planes(d)[1]);
+        }
     }
 }
