@@ -796,6 +796,28 @@ class ShapeHousesTest {
                 around);
     }
 
+    /** What an upper storey stands on beside a heated cellar is a floor over an unheated space, not one that hangs over it. */
+    @Test
+    void floorOverAColdCellarBesideAHeatedOne(@TempDir Path folder) throws IOException {
+        String house = Files.readString(
+                Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "over-the-garage.yaml"));
+        Path file = folder.resolve("house.yaml");
+        Files.writeString(
+                file,
+                house.replace(
+                                "overhang: {assembly: floor over the garage, faces: garage}",
+                                "base: {kind: over unheated, assembly: floor over the garage, faces: garage}")
+                        .replaceFirst("(?s)openings:.*?\n\n", ""));
+        Shell shell = HouseFile.read(file).shell();
+        Surface floor = ShellBuilderTest.surface(shell, "floor under upper floor");
+        assertEquals(Body.Use.FLOOR, floor.use());
+        assertEquals(Exposure.Kind.UNHEATED, floor.exposure().kind());
+        assertEquals(3.5 * 8, floor.externalArea(), NODES);
+        assertEquals(2 * 3.5 + 8, length(shell, JunctionKind.UNHEATED_BELOW_EDGE), NODES);
+        assertEquals(8, length(shell, JunctionKind.WALL_UNDER_OVERHANG), NODES);
+        assertEquals(0, length(shell, JunctionKind.OVERHANG_EDGE), NODES);
+    }
+
     @Test
     void overTheGarage() throws IOException {
         Shell shell = shell("over-the-garage");

@@ -68,11 +68,16 @@ final class LevelFaces {
         Optional<Assembly> assembly = parts.underside(storey, part);
         Optional<Body.Base> base = parts.base(storey, part);
         boolean onGround = base.map(Body.Base::onGround).orElse(false);
+        // One over a cold cellar stands on its walls; what hangs over a garage or a porch is said to be an overhang.
+        boolean stands = onGround
+                || stacks.lowest(storey)
+                || part > 0
+                || base.isPresent() && stacks.storey(storey).overhang().isEmpty();
         boolean cellar = base.map(Body.Base::kind).equals(Optional.of(Body.Base.Kind.HEATED_CELLAR));
         long height = levels.soffit(storey, assembly);
         return new Facet(
                 "",
-                onGround || stacks.lowest(storey) ? Body.Use.FLOOR : Body.Use.OVERHANG,
+                stands ? Body.Use.FLOOR : Body.Use.OVERHANG,
                 assembly,
                 base.map(Body.Base::exposure).orElse(Exposure.outdoors()),
                 PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
