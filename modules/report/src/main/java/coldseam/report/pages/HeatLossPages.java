@@ -38,7 +38,8 @@ public final class HeatLossPages {
         flow.section("Heat loss");
         flow.body(Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
                 + Words.word(loss.system())
-                + " dimensions. Each line is rounded to " + PrintedLoss.STEP + " " + unit
+                + " dimensions. Sizes and transmittances are printed rounded, and multiplied as they are in the data. Each line"
+                + " is then rounded to " + PrintedLoss.STEP + " " + unit
                 + " before it is added, exact values to the nearest and bounds outwards, so that the table adds up as"
                 + " printed."));
         new HonestWords(page.audit(), print.units())
@@ -58,7 +59,8 @@ public final class HeatLossPages {
             if (lines.isEmpty()) {
                 continue;
             }
-            table = table.row(Table.Kind.GROUP, Table.Cell.of(title(group)));
+            String title = title(group, lines);
+            table = table.row(Table.Kind.GROUP, Table.Cell.of(title));
             for (HeatLoss.Line line : lines) {
                 PrintedLoss bounds = PrintedLoss.of(line, print.units());
                 table = table.row(
@@ -69,7 +71,7 @@ public final class HeatLossPages {
                         bounds.lower().toPlainString(),
                         bounds.upper().toPlainString());
             }
-            table = sum(table, Table.Kind.SUBTOTAL, title(group) + " together", PrintedLoss.of(lines, print.units()));
+            table = sum(table, Table.Kind.SUBTOTAL, title + " together", PrintedLoss.of(lines, print.units()));
         }
         table = sum(table, Table.Kind.TOTAL, "Sum of all lines", PrintedLoss.of(loss.lines(), print.units()));
         flow.add(table);
@@ -119,12 +121,15 @@ public final class HeatLossPages {
                 Table.Cell.of(sum.upper().toPlainString()));
     }
 
-    private static String title(HeatLoss.Group group) {
+    private static String title(HeatLoss.Group group, ImmutableList<HeatLoss.Line> lines) {
         return switch (group) {
             case SURFACES -> "Surfaces to outdoors";
             case OPENINGS -> "Windows and doors";
             case GROUND -> "Ground";
-            case UNHEATED -> "Unheated spaces";
+            case UNHEATED ->
+                lines.anySatisfy(line -> line.factor() == 0)
+                        ? "Unheated spaces and heated neighbours"
+                        : "Unheated spaces";
             case JUNCTIONS -> "Junctions";
             case PAIRS -> "Seams beside each other";
             case POINTS -> "Points";
