@@ -45,9 +45,10 @@ final class AuditCommand implements Callable<Integer> {
             names = "--csv",
             paramLabel = "FILE",
             description =
-                    "The seams, for a spreadsheet; the heat-loss table, the points, the corners and the assemblies' moisture go"
-                            + " beside it, into FILE-heat-loss.csv, FILE-points.csv, FILE-pairs.csv, FILE-vertices.csv and"
-                            + " FILE-moisture.csv.")
+                    "The seams, for a spreadsheet; surfaces, windows and doors, the heat-loss table, the points, seams that"
+                            + " touch, the corners and the assemblies' moisture go beside it, into FILE-surfaces.csv,"
+                            + " FILE-openings.csv, FILE-heat-loss.csv, FILE-points.csv, FILE-pairs.csv, FILE-vertices.csv"
+                            + " and FILE-moisture.csv.")
     Optional<Path> csv;
 
     @Mixin

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.house.Workshop;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,7 +87,38 @@ class CommandTest {
         assertTrue(Files.readString(made.resolve("box-pairs.csv")).startsWith("one,other,surface,distance ft"));
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(8, files.count(), "no temporary file is left");
+            assertEquals(10, files.count(), "no temporary file is left");
+        }
+    }
+
+    /**
+     * Areas worked out apart: 310 mm of slab below the floor, 168 mm of roof over the concrete whose top lies 3 m over it, outside; walls
+     * of 465 mm and 160 mm of concrete taken off, inside. The heat-loss table takes the net ones.
+     */
+    @Test
+    void theTakeOffIsWhatTheHeatLossIsOf() throws IOException {
+        Path house = box(
+                "own-psi:",
+                "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 2 m, height: 1.5 m, sill: 0.9 m,"
+                        + " transmittance: 0.8 W/(m²·K), source: a label}\n"
+                        + "own-psi:\n- {kinds: [head, jamb, sill], psi: 0.02 W/(m·K), source: for the test}");
+        Run run = Run.of("audit", house.toString(), "-o", file("areas", "pdf"), "--csv", file("areas", "csv"));
+        assertTrue(run.code() == Exit.FOUND.code() || run.code() == Exit.UNBROKEN.code(), run::err);
+        String csv = file("areas", "csv").replace(".csv", "-");
+        String south = "ground floor south wall,south,wall,wall,outdoors,1,27.824,20.0788,3,24.824";
+        assertTrue(Files.readAllLines(Path.of(csv + "surfaces.csv")).contains(south), () -> read(csv + "surfaces.csv"));
+        String pane = "pane,window,ground floor south wall,south,2,1.5,3,0.8,a label";
+        assertTrue(Files.readAllLines(Path.of(csv + "openings.csv")).contains(pane), () -> read(csv + "openings.csv"));
+        assertTrue(
+                read(csv + "heat-loss.csv").contains("surfaces,ground floor south wall,24.824,m²,"),
+                () -> read(csv + "heat-loss.csv"));
+    }
+
+    private static String read(String file) {
+        try {
+            return Files.readString(Path.of(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

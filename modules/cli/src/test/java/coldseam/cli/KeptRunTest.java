@@ -108,7 +108,15 @@ class KeptRunTest {
         assertTrue(!whole(first) && whole(second), second::err);
         assertArrayEquals(Files.readAllBytes(pdf), Files.readAllBytes(other.resolve("b.pdf")));
         for (String each : List.of(
-                ".json", ".csv", "-points.csv", "-heat-loss.csv", "-moisture.csv", "-pairs.csv", "-vertices.csv")) {
+                ".json",
+                ".csv",
+                "-surfaces.csv",
+                "-openings.csv",
+                "-points.csv",
+                "-heat-loss.csv",
+                "-moisture.csv",
+                "-pairs.csv",
+                "-vertices.csv")) {
             assertEquals(
                     Files.readString(folder.resolve("box" + each)), Files.readString(other.resolve("b" + each)), each);
         }

@@ -28,6 +28,7 @@ import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.PrintedLoss;
 import coldseam.report.words.SourceWords;
+import coldseam.report.words.TakeOff;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -37,6 +38,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 public enum AuditCsv {
     /** One row for each edge. */
     EDGES("", AuditCsv::edges),
+    /** One row for each surface, as it is taken off. */
+    SURFACES("-surfaces", AuditCsv::surfaces),
+    /** One row for each window and door. */
+    OPENINGS("-openings", AuditCsv::openings),
     /** One row for each line of the table, and the total: the losses as printed in it, so that both add up alike. */
     HEAT_LOSS("-heat-loss", AuditCsv::heatLoss),
     /** One row for each set of points. */
@@ -95,6 +100,47 @@ public enum AuditCsv {
                 .some("water line", row -> line(row, Control.WATER), ControlLineWords::state)
                 .some("vapour line", row -> line(row, Control.VAPOUR), ControlLineWords::state)
                 .text(audit.junctions());
+    }
+
+    private static String surfaces(Audit audit, UnitSystem units) {
+        return Csv.<TakeOff.OfSurface>in(units)
+                .with("surface", row -> row.surface().name())
+                .with("side", row -> audit.shell().nameOf(row.surface().side()))
+                .with("use", row -> Words.word(row.surface().use()))
+                .with("built as", TakeOff.OfSurface::builtAs)
+                .with("faces", TakeOff.OfSurface::faces)
+                .with(
+                        "factor b",
+                        Dimension.RATIO,
+                        row -> row.surface().exposure().factor())
+                .with(
+                        "gross area, external dimensions",
+                        Dimension.AREA,
+                        row -> row.surface().externalArea())
+                .with(
+                        "gross area, internal dimensions",
+                        Dimension.AREA,
+                        row -> row.surface().internalArea())
+                .with("openings", Dimension.AREA, row -> row.surface().openingArea())
+                .with(
+                        "net area, " + Words.word(audit.heatLoss().system()) + " dimensions",
+                        Dimension.AREA,
+                        TakeOff.OfSurface::net)
+                .text(TakeOff.surfaces(audit));
+    }
+
+    private static String openings(Audit audit, UnitSystem units) {
+        return Csv.<TakeOff.OfOpening>in(units)
+                .with("opening", row -> row.opening().name())
+                .with("kind", row -> Words.word(row.opening().kind()))
+                .with("surface", TakeOff.OfOpening::in)
+                .with("side", row -> row.side(audit))
+                .with("width", Dimension.LENGTH, row -> row.opening().width())
+                .with("height", Dimension.LENGTH, row -> row.opening().height())
+                .with("area", Dimension.AREA, TakeOff.OfOpening::area)
+                .with("transmittance", Dimension.TRANSMITTANCE, TakeOff.OfOpening::transmittance)
+                .some("source", row -> row.opening().rating().source(), source -> source)
+                .text(TakeOff.openings(audit));
     }
 
     private static String temperatureFactor(Sheet sheet) {

@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.Keeping;
 import coldseam.report.house.HouseDrawing;
+import coldseam.report.pages.AreaPages;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.BridgeSheets;
 import coldseam.report.pages.Cover;
@@ -62,6 +63,7 @@ public final class PdfReport {
             HouseViews.write(page, drawing);
             Gaps.write(page);
             BridgeSheets.write(page);
+            AreaPages.write(page);
             HeatLossPages.write(page);
             Register.write(page);
             Assemblies.write(page);

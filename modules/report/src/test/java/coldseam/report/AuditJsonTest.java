@@ -157,6 +157,20 @@ class AuditJsonTest {
                 json.at("/findings/0/edges").size());
     }
 
+    /** A row for each surface and opening. */
+    @Test
+    void areasAreDataToo() throws IOException {
+        var units = coldseam.files.quantity.UnitSystem.SI;
+        String[] surfaces = AuditCsv.SURFACES.text(AUDIT, units).split("\r\n");
+        assertEquals(AUDIT.shell().surfaces().size() + 1, surfaces.length);
+        assertTrue(surfaces[0].contains("net area, external dimensions m²"), surfaces[0]);
+        assertEquals("floor,below,floor,slab on foam,ground,1,80,72,0,80", surfaces[1]);
+        String[] openings = AuditCsv.OPENINGS.text(AUDIT, units).split("\r\n");
+        assertEquals(AUDIT.house().openings().size() + 1, openings.length);
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        assertEquals(AUDIT.house().openings().size(), json.get("openings").size());
+    }
+
     @Test
     void csvGivesTheUnitsAskedFor() {
         String us = AuditCsv.EDGES.text(AUDIT, coldseam.files.quantity.UnitSystem.US);

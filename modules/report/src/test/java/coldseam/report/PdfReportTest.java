@@ -332,7 +332,8 @@ class PdfReportTest {
             }
             assertEquals(1, top.stream().filter("Junctions"::equals).count(), top::toString);
             assertTrue(
-                    top.containsAll(List.of("Verdict", "Heat loss", "Edge register", "Moisture", "Hold points")),
+                    top.containsAll(
+                            List.of("Verdict", "Areas", "Heat loss", "Edge register", "Moisture", "Hold points")),
                     top::toString);
             assertEquals(AUDIT.sheets().size(), sheets.size(), sheets::toString);
             assertTrue(sheets.get(0).startsWith("J1 · Slab edge: "), sheets::toString);

@@ -29,9 +29,11 @@ import coldseam.report.words.HonestWords;
 import coldseam.report.words.InputRow;
 import coldseam.report.words.InputWords;
 import coldseam.report.words.MethodWords;
+import coldseam.report.words.TakeOff;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A whole audit; keys carry their unit, all is in SI units. */
@@ -125,6 +127,11 @@ public final class AuditForm {
             .with("use", WORD, Surface::use)
             .maybe("assembly", TEXT, surface -> surface.assembly().map(Assembly::name))
             .with("exposure", WORD, surface -> surface.exposure().kind())
+            .maybe(
+                    "neighbour",
+                    TEXT,
+                    surface -> Optional.of(surface.exposure().neighbour()).filter(name -> !name.isEmpty()))
+            .says("name of the unheated or heated space behind it")
             .with("temperatureFactor", NUMBER, surface -> surface.exposure().factor())
             .with("externalArea_m2", NUMBER, Surface::externalArea)
             .with("internalArea_m2", NUMBER, Surface::internalArea)
@@ -132,6 +139,18 @@ public final class AuditForm {
             .with("storey", TEXT, Surface::storey)
             .with("outline_m", PLACE.list(), Surface::outline)
             .says("corners on the outer plane, counterclockwise seen from outdoors: east, north, up");
+
+    private static final JsonForm<TakeOff.OfOpening> OPENING = JsonForm.<TakeOff.OfOpening>of("Opening")
+            .with("name", TEXT, each -> each.opening().name())
+            .with("kind", WORD, each -> each.opening().kind())
+            .with("surface", TEXT, TakeOff.OfOpening::in)
+            .maybe("side", WORD, each -> each.surface().map(Surface::side))
+            .with("width_m", NUMBER, each -> each.opening().width())
+            .with("height_m", NUMBER, each -> each.opening().height())
+            .with("area_m2", NUMBER, TakeOff.OfOpening::area)
+            .with("transmittance_W_per_m2K", NUMBER, TakeOff.OfOpening::transmittance)
+            .maybe("source", TEXT, each -> each.opening().rating().source())
+            .says("where transmittance, or what it follows from, is declared");
 
     private static final JsonForm<OpenEdge> OPEN_EDGE = JsonForm.<OpenEdge>of("OpenEdge")
             .with("place", TEXT, OpenEdge::place)
@@ -222,6 +241,8 @@ public final class AuditForm {
             .with("sides", SIDE.list(), Audit::sides)
             .says("the six sides")
             .with("surfaces", SURFACE.list(), audit -> audit.shell().surfaces())
+            .with("openings", OPENING.list(), TakeOff::openings)
+            .says("windows and doors")
             .with("openEdges", OPEN_EDGE.list(), audit -> audit.shell().openEdges())
             .says("edges that are not shared by exactly two surfaces")
             .with("assemblies", AssemblyForm.ASSEMBLY.list(), Audit::assemblies)
