@@ -90,6 +90,11 @@ public record JunctionResult(
         }
     }
 
+    /** Temperature factor b of what a plane part faces, 0 to 1: psi is L2D less the sum of b, U and length of its parts. */
+    public double factor(Leg leg) {
+        return (leg.part() == Leg.Part.FIRST ? setup.firstExposure() : setup.secondExposure()).factor();
+    }
+
     @Override
     public Interval psiOrChi(DimensionSystem system) {
         return psi(system);

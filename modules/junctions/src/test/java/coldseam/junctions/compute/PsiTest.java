@@ -110,6 +110,7 @@ public class PsiTest {
         double difference = 0;
         for (JunctionResult.Leg leg : result.legs()) {
             double factor = leg.name().equals("ceiling") ? 0.9 : leg.name().equals("party wall") ? 0 : 1;
+            assertEquals(factor, result.factor(leg), leg.name());
             difference += factor * leg.transmittance() * (leg.externalLength() - leg.internalLength());
         }
         assertEquals(

@@ -75,12 +75,17 @@ final class JunctionForms {
             .with("ratio", NUMBER, WeakestPath::ratio)
             .with("path_m", POINT.list(), WeakestPath::path);
 
-    private static final JsonForm<JunctionResult.Leg> LEG = JsonForm.<JunctionResult.Leg>of("LegData")
-            .with("name", TEXT, JunctionResult.Leg::name)
-            .with("transmittance_W_per_m2K", NUMBER, JunctionResult.Leg::transmittance)
-            .with("externalLength_m", NUMBER, JunctionResult.Leg::externalLength)
-            .with("internalLength_m", NUMBER, JunctionResult.Leg::internalLength)
-            .with("insulationThickness_m", NUMBER, JunctionResult.Leg::insulationThickness);
+    /** A plane part with the factor of what it faces. */
+    private record Faced(JunctionResult.Leg leg, double factor) {}
+
+    private static final JsonForm<Faced> LEG = JsonForm.<Faced>of("LegData")
+            .with("name", TEXT, each -> each.leg().name())
+            .with("transmittance_W_per_m2K", NUMBER, each -> each.leg().transmittance())
+            .with("temperatureFactor", NUMBER, Faced::factor)
+            .says("b of what it faces; psi is the coupling less the sum of b, transmittance and length")
+            .with("externalLength_m", NUMBER, each -> each.leg().externalLength())
+            .with("internalLength_m", NUMBER, each -> each.leg().internalLength())
+            .with("insulationThickness_m", NUMBER, each -> each.leg().insulationThickness());
 
     private static final JsonForm<ControlLine> CONTROL_LINE = JsonForm.<ControlLine>of("ControlLineData")
             .with("control", WORD, ControlLine::control)
@@ -182,7 +187,12 @@ final class JunctionForms {
             .all(humidities(), In::sheet)
             .with("penLine", PEN_LINE, in -> in.result().penLine())
             .with("weakestPath", WEAKEST_PATH, in -> in.result().weakestPath())
-            .with("legs", LEG.list(), in -> in.result().legs())
+            .with(
+                    "legs",
+                    LEG.list(),
+                    in -> in.result()
+                            .legs()
+                            .collect(leg -> new Faced(leg, in.result().factor(leg))))
             .with("connections", TEXT.byName(), in -> connections(in.result().detail()))
             .says("how air, water and vapour control pass")
             .with("controlLines", CONTROL_LINE.list(), in -> in.result().controls())

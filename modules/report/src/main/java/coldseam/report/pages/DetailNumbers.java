@@ -70,7 +70,8 @@ final class DetailNumbers {
         table = row(table, "L_{2D}", print.bounds(junction.coupling(), junction.dimension()));
         for (JunctionResult.Leg leg : junction.legs()) {
             table = table.fact(
-                    Rich.of("U of the " + leg.name() + without(junction.setup(), leg.part())),
+                    Rich.of("U of the " + leg.name() + without(junction.setup(), leg.part())
+                            + times(junction.factor(leg))),
                     print.of(leg.transmittance(), Dimension.TRANSMITTANCE));
         }
         double step = junction.setup().innerStep();
@@ -92,6 +93,10 @@ final class DetailNumbers {
                 table,
                 "weakest path, ratio to the weaker surface",
                 Print.percent(junction.weakestPath().ratio()));
+    }
+
+    private String times(double factor) {
+        return factor == 1 ? "" : ", in ψ times b " + print.number(factor, Dimension.RATIO);
     }
 
     /** What a surface's U has on the heat-loss page, and no drawing. */
