@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -57,6 +58,11 @@ public final class SourceDocument {
 
     /** How the YAML reader says that it was within brackets or quotes. */
     private static final String OPENED = "while (parsing a flow|scanning a quoted).*";
+
+    /** A word that would pass for another; signs such as the Greek mu of a unit pass for nothing. */
+    private static final Pattern MIXED_SCRIPTS = Pattern.compile(
+            "\\w*(?:\\p{IsLatin}[\\p{IsCyrillic}ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο]|[\\p{IsCyrillic}ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο]\\p{IsLatin})\\w*",
+            Pattern.UNICODE_CHARACTER_CLASS);
 
     /** Characters without a shape that words of some scripts are written with, and the soft hyphen. */
     private static final String JOINING = "\u200c\u200d\u00ad";
@@ -328,7 +334,20 @@ public final class SourceDocument {
                 Format.of("U+%04X", each),
                 "letters, digits, signs and spaces",
                 "remove it"));
-        return unseen.isPresent();
+        if (unseen.isPresent() || isPlain(text)) {
+            return unseen.isPresent();
+        }
+        Matcher mixed = MIXED_SCRIPTS.matcher(text);
+        if (mixed.find()) {
+            faults.add(
+                    place,
+                    what + " has a word of letters of two scripts that look alike",
+                    '"' + mixed.group() + '"',
+                    "words of one script",
+                    "type the word again");
+            return true;
+        }
+        return false;
     }
 
     private static boolean isPlain(String text) {

@@ -60,6 +60,21 @@ class SourceDocumentTest {
         assertEquals("1:1TEXT(a)", shape(read("x.yaml", "\ufeffa")));
     }
 
+    /** Cyrillic letters in a Latin word pass for it; words of one script, and signs of Greek letters, do not. */
+    @Test
+    void refusesWordsOfLettersThatLookAlike() {
+        for (String text : new String[] {"mineral w\u043eol", "\u0430ir", "clay bric\u039a"}) {
+            Faults faults = new Faults();
+            SourceDocument.read("x.yaml", (text + ": " + text).getBytes(StandardCharsets.UTF_8), faults);
+            assertEquals(2, faults.count(), text);
+        }
+        for (String text : new String[] {
+            "\u0444\u0430\u0441\u0430\u0434 north", "50 \u03bcm", "\u03bb=0.035", "W\u00e4rmed\u00e4mmung", "\u0394T"
+        }) {
+            assertEquals("1:1TEXT(" + text + ")", shape(read("x.yaml", "\"" + text + "\"")));
+        }
+    }
+
     @Test
     void refusesFilesItCannotRead(@TempDir Path folder) throws IOException {
         Path large = folder.resolve("large.yaml");

@@ -56,8 +56,12 @@ public final class Carrying {
                     .flatCollect(assembly -> leaves(assembly).collect(layer -> leaf(audit, assembly, layer)));
 
     /** Those that boards alone carry: studs, rafters or joists are left out. */
-    public static final Assumption<Assembly> BARE = audit ->
-            OfHouse.assemblies(audit, surface -> true).select(Carrying::isBare).toImmutableSortedListBy(Assembly::name);
+    public static final Assumption<Assembly> BARE = audit -> OfHouse.assemblies(
+                    audit,
+                    surface -> surface.assembly()
+                            .filter(assembly -> isBare(assembly, spans(surface)))
+                            .isPresent())
+            .toImmutableSortedListBy(Assembly::name);
 
     /** Those with insulation outside of what carries that hangs there, and nothing listed that holds it. */
     public static final Assumption<Assembly> UNFASTENED = audit -> OfHouse.assemblies(
@@ -165,12 +169,13 @@ public final class Carrying {
                 .anySatisfy(layer -> layer.insulates() && layer.framing().isEmpty());
     }
 
-    private static boolean isBare(Assembly assembly) {
+    /** @param folded whether a sheet of metal may carry it by its folds, as decks do and walls and slabs do not */
+    private static boolean isBare(Assembly assembly, boolean folded) {
         ImmutableList<Layer> structure = assembly.structure();
         return structure.notEmpty()
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(
-                        layer -> layer.material().conductivity() > METAL && layer.thickness() > THIN_METAL)
+                        layer -> folded && layer.material().conductivity() > METAL && layer.thickness() > THIN_METAL)
                 && structure.noneSatisfy(layer -> layer.thickness() >= CARRIES);
     }
 
@@ -181,7 +186,7 @@ public final class Carrying {
                         layer.air().isEmpty() && !layer.material().carries().nothing());
         ImmutableList<Layer> members =
                 assembly.structure().select(layer -> layer.framing().isPresent());
-        if (isBare(assembly)
+        if (isBare(assembly, true)
                 || isOfMasonry(assembly)
                 || carries.anySatisfy(layer -> layer.material().conductivity() > METAL)) {
             return Lists.immutable.empty();

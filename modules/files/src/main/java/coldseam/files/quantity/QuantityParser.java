@@ -26,6 +26,7 @@ public final class QuantityParser {
     private static final Pattern PITCH =
             Pattern.compile("(" + NUMBER + ")\\s*:\\s*(" + DIGITS + ")|(" + DIGITS + ")\\s*/\\s*(" + DIGITS + ")");
     private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
+    private static final Pattern IMPROPER = Pattern.compile("\\d[ -]+(\\d+)/(\\d+)");
     private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:[, ']\\d{3})+(?!\\d|[ -]*\\d*/).*");
     /** Read by half of the world as thousands, such as 1.200. */
     private static final Pattern POINTED = Pattern.compile("([+-]?[1-9]\\d{0,2})\\.(\\d{3})");
@@ -65,11 +66,22 @@ public final class QuantityParser {
     public static double parse(String written, Dimension dimension) {
         refuseLong(written, dimension.noun(), dimension.allowed());
         String text = plain(written);
+        refuseImproper(text, written, dimension);
         double value = special(text, written, dimension).orElseGet(() -> ordinary(text, written, dimension));
         if (Double.isFinite(value)) {
             return value;
         }
         throw refused(dimension, written, "the number is too large or divides by zero: write a finite number");
+    }
+
+    /** Refuses a whole number with a fraction of one or more beside it, such as 7 9/8: one of the digits is a slip. */
+    private static void refuseImproper(String text, String written, Dimension dimension) {
+        Matcher match = IMPROPER.matcher(text);
+        while (match.find()) {
+            if (Double.parseDouble(match.group(1)) >= Double.parseDouble(match.group(2))) {
+                throw refused(dimension, written, "a fraction beside a whole number is less than 1: check its digits");
+            }
+        }
     }
 
     /**
@@ -173,8 +185,12 @@ public final class QuantityParser {
             }
             return Optional.empty();
         }
+        double more = number(match.group(2));
+        if (more >= 12 || match.group(1).contains(".")) {
+            throw refused(dimension, written, "beside inches feet are whole, and inches less than 12");
+        }
         double feet = Double.parseDouble(match.group(1));
-        double inches = 12 * Math.abs(feet) + number(match.group(2));
+        double inches = 12 * Math.abs(feet) + more;
         return Optional.of((match.group(1).startsWith("-") ? -inches : inches) * INCH);
     }
 

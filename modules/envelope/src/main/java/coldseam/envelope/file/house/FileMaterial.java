@@ -96,6 +96,9 @@ record FileMaterial(
     /** W/(m·K); hardwood has 0.18, and what conducts more is no timber, whatever is said of it (judgement). */
     private static final double TIMBER_AT_MOST = 0.25;
 
+    /** W/(m·K); the lightest softwoods that carry have some 0.09 (judgement). */
+    private static final double TIMBER_AT_LEAST = 0.085;
+
     /** What a layer of a material can control, each with its source. */
     @Noun("what a material controls")
     @Doc("What a layer of a material can control when it is joined up, each with the source that says so.")
@@ -128,14 +131,13 @@ record FileMaterial(
                     "remove one of the two keys");
         }
         InsulationClaim.check(conductivity, insulates, insulatesSource);
-        if (saysTimber(timber, carries) && !mayBeTimber(conductivity)) {
+        if (saysTimber(timber, carries) && !(conductivity >= TIMBER_AT_LEAST && conductivity <= TIMBER_AT_MOST)) {
             throw new BadValueException(
                     timber.isPresent() ? "timber" : "carries",
                     "timber does not conduct as little or as much",
                     Phrase.of(conductivity, Dimension.CONDUCTIVITY),
-                    Phrase.of("more than ")
-                            .and(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
-                            .and(" and at most ")
+                    Phrase.of(TIMBER_AT_LEAST, Dimension.CONDUCTIVITY)
+                            .and(" to ")
                             .and(TIMBER_AT_MOST, Dimension.CONDUCTIVITY),
                     "remove timber, or correct the conductivity");
         }
@@ -150,9 +152,9 @@ record FileMaterial(
         SourceText.require("insulatesSource", insulatesSource);
     }
 
-    /** Whether it conducts like wood. */
+    /** Whether it conducts like wood, or somewhat less. */
     boolean mayBeTimber() {
-        return mayBeTimber(conductivity);
+        return conductivity > Material.INSULATES_UP_TO && conductivity <= TIMBER_AT_MOST;
     }
 
     private static boolean saysTimber(Optional<Boolean> timber, Optional<Material.Carries> carries) {
@@ -163,10 +165,6 @@ record FileMaterial(
     /** What it says that it carries, in either key. */
     Optional<Material.Carries> saidToCarry() {
         return saysTimber(timber, carries) ? Optional.of(Material.Carries.TIMBER) : carries;
-    }
-
-    private static boolean mayBeTimber(double conductivity) {
-        return conductivity > Material.INSULATES_UP_TO && conductivity <= TIMBER_AT_MOST;
     }
 
     /** The material, with what the built-in one of its name can do where this says nothing. */

@@ -28,6 +28,9 @@ public final class MaterialChecks {
     /** The same of insulations, downwards: the best of a kind conducts a fifth less than the usual one (judgement). */
     private static final double INSULATION_ALIKE = 1.4;
 
+    /** The same of what spans or is wood: concretes, metals and woods of one name differ less than masonry does (judgement). */
+    private static final double SPANNING_ALIKE = 1.5;
+
     /**
      * How many times more or less vapour than the built-in material one of the same name may hold back: wood, foams and sheets
      * of one kind differ by as much (judgement).
@@ -37,9 +40,16 @@ public final class MaterialChecks {
     /** m; sheets, foils and mats are thinner (judgement). */
     private static final double THICKEST_MEMBRANE = 0.03;
 
+    /** m; the thickest of insulating plasters, put on in several coats (common practice, no source). */
+    private static final double THICKEST_COAT = 0.15;
+
     /** Words in the names of wood that carries; a name decides nothing, it only asks. */
     private static final Pattern WOOD =
             Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
+
+    /** Names of a gas, or of a space that holds one. */
+    private static final Pattern GAS = Pattern.compile(
+            "(.*\\W)?(air|argon|krypton|xenon)(\\W+(gap|space|layer|cavity|filling))?", Pattern.CASE_INSENSITIVE);
 
     private final FileHouse house;
     private final Faults faults;
@@ -74,11 +84,20 @@ public final class MaterialChecks {
     }
 
     /**
-     * Adds a fault where a material only borrows a built-in one's name.
+     * Adds a fault where a material only borrows a built-in one's name, or is a gas, which insulates by not moving alone.
      *
      * @param conductivity W/(m·K)
      */
     public static void like(String name, double conductivity, Position place, Faults faults) {
+        if (GAS.matcher(name).matches() && !MaterialLibrary.isAir(name) && conductivity <= Material.INSULATES_UP_TO) {
+            faults.add(
+                    place,
+                    "air and other gases move: what they resist follows from the layer (ISO 6946)",
+                    conductivity(conductivity).and(" of \"" + name + "\""),
+                    Phrase.of("material: air, with the role air layer"),
+                    "remove this material; a board that holds a gas is called a board");
+            return;
+        }
         MaterialLibrary.called(name).ifPresent(known -> {
             double least = known.conductivity() * least(known);
             double most = known.conductivity() * ALIKE;
@@ -99,7 +118,8 @@ public final class MaterialChecks {
 
     /** The least share of a built-in material's conductivity that one of its name, or a layer of it, may have. */
     static double least(Material known) {
-        return 1 / (known.insulates() ? INSULATION_ALIKE : ALIKE);
+        boolean spans = known.carries() == Material.Carries.SPANS || known.timber();
+        return 1 / (known.insulates() ? INSULATION_ALIKE : spans ? SPANNING_ALIKE : ALIKE);
     }
 
     private void vapour(Named<FileMaterial> own) {
@@ -199,7 +219,13 @@ public final class MaterialChecks {
                 .orElse(0.0);
         double thickest = named(
                         material, each -> each.thickest().stream().boxed().findFirst())
-                .orElse(role == Role.MEMBRANE ? THICKEST_MEMBRANE : Double.POSITIVE_INFINITY);
+                .orElse(
+                        role == Role.MEMBRANE
+                                ? THICKEST_MEMBRANE
+                                : named(material, FileMaterial::saidToCarry)
+                                        .filter(Material.Carries.COAT::equals)
+                                        .map(coat -> THICKEST_COAT)
+                                        .orElse(Double.POSITIVE_INFINITY));
         if (thickness < thinnest || thickness > thickest) {
             faults.add(
                     place,
