@@ -309,21 +309,41 @@ class WingsTest {
     @Test
     void theRoomsOfWallsOfTwoThicknessesInOnePlane() {
         Body.Stack thick = new Wing(0, 0, 120, 100, 0, 3, Body.Roof.Form.FLAT, 0).stack(0);
-        Body.Stack plain = new Wing(120, 0, 80, 100, 0, 3, Body.Roof.Form.FLAT, 0).stack(1);
-        Body.Stack thin = new Body.Stack(
-                plain.name(),
-                Lists.immutable.of(
-                        Houses.storey("thin", plain.storeys().getOnly().footprint(), 3, "thin")),
-                plain.base(),
-                plain.roof(),
-                plain.otherBases(),
-                plain.ground());
+        Body.Stack thin = thin(new Wing(120, 0, 80, 100, 0, 3, Body.Roof.Form.FLAT, 0).stack(1));
         for (double east : new double[] {0, 300}) {
             Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.moved(
                     body(thick, thin), p -> new coldseam.envelope.Point2(p.x() + east, p.y() - 2 * east))));
             assertEquals(50 * 3.85, shell.externalVolume(), 1e-6);
             assertEquals((5.6 * 4.2 + 3.7 * 4.4) * 2.9, shell.internalVolume(), 1e-6, east + " m east");
         }
+    }
+
+    private static Body.Stack thin(Body.Stack plain) {
+        Body.Storey storey = plain.storeys().getOnly();
+        return new Body.Stack(
+                plain.name(),
+                Lists.immutable.of(Houses.storey("thin", storey.footprint(), storey.height(), "thin")),
+                plain.base(),
+                plain.roof(),
+                plain.otherBases(),
+                plain.ground());
+    }
+
+    /** A tower of other walls begins 2 m up a house's wall: below its floor's underside their common plane is the house's, over it its own. */
+    @Test
+    void unlikeWallsInOnePlaneAreNotOne() {
+        Body.Stack low = new Wing(0, 0, 160, 120, 0, 3, Body.Roof.Form.FLAT, 0).stack(0);
+        Body.Stack tower = thin(new Wing(40, 0, 80, 80, 2, 4, Body.Roof.Form.FLAT, 0).stack(1));
+        Shell shell = ShellBuilder.build(Houses.house(body(low, tower)));
+        assertEquals(4 * 3.85 + 4 * 2, south(shell, "wall"), 1e-6);
+        assertEquals(4 * (6.35 - 1.5), south(shell, "thin"), 1e-6);
+    }
+
+    private static double south(Shell shell, String assembly) {
+        return shell.surfaces()
+                .select(each -> each.isBuiltAs(assembly) && each.normal().y() < -0.9 && each.use() == Body.Use.WALL)
+                .collectDouble(Surface::externalArea)
+                .sum();
     }
 
     /** Whichever stack comes first, they are the same house. */
