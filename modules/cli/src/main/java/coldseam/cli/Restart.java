@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.files.AtomicFiles;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -12,14 +13,18 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * Runs a short command in a JVM whose options suit short runs, which neither a jar nor a program can ask for from within.
+ * Runs a command in a JVM whose options suit it, which neither a jar nor a program can ask for from within.
  *
  * <p>An audit ends before the optimising compiler has earned its keep: with the first compiler alone, and one thread that
  * collects garbage, the demo house takes half the processor time and half the memory (reports/performance.md). Whoever gives
  * options to the JVM keeps them, and the command then runs where it was started.
  *
- * <p>What is young gets a size of its own, and what lives on little more than it needs: left to themselves both grow with the house,
- * to a fifth more memory in all, in no less time.
+ * <p>A sweep lasts longer, and its time goes into the solver's loops, which the optimising compiler makes two to three times as
+ * fast. More than eight tenths of what that compiler did were for all else, and it took a third of the whole sweep's processor
+ * time: so it is left the solver alone.
+ *
+ * <p>What is young in a short run gets a size of its own, and what lives on little more than it needs: left to themselves both
+ * grow with the house, to a fifth more memory in all, in no less time.
  *
  * <p>The tool's own jars are appended to the platform's: the same classes are then loaded without the detour over a class loader
  * written in Java, and not verified, which guards against foreign code and took a twelfth of a run.
@@ -38,17 +43,26 @@ final class Restart {
     /** Set in the JVM that was started, which starts no other and ends with the one that did. */
     static final String MARK = "coldseam.restarted";
 
+    private static final String ATLAS = "--atlas";
+
     private static final Set<String> SHORT = Set.of("audit", "check", "compare");
 
     private static final List<String> OPTIONS = List.of(
             "-XX:+IgnoreUnrecognizedVMOptions",
-            "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
-            "-Xms25m",
-            "-Xmn24m",
-            "-XX:MinHeapFreeRatio=20",
             "-Dsun.reflect.inflationThreshold=1000",
             "-D" + MARK + "=true");
+
+    private static final List<String> OF_SHORT =
+            List.of("-XX:TieredStopAtLevel=1", "-Xms25m", "-Xmn24m", "-XX:MinHeapFreeRatio=20");
+
+    /** What the optimising compiler is to leave to the first one. */
+    private static final String DIRECTIVES = """
+            [
+              { match: "coldseam/conduction/*.*", c2: { Exclude: false } },
+              { match: "*.*", c2: { Exclude: true } }
+            ]
+            """;
 
     private Restart() {}
 
@@ -113,7 +127,8 @@ final class Restart {
                 return Optional.empty();
             }
         }
-        if (arguments.isEmpty() || !SHORT.contains(arguments.get(0))) {
+        Optional<List<String>> suiting = suiting(arguments);
+        if (suiting.isEmpty()) {
             return Optional.empty();
         }
         Optional<Path> archived = archived(classPath);
@@ -121,6 +136,7 @@ final class Restart {
         String jars = archived.map(Path::toString).orElse(classPath);
         List<String> line = new ArrayList<>(List.of(java.toString()));
         line.addAll(OPTIONS);
+        line.addAll(suiting.get());
         if (archived.isPresent()) {
             line.addAll(List.of("-Xlog:cds*=off", "-XX:SharedArchiveFile=" + archive(archived.get())));
         }
@@ -129,6 +145,36 @@ final class Restart {
         line.addAll(List.of("-cp", jars, Main.class.getName()));
         line.addAll(arguments);
         return Optional.of(line);
+    }
+
+    /** The options for what a command does; empty where it runs as well where it is. */
+    private static Optional<List<String>> suiting(List<String> arguments) {
+        if (arguments.isEmpty()) {
+            return Optional.empty();
+        }
+        if (SHORT.contains(arguments.get(0))) {
+            return Optional.of(OF_SHORT);
+        }
+        return arguments.get(0).equals("catalogue")
+                        && arguments.stream().anyMatch(each -> each.equals(ATLAS) || each.startsWith(ATLAS + "="))
+                ? directives()
+                        .map(file -> List.of(
+                                "-XX:+UnlockDiagnosticVMOptions",
+                                "-XX:-DisplayVMOutput",
+                                "-XX:CompilerDirectivesFile=" + file))
+                : Optional.empty();
+    }
+
+    /** A file of the compilers' directives, which the JVM reads from nowhere else, and would tell of; gone when this process ends. */
+    private static Optional<Path> directives() {
+        try {
+            Path file = Files.createTempFile("coldseam", ".directives");
+            file.toFile().deleteOnExit();
+            AtomicFiles.write(file, DIRECTIVES);
+            return Optional.of(file);
+        } catch (IOException notHere) {
+            return Optional.empty();
+        }
     }
 
     /** The jar that is the whole class path, by its real name, where an archive of its classes lies beside it. */

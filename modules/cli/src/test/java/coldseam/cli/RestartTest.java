@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -87,10 +88,40 @@ class RestartTest {
         assertTrue(line(List.of("-Da=b", "-agentlib:jdwp"), "audit").isEmpty());
     }
 
+    /** What a JVM with a line's options, and more, says of itself. */
+    private static String said(List<String> line, String... more) throws Exception {
+        List<String> command = Stream.of(
+                        Stream.of(JAVA.toString()),
+                        line.stream()
+                                .filter(each ->
+                                        each.startsWith("-XX") && !each.equals("-XX:+IgnoreUnrecognizedVMOptions")),
+                        Stream.of(more),
+                        Stream.of("-version"))
+                .flatMap(each -> each)
+                .toList();
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor(), said);
+        return said;
+    }
+
     @Test
-    void whatRunsLongOrAtOnceRunsWhereItIs() {
+    void sweepLeavesTheSolverAloneToTheOptimisingCompilerAndSaysNothingOfIt() throws Exception {
+        for (String[] words :
+                new String[][] {{"catalogue", "--atlas", "a"}, {"catalogue", "--kind=sill", "--atlas=a"}}) {
+            List<String> line = line(List.of(), words).orElseThrow();
+            assertFalse(line.contains("-XX:TieredStopAtLevel=1"), line.toString());
+            assertEquals(said(List.of()), said(line));
+            String all = said(line, "-XX:+DisplayVMOutput", "-XX:+CompilerDirectivesPrint");
+            assertTrue(all.contains("coldseam/conduction/*.*"), all);
+            assertTrue(all.contains("Exclude:true"), all);
+        }
+    }
+
+    @Test
+    void whatEndsAtOnceRunsWhereItIs() {
         assertTrue(line(List.of(), "audit").isPresent());
-        assertTrue(line(List.of(), "catalogue", "--atlas", "atlas").isEmpty());
+        assertTrue(line(List.of(), "catalogue", "--kind=sill").isEmpty());
         assertTrue(line(List.of(), "--version").isEmpty());
         assertTrue(line(List.of()).isEmpty());
     }
