@@ -41,6 +41,7 @@ final class Coldseam implements Runnable {
         Coldseam root = new Coldseam();
         CommandLine command = new CommandLine(root);
         ImmutableList<Object> all = Lists.immutable.of(
+                new StartCommand(terminal),
                 new AuditCommand(terminal, workshop, usual),
                 new CheckCommand(terminal, workshop, usual),
                 new CompareCommand(terminal, workshop, usual),
@@ -80,12 +81,18 @@ final class Coldseam implements Runnable {
         command.getCommandSpec()
                 .usageMessage()
                 .exitCodeListHeading("%nExit codes:%n")
-                .exitCodeList(codes);
+                .exitCodeList(codes)
+                .footer(
+                        "",
+                        "To begin: coldseam start my-house.yaml, then coldseam check my-house.yaml.",
+                        "Of one command: coldseam check --help.");
     }
 
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Which command? audit, check, compare, section, catalogue, detail or schema.");
+                spec.commandLine(),
+                "Which command? start, audit, check, compare, section, catalogue, detail or"
+                        + "\nschema. To begin: coldseam start my-house.yaml");
     }
 }
