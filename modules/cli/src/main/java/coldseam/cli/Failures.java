@@ -8,6 +8,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -76,7 +77,13 @@ final class Failures {
 
     /** For options and arguments that picocli refuses. */
     static int refuseArguments(CommandLine.ParameterException thrown, Terminal terminal) {
-        terminal.err().println(thrown.getMessage());
+        // Its cause is not kept for arguments, but named in the message.
+        terminal.err()
+                .println(
+                        thrown.getMessage().contains(InvalidPathException.class.getName())
+                                ? "A file's name has a letter that no name can have on this machine as it is set up; letters"
+                                        + " beyond a to z need a setting such as LC_ALL=C.UTF-8. Set it, or rename the file."
+                                : thrown.getMessage());
         CommandLine command = thrown.getCommandLine();
         CommandLine.UnmatchedArgumentException.printSuggestions(thrown, terminal.err());
         terminal.err().println("Run \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");

@@ -231,6 +231,9 @@ class CommandTest {
         Run units = Run.of("check", "house.yaml", "--units", "furlongs");
         assertEquals(Exit.REFUSED.code(), units.code());
         assertTrue(units.err().contains("--units"), units::err);
+        Run name = Run.of("check", "no\0name.yaml");
+        assertEquals(Exit.REFUSED.code(), name.code());
+        assertTrue(name.err().contains("LC_ALL=C.UTF-8"), name::err);
     }
 
     @Test

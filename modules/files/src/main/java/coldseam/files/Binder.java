@@ -113,7 +113,13 @@ public final class Binder {
             return named(node, Shape.argument(item, 0), part, what).map(each -> each);
         }
         if (!(node instanceof SourceNode.Sequence sequence)) {
-            faults.add(node, what + " is needed", "a list", "write it as a list: [a, b], or one a line after \"- \"");
+            faults.add(
+                    node,
+                    what + " is needed",
+                    "a list",
+                    node instanceof SourceNode.Scalar scalar && !scalar.text().isEmpty()
+                            ? "write it as a list: [" + scalar.text() + "]"
+                            : "write it as a list: [a, b], or one a line after \"- \"");
             return Optional.empty();
         }
         int count = sequence.items().size();
@@ -287,7 +293,9 @@ public final class Binder {
                     node,
                     what + " is needed",
                     allowed,
-                    type.isAnnotationPresent(Positional.class) ? "write it so" : writtenSo(node, parts));
+                    type.isAnnotationPresent(Positional.class)
+                            ? "write its values in brackets, a comma between them"
+                            : writtenSo(node, parts));
             return Optional.empty();
         }
         return target.build(faults);

@@ -90,7 +90,8 @@ public final class Nearest {
             }
         }
         if (best == null) {
-            ImmutableList<String> begun = words.select(each -> begins(each, asked));
+            ImmutableList<String> begun = words.select(each ->
+                    begins(each, asked) || each.endsWith("ies") && asked.equals(each.replaceFirst("ies$", "y")));
             return begun.size() == 1 ? begun.getFirstOptional() : Optional.empty();
         }
         return Optional.of(best);

@@ -75,7 +75,8 @@ final class References {
                         outside.flatMap(each -> each.meant(use.name()))
                                 .map(Nearest::question)
                                 .or(() -> Nearest.meant(use.name(), all))
-                                .orElse("define it, or write a name that is"));
+                                .or(() -> outside.map(KnownNames::otherwise).filter(each -> !each.isEmpty()))
+                                .orElse("write one of these, or define it"));
             }
         }
     }

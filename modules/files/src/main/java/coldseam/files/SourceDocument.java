@@ -31,8 +31,6 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.MutableMap;
-import org.yaml.snakeyaml.error.Mark;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Reads a YAML or JSON file into a tree that keeps the place of every key and value.
@@ -56,9 +54,6 @@ public final class SourceDocument {
     private static final Pattern PLAIN_NUMBER =
             Pattern.compile("[+-]?(?:0|[1-9]\\d*)(?:\\.\\d*)?(?:[eE][+-]?\\d+)?|[+-]?\\.\\d+(?:[eE][+-]?\\d+)?");
 
-    /** How the YAML reader says that it was within brackets or quotes. */
-    private static final String OPENED = "while (parsing a flow|scanning a quoted).*";
-
     /** A word that would pass for another; signs such as the Greek mu of a unit pass for nothing. */
     private static final Pattern MIXED_SCRIPTS = Pattern.compile(
             "\\w*(?:\\p{IsLatin}[\\p{IsCyrillic}ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο]|[\\p{IsCyrillic}ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο]\\p{IsLatin})\\w*",
@@ -78,10 +73,12 @@ public final class SourceDocument {
 
     private final String file;
     private final Faults faults;
+    private final String text;
     private final JsonParser parser;
 
-    private SourceDocument(String file, Faults faults, JsonParser parser) {
+    private SourceDocument(String file, String text, Faults faults, JsonParser parser) {
         this.file = file;
+        this.text = text;
         this.faults = faults;
         this.parser = parser;
     }
@@ -134,7 +131,7 @@ public final class SourceDocument {
         boolean json = file.toLowerCase(Locale.ROOT).endsWith(".json");
         StringReader reader = new StringReader(text.get());
         try (JsonParser parser = json ? JSON.createParser(reader) : YAML.createParser(reader)) {
-            return new SourceDocument(file, faults, parser).document();
+            return new SourceDocument(file, text.get(), faults, parser).document();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -172,7 +169,11 @@ public final class SourceDocument {
     private Optional<SourceNode> document() throws IOException {
         try {
             if (parser.nextToken() == null) {
-                faults.add(new Position(file, 1, 1), "the file is empty", "", "start from a house file that works");
+                faults.add(
+                        new Position(file, 1, 1),
+                        "the file is empty",
+                        "",
+                        "begin with a file that works: coldseam start writes a house");
                 return Optional.empty();
             }
             SourceNode root = node();
@@ -188,51 +189,9 @@ public final class SourceDocument {
                     "up to " + DEEPEST + " levels, numbers up to 100 digits",
                     "check the indentation");
         } catch (JsonProcessingException broken) {
-            faults.add(syntax(broken));
+            faults.add(SyntaxFault.of(file, text, broken));
         }
         return Optional.empty();
-    }
-
-    private Fault syntax(JsonProcessingException broken) {
-        if (broken.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            // The exception's own location may lie a little before what its text says.
-            int line = marked.getProblemMark().getLine() + 1;
-            int column = marked.getProblemMark().getColumn() + 1;
-            Fault fault = syntax(new Position(file, line, column), marked.getProblem());
-            Mark begun = marked.getContextMark();
-            return begun != null
-                            && begun.getLine() + 1 < line
-                            && String.valueOf(marked.getContext()).matches(OPENED)
-                    ? syntax(
-                            new Position(file, begun.getLine() + 1, begun.getColumn() + 1),
-                            "what is opened here is not closed, or has a comma too few, before line " + line)
-                    : fault;
-        }
-        return syntax(at(broken.getLocation()), firstLine(broken.getOriginalMessage()));
-    }
-
-    private static Fault syntax(Position place, String problem) {
-        String said = problem.replaceFirst(" \\(Do not use.*", "").replaceFirst("\\.$", "");
-        String next = "check the indentation, colons, brackets and quotes here and just above";
-        if (said.contains("TAB")) {
-            next = "indent with spaces, not with tabs";
-        } else if (said.startsWith("mapping values")) {
-            next =
-                    "indent this key like those beside it; give the line above its colon; a text with a colon in it stands in quotes";
-        } else if (said.contains("expected ':'")) {
-            next = "write a space after each colon, here and just above";
-        } else if (said.startsWith("what is opened")) {
-            next = "close the bracket or the quote";
-        } else if (said.contains("comment")) {
-            said = "JSON has no comments";
-            next = "remove it, or write YAML";
-        }
-        return new Fault(place, "the syntax is broken: " + said, "", next);
-    }
-
-    private static String firstLine(String text) {
-        int end = text.indexOf('\n');
-        return end < 0 ? text : text.substring(0, end);
     }
 
     private SourceNode node() throws IOException {

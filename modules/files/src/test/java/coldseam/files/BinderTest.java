@@ -162,7 +162,7 @@ class BinderTest {
                 x.yaml:8:10: a shape2 is needed; got the keys radios; allowed: a mapping with the key radius, or a list \
                 [[x, y], …], or one value; did you mean "radius"?
                 x.yaml:8:23: a spot is needed; got a list of 1; allowed: a list [x, y]; write all of them
-                x.yaml:9:5: in is needed; got "middle"; allowed: a list [x, y]; write it so""", faults("""
+                x.yaml:9:5: in is needed; got "middle"; allowed: a list [x, y]; write its values in brackets, a comma between them""", faults("""
                         name:  7
                         thicknes: 8 in
                         plain: much
@@ -187,7 +187,7 @@ class BinderTest {
         assertTrue(none.isEmpty());
         // The reference is right or wrong whatever else is: the dog exists although it has a fault of its own.
         assertEquals(
-                "x.yaml:1:10: no pet has this name; got \"cat\"; allowed: dog; define it, or write a name that is\n"
+                "x.yaml:1:10: no pet has this name; got \"cat\"; allowed: dog; write one of these, or define it\n"
                         + "x.yaml:1:42: radius: a length is needed; got 1 without a unit; allowed: a number with its unit,"
                         + " such as 2.9 m or 9 ft 2 in; write the unit after the number",
                 faults("{walks: [cat, dog], pets: {dog: {radius: 1}}}", Owner.class));

@@ -37,6 +37,7 @@ class NearestTest {
         ImmutableList<String> kinds = Lists.immutable.of("slab on ground", "suspended", "heated cellar");
         assertEquals(Optional.of("slab on ground"), Nearest.to("slab", kinds));
         assertEquals(Optional.of("heated cellar"), Nearest.to("heatedcellar", kinds));
+        assertEquals(Optional.of("assemblies"), Nearest.to("assembly", Lists.immutable.of("assemblies", "materials")));
         assertEquals(Optional.empty(), Nearest.to("wood", materials), "two begin so");
     }
 

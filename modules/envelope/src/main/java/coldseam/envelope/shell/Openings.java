@@ -15,6 +15,7 @@ import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.Joint;
+import coldseam.files.Nearest;
 import coldseam.files.quantity.Format;
 import java.util.Arrays;
 import java.util.Optional;
@@ -150,11 +151,15 @@ final class Openings {
                         && Body.Wall.gableOver(facet.whole()).equals(opening.surface()))
                 : named;
         if (candidates.isEmpty()) {
+            ImmutableList<String> names = mesh.facets().reject(Facet::step).collect(Facet::name);
             faults.opening(
                     opening.name(),
-                    ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".",
+                    ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".%s",
                     opening.surface(),
-                    mesh.facets().reject(Facet::step).collect(Facet::name).makeString("\", \""));
+                    names.makeString("\", \""),
+                    Nearest.to(opening.surface(), names)
+                            .map(name -> " Did you mean \"" + name + "\"?")
+                            .orElse(""));
             return;
         }
         if (opening.lightWell().isPresent() && well.isEmpty()) {

@@ -70,7 +70,9 @@ public final class CatalogueFile {
     public static KnownNames names(ImmutableList<String> ids, Path folder) {
         return KnownNames.of(ids)
                 .or(name -> looksLikeFile(name)
-                        && beside(folder, name).filter(Files::isRegularFile).isPresent());
+                        && beside(folder, name).filter(Files::isRegularFile).isPresent())
+                .otherwise(
+                        "coldseam catalogue lists all, with --points or --corners those; a file of your own is named from this file's folder on");
     }
 
     /** Empty where the name is none that a file can have on this system. */

@@ -56,7 +56,8 @@ public final class MaterialLibrary {
     static KnownNames names() {
         return KnownNames.of(MATERIALS.collect(Material::name))
                 .alsoCalled(FILE.alsoCalled()
-                        .toImmutableMap(Named::name, each -> each.value().material()));
+                        .toImmutableMap(Named::name, each -> each.value().material()))
+                .otherwise("coldseam catalogue --materials lists all; define one of your own under materials");
     }
 
     /** Whether it is one that rain dissolves or swells. */

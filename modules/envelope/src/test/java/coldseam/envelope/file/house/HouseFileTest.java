@@ -410,8 +410,8 @@ class HouseFileTest {
         FileFaultException refused = assertThrows(
                 FileFaultException.class, () -> HouseFile.read("test.yaml", content, Optional.of(catalogue)));
         assertEquals(
-                "test.yaml:13:32: no detail has this name; got \"mine.yaml\"; allowed: slab-edge-bare; define it, or"
-                        + " write a name that is",
+                "test.yaml:13:32: no detail has this name; got \"mine.yaml\"; allowed: slab-edge-bare; write one of"
+                        + " these, or define it",
                 refused.getMessage());
         KnownNames withFiles = catalogue.or(name -> name.endsWith(".yaml"));
         assertEquals(
