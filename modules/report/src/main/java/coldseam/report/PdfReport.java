@@ -16,6 +16,7 @@ import coldseam.report.pages.InputPages;
 import coldseam.report.pages.Method;
 import coldseam.report.pages.MoisturePages;
 import coldseam.report.pages.Page;
+import coldseam.report.pages.Quantities;
 import coldseam.report.pages.Register;
 import coldseam.report.pages.SixSides;
 import coldseam.report.pages.UpkeepPages;
@@ -67,6 +68,7 @@ public final class PdfReport {
             HeatLossPages.write(page);
             Register.write(page);
             Assemblies.write(page);
+            Quantities.write(page);
             MoisturePages.write(page);
             HoldPointPages.write(page);
             UpkeepPages.write(page);

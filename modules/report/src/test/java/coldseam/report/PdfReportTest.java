@@ -105,6 +105,41 @@ class PdfReportTest {
         assertTrue(second.contains("Edge register"), second);
     }
 
+    /** By the sample's areas: 179.2 m² of walls, 80 m² of terrace and roof, 80 m² of floor; plaster is on walls and roofs. */
+    @Test
+    void listsWhatIsBroughtAndHowMuchOfIt() throws IOException {
+        String list = quantities(A4);
+        for (String line : List.of(
+                "mineral wool board 160 mm 179.2 28.7 brick wall",
+                "mineral wool board 240 mm 80.0 19.2 warm flat roof",
+                "gypsum plaster 15 mm 259.2 3.9 brick wall",
+                "reinforced concrete 200 mm 80.0 16.0 slab",
+                "J1 Slab edge Slab run out to the face 36.00")) {
+            assertTrue(list.contains(packed(line)), () -> line + "\n" + list);
+        }
+    }
+
+    /** In numbers a household knows: at -10 °C the coldest spot has -10 + fRsi times 30. */
+    @Test
+    void tellsWhoLivesThereWhatItTakes() {
+        String first = packed(text(A4, 1, 1));
+        assertTrue(
+                first.contains(
+                        packed("To keep 20.0 °C indoors while it is −10.0 °C outdoors takes 2900 W, and 7889 kWh a year"
+                                + " (1104 EUR), of which sun and people give a part, fresh air not included. The coldest spot"
+                                + " inside, on sheet J1, then has about 9.8 °C; mould may grow there from 41 % of humidity in"
+                                + " the rooms on, and they have 50 %.")),
+                first);
+    }
+
+    private static String quantities(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String raw = packed(new PDFTextStripper().getText(document));
+            int start = raw.indexOf(packed("Net, by the outer faces"));
+            return raw.substring(start, raw.indexOf(packed("What a seam takes beside"), start));
+        }
+    }
+
     @Test
     void showsEveryFindingWithItsPlaceAndRemedy() throws IOException {
         // Columns stand side by side, so each is read by itself: unsorted text keeps a cell together.
@@ -444,7 +479,9 @@ class PdfReportTest {
     @Test
     void printsUsUnitsOnlyWhereAskedTo() {
         String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER, Keeping.NOTHING));
-        int end = us.indexOf("Inputs and their sources", us.indexOf("Hold points", 3000));
+        int end = us.indexOf(
+                "Inputs and their sources",
+                us.indexOf("Hold points", us.indexOf("Heat-loss coefficient by transmission")));
         // What the audit itself says in words (findings, inputs, method) is the audit's; numbers of the report are
         // ours.
         String numbers = us.substring(us.indexOf("Heat-loss coefficient by transmission"), end);

@@ -27,6 +27,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.OwnerWords;
 import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
@@ -42,7 +43,7 @@ import org.eclipse.collections.impl.factory.Lists;
 /** The first page: the verdict and the few numbers that matter. */
 public final class Cover {
 
-    /** Entries of the list of contents beside the sheets. */
+    /** Entries of the list of contents that every report has beside its sheets. */
     private static final int OTHERS = 12;
 
     /** Rows of the list of contents that leave room for its heading on any paper; more entries are set in more columns. */
@@ -71,16 +72,23 @@ public final class Cover {
         flow.add(Blocks.space(2));
         submittal(audit.house().submittal())
                 .forEach(line -> flow.add(Blocks.text(line, Style.BODY.with(Palette.SLATE))));
-        flow.add(Blocks.space(14));
+        flow.add(Blocks.space(10));
         flow.add(verdict(page));
-        flow.add(Blocks.space(14));
+        flow.add(Blocks.space(7));
+        flow.add(Blocks.text(OwnerWords.of(audit, page.print()), Style.BODY));
+        flow.add(Blocks.space(9));
         flow.add(figures(page));
-        flow.add(Blocks.space(12));
+        flow.add(Blocks.space(9));
         heaviest(page);
-        int entries = audit.sheets().size() + audit.pointSheets().size() + OTHERS;
+        int entries = audit.sheets().size()
+                + audit.pointSheets().size()
+                + OTHERS
+                + (audit.points().isEmpty() ? 0 : 1)
+                + (audit.pairs().isEmpty() ? 0 : 1)
+                + (audit.vertices().isEmpty() ? 0 : 1);
         columns = Math.max(2, rows(entries, MOST_ROWS));
-        flow.need(rows(entries, columns) * ROW + 40);
-        flow.add(Blocks.space(12));
+        flow.need(rows(entries, columns) * ROW + 34);
+        flow.add(Blocks.space(9));
         flow.add(Blocks.text("In this report", Style.SUBSECTION));
         flow.add(Blocks.space(2));
         contentsTop = flow.top();
