@@ -37,6 +37,11 @@ final class CompareText {
             fold("", FrontWords.noAlternatives());
             return lines.toImmutable();
         }
+        lines.add("In short, beside what is described:");
+        for (Alternative each : comparison.alternatives()) {
+            fold("  ", each.decision().name() + ": " + words.brief(each));
+        }
+        lines.add("");
         lines.add("Each option alone, all else as described:");
         for (Alternative each : comparison.alternatives()) {
             lines.add("");

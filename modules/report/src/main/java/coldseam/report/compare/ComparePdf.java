@@ -147,6 +147,11 @@ public final class ComparePdf {
 
     private void alone() {
         flow.sectionHere("Each option alone", 160);
+        comparison
+                .alternatives()
+                .forEach(each -> flow.add(
+                        Blocks.item("–", Rich.trade(each.decision().name() + ": " + words.brief(each)), Style.BODY)));
+        flow.space(6);
         flow.body(
                 "Against the house as described, all else left as it is. Where the intervals cannot tell, an option is as good,"
                         + " not better. ● on the front: some set that is worth knowing has it.");

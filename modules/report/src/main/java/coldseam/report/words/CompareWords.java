@@ -13,6 +13,7 @@ import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.Detail;
 import coldseam.options.Alternative;
 import coldseam.options.Changes;
 import coldseam.options.Standing;
@@ -49,6 +50,42 @@ public record CompareWords(UnitSystem units) {
     /** What one option does, line by line; empty where it cannot be built. */
     public ImmutableList<String> lines(Alternative each) {
         return each.built().map(built -> lines(each, built)).orElse(Lists.immutable.empty());
+    }
+
+    /**
+     * An option in a sentence, for who has to decide: what it is, what it loses and costs beside what is described, and why it is
+     * out where it is.
+     */
+    public String brief(Alternative each) {
+        return each.detail()
+                        .filter(detail -> detail.id().equals(each.option().name()))
+                        .map(Detail::name)
+                        .orElse(units.told(each.option().name()))
+                + ": "
+                + each.built()
+                        .map(built -> heat(built.more()) + cost(built) + judged(built.changes()))
+                        .orElse("out: does not fit, "
+                                + each.misfits()
+                                        .getFirstOptional()
+                                        .map(reason -> reason.in(units))
+                                        .orElse("the house cannot be built so"));
+    }
+
+    private static String cost(Alternative.Built built) {
+        return built.cost().isPresent()
+                ? ", "
+                        + extra(
+                                built.cost().getAsDouble(),
+                                built.audit().house().prices().currency())
+                : "";
+    }
+
+    /** Why nobody should build it, or what it mends; empty where nothing is found that was not, nor mended. */
+    private String judged(Changes changes) {
+        if (changes.appear().notEmpty()) {
+            return (changes.breaksNothing() ? "; a weak spot: " : "; out, it opens a gap: ") + titles(changes.appear());
+        }
+        return changes.vanish().isEmpty() ? "" : "; it mends: " + titles(changes.vanish());
     }
 
     private ImmutableList<String> lines(Alternative each, Alternative.Built built) {
