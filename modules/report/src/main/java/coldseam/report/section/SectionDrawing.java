@@ -1,6 +1,7 @@
 package coldseam.report.section;
 
 import coldseam.conduction.Environment;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -22,6 +23,9 @@ public final class SectionDrawing {
     private static final double SIDE = 40;
 
     private static final double ENDS = 34;
+
+    /** Likewise, where what is written across a chain has a fraction: "5 15/16". */
+    private static final double ENDS_WITH_FRACTIONS = 44;
 
     /** m; what reaches no farther into the drawing is not seen. */
     private static final double HAIR = 1e-3;
@@ -50,7 +54,8 @@ public final class SectionDrawing {
         this.parts = picture.painted();
         this.width = width;
         this.height = height;
-        this.view = Crop.view(picture, parts, new Box(SIDE, ENDS, width - SIDE, height - ENDS));
+        double ends = picture.system() == UnitSystem.US ? ENDS_WITH_FRACTIONS : ENDS;
+        this.view = Crop.view(picture, parts, new Box(SIDE, ends, width - SIDE, height - ends));
         this.keys = visibleKeys();
     }
 
