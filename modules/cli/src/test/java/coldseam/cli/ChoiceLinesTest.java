@@ -66,6 +66,32 @@ class ChoiceLinesTest {
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
 
+    /** Six hips alike: what differs by less than anybody builds it is as good, and the better rank is named for all. */
+    @Test
+    void hipsThatLoseTheSameGetTheSameLine() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        String rafters = "  rafters:\n    layers:\n"
+                + "    - {material: clay plaster, thickness: 20 mm, role: finish}\n"
+                + "    - {material: oriented strand board, thickness: 15 mm, role: structure, controls: [air, vapour]}\n"
+                + "    - {material: straw bale, thickness: 360 mm, role: structure, framing: {material: softwood, share: 8 %}}\n"
+                + "    - {material: wood fibre insulation board, thickness: 60 mm, role: insulation, controls: [heat]}\n"
+                + "    - {material: breather membrane, thickness: 0.5 mm, role: membrane, controls: [water]}\n"
+                + "    - {material: air, thickness: 50 mm, role: air layer, air: {ventilation: well ventilated}}\n"
+                + "    - {material: clay roof tile, thickness: 20 mm, role: cladding}\n";
+        Path file = Files.writeString(
+                folder.resolve("tent.yaml"),
+                text.substring(0, text.indexOf("openings:"))
+                        .replace("body:\n", rafters + "body:\n")
+                        .replace(
+                                "{rectangle: [10 m, 8 m]}",
+                                "[[5 m, 0 m], [10 m, 2.89 m], [10 m, 8.66 m], [5 m, 11.55 m], [0 m, 8.66 m], [0 m, 2.89 m]]")
+                        .replace("form: flat, assembly: roof", "form: hip, assembly: rafters, pitch: 35 °"));
+        Run run = Run.with(Bench.SHARED, "check", file.toString());
+        String out = run.out();
+        assertTrue(out.contains("- {kinds: [hip], detail: hip-mitred-lapped}"), () -> out + run.err());
+        assertEquals(2, out.split("kinds: \\[hip]", -1).length, out);
+    }
+
     /** Boards under the screed of a new house, not under its slab: the wall stands on what insulates in line with them. */
     @Test
     void aNewSlabInsulatedAboveIsOfferedACourseUnderTheWall() throws IOException {

@@ -7,10 +7,20 @@ import coldseam.envelope.Limits;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Rank;
 import java.util.Comparator;
 
-/** Which option closes a gap best: the one of which least would be found, then the one that loses least. */
+/**
+ * Which option closes a gap best: the one of which least would be found, then the one that loses least; of those that lose the same
+ * the one that is ranked better.
+ */
 final class Merit {
+
+    /** W/(m·K); what differs by less is as good: no drawing holds on site so closely. */
+    private static final double ALIKE = 0.001;
+
+    /** W/K, of a point, of which there may be many. */
+    private static final double ALIKE_POINTS = 0.0001;
 
     private final Limits limits;
     private final DimensionSystem system;
@@ -22,24 +32,26 @@ final class Merit {
 
     /**
      * How good something is, the less the better: unbroken insulation goes first, then the fewest broken lines of air, water and
-     * vapour control, then the fewest of which its detail says nothing, then the fewest limits missed, then the least loss.
+     * vapour control, then the fewest of which its detail says nothing, then the fewest limits missed, then the least loss, then the better rank.
      *
      * @param cut how many are without a pen line
      * @param broken lines
      * @param unsaid layers of which the detail does not say how they pass
      * @param missed limits
      * @param loss psi or chi, or W/K of several
+     * @param lesser how far their ranks are from the best
      */
-    record Score(int cut, int broken, int unsaid, int missed, double loss) implements Comparable<Score> {
+    record Score(int cut, int broken, int unsaid, int missed, double loss, int lesser) implements Comparable<Score> {
 
-        static final Score NOTHING = new Score(0, 0, 0, 0, 0);
+        static final Score NOTHING = new Score(0, 0, 0, 0, 0, 0);
 
         private static final Comparator<Score> FLAWS = Comparator.comparingInt(Score::cut)
                 .thenComparingInt(Score::broken)
                 .thenComparingInt(Score::unsaid)
                 .thenComparingInt(Score::missed);
 
-        private static final Comparator<Score> ORDER = FLAWS.thenComparingDouble(Score::loss);
+        private static final Comparator<Score> ORDER =
+                FLAWS.thenComparingDouble(Score::loss).thenComparingInt(Score::lesser);
 
         /** Of both together. */
         Score plus(Score other) {
@@ -48,12 +60,13 @@ final class Merit {
                     broken + other.broken,
                     unsaid + other.unsaid,
                     missed + other.missed,
-                    loss + other.loss);
+                    loss + other.loss,
+                    lesser + other.lesser);
         }
 
         /** With as many more limits missed. */
         Score missing(int more) {
-            return new Score(cut, broken, unsaid, missed + more, loss);
+            return new Score(cut, broken, unsaid, missed + more, loss, lesser);
         }
 
         /** Whether something is cut, broken or missed that more insulation might mend. */
@@ -74,15 +87,19 @@ final class Merit {
 
     /** Of a result; its loss is that of so many metres or points. */
     Score score(BridgeResult result, double size) {
-        double loss = size * result.psiOrChi(DimensionSystem.EXTERNAL).middle();
+        double alike = result instanceof JunctionResult ? ALIKE : ALIKE_POINTS;
+        double each = result.psiOrChi(DimensionSystem.EXTERNAL).middle();
+        double loss = size * alike * Math.rint(each / alike);
+        int lesser = Rank.BEST.ordinal() - result.detail().rank().ordinal();
         return result instanceof JunctionResult junction
                 ? new Score(
                         junction.penLine().unbroken() ? 0 : 1,
                         broken(junction),
                         result.detail().unsaid().size(),
                         missed(result),
-                        loss)
-                : new Score(0, 0, 0, missed(result), loss);
+                        loss,
+                        lesser)
+                : new Score(0, 0, 0, missed(result), loss, lesser);
     }
 
     private static int broken(JunctionResult junction) {
