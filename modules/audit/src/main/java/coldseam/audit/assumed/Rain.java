@@ -8,6 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -220,7 +221,13 @@ public final class Rain {
     private static double overGround(Audit audit, Surface wall) {
         double said = wall.innerOutline().collectDouble(Point3::z).min()
                 - HouseShape.lowestGround(audit.house().body(), wall);
-        return Math.abs(said) < OfHouse.HAIR ? plinth(audit, wall) : Math.max(0, said);
+        if (Math.abs(said) >= OfHouse.HAIR) {
+            return Math.max(0, said);
+        }
+        // Over open air nobody said how high: not at the ground, where no floor could stand.
+        boolean overAir =
+                audit.shell().edges().anySatisfy(edge -> edge.kind() == JunctionKind.OVERHANG_EDGE && edge.isAt(wall));
+        return overAir ? Double.POSITIVE_INFINITY : plinth(audit, wall);
     }
 
     /** m, the least of what is drawn at a wall's foot; 0 where none is. */

@@ -55,8 +55,9 @@ public final class WindowsAndDoors {
                     && (none.kind() == Opening.Kind.WINDOW
                             || audit.house().openings().anySatisfy(opening -> isWayIn(audit, opening))));
 
-    /** Those that, or whose frames, lose less than the best that are usual. */
-    public static final Assumption<Opening> BETTER_THAN_BEST = those(opening -> least(opening) < BEST);
+    /** Those that, or whose frames, lose less than the best that are usual; not a hatch, whose lid is as thick as one makes it. */
+    public static final Assumption<Opening> BETTER_THAN_BEST =
+            audit -> audit.house().openings().select(opening -> least(opening) < BEST && !isHatch(audit, opening));
 
     /** Doors whose sill nobody steps over, in their walls' order. */
     public static final Assumption<Opening> HIGH_SILL =
@@ -152,6 +153,13 @@ public final class WindowsAndDoors {
                 && audit.shell()
                         .edges()
                         .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD && edge.isOf(opening));
+    }
+
+    private static boolean isHatch(Audit audit, Opening opening) {
+        return opening.kind() == Opening.Kind.DOOR
+                && audit.shell()
+                        .surfaces()
+                        .anySatisfy(surface -> surface.use() != Body.Use.WALL && surface.holds(opening));
     }
 
     /** W/(m²·K), of the whole or of its frame. */

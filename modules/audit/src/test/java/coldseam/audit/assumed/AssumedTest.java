@@ -230,6 +230,13 @@ class AssumedTest {
         String pipe = piers.replace("junctions:\n", pier.replace("column", "soil pipe"));
         assertEquals(1, in(pipe, Unlisted.SUPPORTS).size());
         assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Unlisted.SUPPORTS));
+        // Nobody said how high over the ground its door is.
+        String door = "openings:\n  way in: {kind: door, surface: ground floor south wall, width: 1 m, height: 2 m,"
+                + " transmittance: 1.2 W/(m²·K)}\njunctions:\n";
+        assertEquals(
+                1,
+                in(Sample.yaml().replace("junctions:\n", door), Rain.LOW_SILL).size());
+        assertEquals(Lists.immutable.empty(), in(piers.replace("junctions:\n", door), Rain.LOW_SILL));
     }
 
     @Test
@@ -239,6 +246,20 @@ class AssumedTest {
         assertEquals(
                 Lists.immutable.of(Opening.Kind.WINDOW),
                 changed("junctions:\n", door, WindowsAndDoors.OPENINGS).collect(WindowsAndDoors.NoOpening::kind));
+    }
+
+    /** The lid of a hatch is as thick as one makes it; a door is not. */
+    @Test
+    void onlyAHatchMayLoseHardlyAnything() {
+        String lid =
+                "openings:\n  lid: {kind: door, surface: %s, width: 1 m, height: 2 m, transmittance: 0.2 W/(m²·K)}\njunctions:\n";
+        assertEquals(
+                1,
+                changed("junctions:\n", lid.formatted("ground floor south wall"), WindowsAndDoors.BETTER_THAN_BEST)
+                        .size());
+        assertEquals(
+                Lists.immutable.empty(),
+                changed("junctions:\n", lid.formatted("roof"), WindowsAndDoors.BETTER_THAN_BEST));
     }
 
     /** Nobody walks through a door of 599 mm, or of 1.59 m. */

@@ -49,9 +49,10 @@ record FileOpening(
         @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
         @Unit(Dimension.TRANSMITTANCE)
         @Bounds(
-                atLeast = "0.4 W/(m²·K)",
+                atLeast = "0.1 W/(m²·K)",
                 atMost = "7 W/(m²·K)",
-                usual = "triple glass 0.7 to 1.0, double glass 1.1 to 1.6, single glass 5, doors 0.8 to 2 W/(m²·K)")
+                usual = "triple glass 0.7 to 1.0, double glass 1.1 to 1.6, single glass 5, doors 0.8 to 2, insulated"
+                        + " hatches 0.1 to 0.5 W/(m²·K)")
         OptionalDouble transmittance,
 
         @Doc("Instead of transmittance: what it follows from.")
@@ -99,7 +100,18 @@ record FileOpening(
     /** m; hatches and doors in knee walls are as small (judgement). */
     private static final double LEAST_DOOR = 0.5;
 
+    /** W/(m²·K); the best panes there are, four with gas between them, in no frame (judgement). */
+    private static final double LEAST_WINDOW = 0.4;
+
     FileOpening {
+        if (kind == Opening.Kind.WINDOW && transmittance.orElse(LEAST_WINDOW) < LEAST_WINDOW) {
+            throw new BadValueException(
+                    "transmittance",
+                    "no window loses as little; only hatches and doors do",
+                    Phrase.of(transmittance.getAsDouble(), Dimension.TRANSMITTANCE),
+                    Phrase.of("at least ").and(LEAST_WINDOW, Dimension.TRANSMITTANCE),
+                    "check value and unit");
+        }
         if (kind == Opening.Kind.DOOR && Math.min(width, height) < LEAST_DOOR) {
             throw new BadValueException(
                     width < LEAST_DOOR ? "width" : "height",
