@@ -1,6 +1,9 @@
 package coldseam.junctions.atlas;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.KindForm;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Role;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.InsulationThickness;
 import coldseam.junctions.JunctionSetup;
@@ -81,11 +84,28 @@ public record Sweep(JunctionSetup setup, Which which, String origin) {
         return InsulationThickness.of(changed());
     }
 
-    /** The junction with so much insulation, m; empty where nothing would be left of a surface. */
+    /**
+     * The junction with so much insulation, m; empty where nothing would be left of a surface. Boards inside grow into the room:
+     * what carries stays where it stands on the other surface.
+     */
     public Optional<JunctionSetup> at(double thickness) {
-        Optional<Assembly> changed = InsulationThickness.with(changed(), thickness);
-        return changed.map(assembly -> setup.between(
-                which == Which.SECOND ? setup.first() : assembly,
-                which == Which.FIRST ? setup.second() : Optional.of(assembly)));
+        return InsulationThickness.with(changed(), thickness).map(assembly -> {
+            JunctionSetup changed = setup.between(
+                    which == Which.SECOND ? setup.first() : assembly,
+                    which == Which.FIRST ? setup.second() : Optional.of(assembly));
+            KindForm form = setup.kind().form();
+            boolean goOn = form.twoSurfaces() && form.meeting() == KindForm.Meeting.END_TO_END;
+            double inwards = insideStructure(assembly) - insideStructure(changed());
+            return goOn && which != Which.BOTH
+                    ? changed.stepped(setup.innerStep() + (which == Which.FIRST ? inwards : -inwards))
+                    : changed;
+        });
+    }
+
+    /** m, of the layers inside all that carries. */
+    private static double insideStructure(Assembly assembly) {
+        return assembly.layers()
+                .take(Math.max(0, assembly.layers().detectIndex(layer -> layer.role() == Role.STRUCTURE)))
+                .sumOfDouble(Layer::thickness);
     }
 }

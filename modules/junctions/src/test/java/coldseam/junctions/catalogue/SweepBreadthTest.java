@@ -94,7 +94,7 @@ class SweepBreadthTest {
                                 }
                                 // Most options are about insulation and do not fit where there is none.
                                 if (thickness == thicknesses.getLast()) {
-                                    faults.add(which + ": refused at the thick end");
+                                    faults.add(which + ": refused at the thick end, " + reasons.makeString("; "));
                                 }
                             } catch (RuntimeException fault) {
                                 faults.add(which + ": " + fault);
