@@ -45,12 +45,22 @@ final class StartCommand implements Callable<Integer> {
         }
         Outputs.refuse(Lists.immutable.empty(), Lists.immutable.of(file));
         AtomicFiles.write(file, house(old ? "brick-house.yaml" : "first-house.yaml"));
-        String name = file.toString().contains(" ") ? '"' + file.toString() + '"' : file.toString();
         terminal.written(Lists.immutable.of(file));
-        terminal.out().println("Next:    coldseam check " + name);
+        terminal.out().println("Next:    coldseam check " + asTyped(file.toString()));
+        terminal.out().println("Then:    coldseam audit " + asTyped(file.toString()) + " -o " + asTyped(pdf(file)));
         terminal.fold(
                 "Change a few lines of it and check again; with --watch it is checked each time it is saved.", "", "");
         return Exit.UNBROKEN.code();
+    }
+
+    private static String asTyped(String path) {
+        return path.contains(" ") ? '"' + path + '"' : path;
+    }
+
+    /** Beside it, by its name. */
+    private static String pdf(Path file) {
+        return file.resolveSibling(file.getFileName().toString().replaceFirst("(?<=.)\\.[^.]*$", "") + ".pdf")
+                .toString();
     }
 
     private static byte[] house(String name) {

@@ -27,6 +27,9 @@ class StartTest {
         assertEquals(0, run.code(), run::err);
         assertEquals(Files.readString(HOUSES.resolve("first-house.yaml")), Files.readString(file));
         assertTrue(run.out().contains("coldseam check \"" + file + '"'), run::out);
+        assertTrue(
+                run.out().contains("coldseam audit \"" + file + "\" -o \"" + folder.resolve("my house.pdf") + '"'),
+                run::out);
         Path old = folder.resolve("new folder/old.yaml");
         assertEquals(0, Run.of("start", "--old", old.toString()).code());
         assertEquals(Files.readString(HOUSES.resolve("old/brick-house.yaml")), Files.readString(old));
