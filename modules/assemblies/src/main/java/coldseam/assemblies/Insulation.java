@@ -22,17 +22,9 @@ final class Insulation {
         return pierced.select(layer -> outside.anySatisfy(other -> other == layer));
     }
 
-    /** Thickness that counts in the mean: for a tapered layer the volume under its slope, m. */
-    static double meanThickness(Layer layer) {
-        return layer.taper()
-                .map(taper -> layer.thickness()
-                        + TaperedLayers.meanShare(taper.shape()) * (taper.thickest() - layer.thickness()))
-                .orElse(layer.thickness());
-    }
-
     /** m²·K/W of some layers, bridging ignored. */
     static double resistance(ImmutableList<Layer> layers) {
         return layers.sumOfDouble(
-                layer -> meanThickness(layer) / layer.material().conductivity());
+                layer -> TaperedLayers.meanThickness(layer) / layer.material().conductivity());
     }
 }

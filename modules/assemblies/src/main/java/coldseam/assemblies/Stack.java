@@ -107,7 +107,7 @@ final class Stack {
         double sum = surfaces;
         for (int i = 0; i < count; i++) {
             Layer layer = layers.get(i);
-            double more = Insulation.meanThickness(layer) - layer.thickness();
+            double more = TaperedLayers.meanThickness(layer) - layer.thickness();
             sum += main[i] + more / layer.material().conductivity();
         }
         return sum;

@@ -1,6 +1,7 @@
 package coldseam.assemblies;
 
 import coldseam.assemblies.internal.Arguments;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Layer.Taper.Shape;
 
 /**
@@ -59,5 +60,12 @@ public final class TaperedLayers {
             case TRIANGLE_THICKEST_AT_APEX -> 1.0 / 3;
             case TRIANGLE_THINNEST_AT_APEX -> 2.0 / 3;
         };
+    }
+
+    /** m, of a layer on average: where it is cut to falls, what its volume comes to. */
+    public static double meanThickness(Layer layer) {
+        return layer.taper()
+                .map(taper -> layer.thickness() + meanShare(taper.shape()) * (taper.thickest() - layer.thickness()))
+                .orElse(layer.thickness());
     }
 }

@@ -128,7 +128,7 @@ final class TransmittanceCalculation {
             return 0;
         }
         ImmutableList<Layer> insulation = assembly.pierced();
-        double d0 = insulation.sumOfDouble(Insulation::meanThickness);
+        double d0 = insulation.sumOfDouble(TaperedLayers::meanThickness);
         double d1 = d0 - fasteners.recess();
         if (!(d1 > 0)) {
             return 0;
@@ -143,7 +143,7 @@ final class TransmittanceCalculation {
         double left = length;
         double sum = 0;
         for (Layer layer : insulation) {
-            double part = Math.min(left, Insulation.meanThickness(layer));
+            double part = Math.min(left, TaperedLayers.meanThickness(layer));
             sum += part / layer.material().conductivity();
             left -= part;
         }

@@ -65,7 +65,9 @@ public final class AreaPages {
                         Lists.immutable.of(each),
                         print));
             }
-            table = table.with(row(Table.Kind.SUBTOTAL, name + " together", "", "", here, print));
+            if (here.size() > 1) {
+                table = table.with(row(Table.Kind.SUBTOTAL, name + " together", "", "", here, print));
+            }
         }
         return table.with(row(Table.Kind.TOTAL, "All surfaces", "", "", all, print));
     }

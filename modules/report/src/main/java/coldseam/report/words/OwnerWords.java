@@ -7,7 +7,6 @@ import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Prices;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,20 +24,28 @@ public final class OwnerWords {
         Site site = audit.house().site();
         HeatLoss loss = audit.heatLoss();
         String year = loss.annualLoss().isPresent()
-                ? ", and " + print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY) + " a year"
+                ? ", and " + print.round(loss.annualLoss().getAsDouble(), Dimension.ENERGY) + " a year"
                         + money(loss.annualLoss().getAsDouble(), audit.house().prices())
                         + ", of which sun and people give a part"
                 : "";
-        return "To keep " + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " indoors while it is "
-                + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors takes "
-                + (Unknown.of(audit).none() ? "" : "at least ")
-                + print.of(loss.designLoad(), Dimension.POWER) + year
-                + (loss.ventilation().isPresent() ? ", fresh air included." : ", fresh air not included.");
+        return "To keep " + warmth(site.indoorTemperature(), print) + " indoors while it is "
+                + warmth(site.outdoorTemperature(), print) + " outdoors takes "
+                + (Unknown.of(audit).none() ? "about " : "at least about ")
+                + print.round(loss.designLoad().middle(), Dimension.POWER) + year
+                + (loss.ventilation().isPresent() ? "; fresh air is included." : "; fresh air is not included.");
+    }
+
+    /** In whole degrees, as a household reads them. */
+    private static String warmth(double temperature, Print print) {
+        return print.units().number(temperature, Dimension.TEMPERATURE, 0) + " "
+                + print.units().label(Dimension.TEMPERATURE);
     }
 
     private static String money(double energy, Prices prices) {
         OptionalDouble heat = prices.heat();
-        return heat.isPresent() ? Format.of(" (%.0f %s)", energy * heat.getAsDouble(), prices.currency()) : "";
+        return heat.isPresent()
+                ? " (" + Print.money(Print.round(energy * heat.getAsDouble())) + " " + prices.currency() + ")"
+                : "";
     }
 
     private static Optional<String> coldest(Audit audit, Print print) {
@@ -52,9 +59,9 @@ public final class OwnerWords {
                             + sheet.temperatureFactor() * (site.indoorTemperature() - site.outdoorTemperature());
                     boolean grows = site.indoorHumidity() >= sheet.mouldHumidity();
                     return "The coldest spot inside, on sheet " + sheet.id() + ", then has about "
-                            + print.of(warmth, Dimension.TEMPERATURE) + "; mould may grow there from "
-                            + Print.percent(sheet.mouldHumidity()) + " of humidity in the rooms on"
-                            + (grows ? ", and they have " + Print.percent(site.indoorHumidity()) + "." : ".");
+                            + warmth(warmth, print) + "; mould may grow there once the air indoors has "
+                            + Print.percent(sheet.mouldHumidity()) + " of humidity"
+                            + (grows ? ", and it has " + Print.percent(site.indoorHumidity()) + "." : ".");
                 });
     }
 }

@@ -5,6 +5,8 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PenLine;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * Numbers as reports and the terminal print them: always with their unit, intervals as people read them or with both bounds.
@@ -70,6 +72,17 @@ public record Print(UnitSystem units) {
         double low = Math.floor(share.lower() * 1000) / 10;
         double high = Math.ceil(share.upper() * 1000) / 10;
         return low == high ? Format.of("%.1f %%", low) : Format.of("%.1f…%.1f %%", low, high);
+    }
+
+    /** A size of which two digits matter, with its unit. */
+    public String round(double value, Dimension dimension) {
+        return units.number(units.inside(round(units.value(value, dimension)), dimension), dimension) + " "
+                + units.label(dimension);
+    }
+
+    /** To two digits that count. */
+    static double round(double value) {
+        return new BigDecimal(value).round(new MathContext(2)).doubleValue();
     }
 
     /** A temperature factor. */
