@@ -17,6 +17,7 @@ import coldseam.envelope.shell.mesh.FacetNames;
 import coldseam.envelope.shell.mesh.InnerPlanes;
 import coldseam.envelope.shell.mesh.Joint;
 import coldseam.envelope.shell.mesh.Joints;
+import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
@@ -134,8 +135,13 @@ final class ShellAssembler {
                                 && other.storey().equals(surface.storey())
                                 && other.faces(Exposure.Kind.GROUND));
         if (cutByGround) {
-            return "Where the ground beside it ends in the thickness of a deck or a floor, let it end lower, under all of that; else make"
-                    + " the surface larger, or the build-ups beside it thinner.";
+            String where = surface.faces(Exposure.Kind.OUTDOORS)
+                    ? Format.of(
+                            "more than %.3f m lower, under all of that, or %.3f m higher, at its top",
+                            height(surface.innerOutline()), height(surface.outline()))
+                    : "lower, under all of that";
+            return "Where the ground beside it ends in the thickness of a deck or a floor, let it end " + where
+                    + "; else make the surface larger, or the build-ups beside it thinner.";
         }
         if (house.body() instanceof Body.Storeys storeys) {
             boolean upright = surface.use() == Body.Use.WALL;
@@ -155,6 +161,12 @@ final class ShellAssembler {
             }
         }
         return "Make it larger, or the build-ups beside it thinner.";
+    }
+
+    /** m, from its lowest corner to its highest. */
+    private static double height(ImmutableList<Point3> outline) {
+        return outline.collectDouble(Point3::z).max()
+                - outline.collectDouble(Point3::z).min();
     }
 
     private Surface surface(int f, Side side, TreeSet<Vertex> ends) {
