@@ -22,7 +22,7 @@ final class SyntaxFault {
     private static final String ELSE = "check the indentation, colons, brackets and quotes here and just above";
 
     private static final Pattern GLUED_DASH = Pattern.compile("-[\\[{\\p{L}\"'].*");
-    private static final Pattern GLUED_COLON = Pattern.compile("[\\p{L}-]+:\\S.*");
+    private static final Pattern GLUED_COLON = Pattern.compile("(- )?[^:,\"'\\[{]+:[^\\s:/].*");
     private static final Pattern OPEN = Pattern.compile("[\\[{].*");
     private static final Pattern TWO_COLONS = Pattern.compile("(- )?[^:\"'\\[{]+: [^\"'\\[{]*:( .*|$)");
 
@@ -70,7 +70,15 @@ final class SyntaxFault {
         }
         String said = broken.getProblem().replaceFirst(" \\(Do not use.*", "").replaceFirst("\\.$", "");
         if (said.contains("TAB")) {
-            return fault(line, column, "a tab sets the line in", "set it in with spaces");
+            return column <= indent(line) + 1
+                    ? fault(line, column, "a tab sets the line in", "set it in with spaces")
+                    : fault(line, column, "a tab stands where a value begins", "write a space in its place");
+        }
+        if (said.startsWith("found character")) {
+            return fault(line, column, "no value begins with this character", "put the text in quotes");
+        }
+        if (said.startsWith("expected ',' or")) {
+            return fault(line, column, "a comma or a closing bracket is missing before this", "write it");
         }
         if (said.startsWith("expected <block end>")) {
             return misplaced(line, column);
@@ -99,13 +107,14 @@ final class SyntaxFault {
                     above.makeString(" or ") + " spaces",
                     "set it in like the lines that it stands beside");
         }
-        return text(line).startsWith("- ")
+        return text(line).startsWith("- ") && column == indent + 1
                 ? fault(line, column, "a list's line stands among keys", "remove its dash, or set it in under its key")
                 : fault(
                         line,
                         column,
                         "what stands here does not go on with what stands before it",
-                        "set what belongs together in alike; a text in quotes ends at its second quote");
+                        "set what belongs together in alike; a text in quotes ends at its second quote, a bracket at the one"
+                                + " that closes it");
     }
 
     /** A colon where a value had begun. */
@@ -122,11 +131,14 @@ final class SyntaxFault {
         if (above > 0 && !before.contains(": ") && !before.endsWith(":") && indent(above) == indent(line)) {
             return noKey(above);
         }
+        if (GLUED_COLON.matcher(text).matches()) {
+            return noKey(line);
+        }
         if (TWO_COLONS.matcher(text).matches()) {
             return fault(
                     line, column, "the line has a second colon", "put a text that holds a colon in quotes: \"a: b\"");
         }
-        if (above > 0 && indent(above) < indent(line)) {
+        if (above > 0 && indent(above) < indent(line) && !before.endsWith(":")) {
             return fault(
                     line,
                     indent(line) + 1,

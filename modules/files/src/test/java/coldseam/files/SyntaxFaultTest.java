@@ -29,7 +29,15 @@ class SyntaxFaultTest {
                 "a:¶  - {b: 1}¶  -{b: 2, c: 3}|3:3|no space stands after the dash; write a space after it: - …",
                 "a:¶- {b: 1}¶{b: 2}¶c: 1|3:1|the line has neither a key nor a dash; begin an item of a list with \"- \"",
                 "a: \"5 1/2\" b¶c: 1|1:12|what stands here does not go on with what stands before it; set what belongs"
-                        + " together in alike; a text in quotes ends at its second quote",
+                        + " together in alike; a text in quotes ends at its second quote, a bracket at the one that closes"
+                        + " it",
+                "a:¶- {b: 1}}|2:9|what stands here does not go on with what stands before it; set what belongs together in"
+                        + " alike; a text in quotes ends at its second quote, a bracket at the one that closes it",
+                "a:¶  front door:{b: 1, c: 2}|2:3|no space stands after the colon; write a space after it: key: value",
+                "a: 1¶b:{c: 1, d: 2}|2:1|no space stands after the colon; write a space after it: key: value",
+                "a: {b:\t1}|1:7|a tab stands where a value begins; write a space in its place",
+                "a: @b|1:4|no value begins with this character; put the text in quotes",
+                "a: {b: 1 c: 2}|1:11|a comma or a closing bracket is missing before this; write it",
             })
     void aSlipIsToldWhereItIsAndInTheFilesOwnWords(String text, String place, String told) {
         Faults faults = new Faults();
