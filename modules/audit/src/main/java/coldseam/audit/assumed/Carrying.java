@@ -215,7 +215,7 @@ public final class Carrying {
                 .openings()
                 .select(opening -> walls.anySatisfy(wall -> wall.holds(opening)))
                 .sumOfDouble(opening -> 2 * opening.width() + opening.height());
-        double net = walls.sumOfDouble(wall -> wall.externalArea() - wall.openingArea());
+        double net = walls.sumOfDouble(Surface::netArea);
         double least = STUD / SPACING + 2 * STUD / STUD_LENGTH + STUD * round / net;
         return share < least ? Lists.immutable.of(new Few(assembly, share, least)) : Lists.immutable.empty();
     }

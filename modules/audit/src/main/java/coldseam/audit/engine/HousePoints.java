@@ -83,7 +83,7 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
             return counted.number();
         }
         if (points.count() instanceof Count.PerArea spread) {
-            return up(spread.perSquareMetre() * (surface.externalArea() - surface.openingArea()));
+            return up(spread.perSquareMetre() * surface.netArea());
         }
         Count.InRow row = (Count.InRow) points.count();
         double length = row.length()

@@ -52,6 +52,11 @@ public record Surface(
                 .isPresent();
     }
 
+    /** m², on the outer plane, windows and doors taken off. */
+    public double netArea() {
+        return externalArea - openingArea;
+    }
+
     public boolean faces(Exposure.Kind kind) {
         return exposure.kind() == kind;
     }

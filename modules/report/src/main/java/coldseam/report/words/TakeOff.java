@@ -1,18 +1,24 @@
 package coldseam.report.words;
 
+import coldseam.assemblies.TaperedLayers;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Retrofit;
+import coldseam.envelope.Role;
 import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
-/** The house's areas as they are told: of each surface, and of each window and door. */
+/** The house's areas as they are told: of each surface, of each window and door, and of each material that is brought. */
 public final class TakeOff {
 
     private TakeOff() {}
@@ -72,6 +78,38 @@ public final class TakeOff {
         }
     }
 
+    /**
+     * What is brought of one material in one thickness.
+     *
+     * @param material by its name
+     * @param thickness m; of a layer cut to falls the mean
+     * @param falls whether it is cut to falls
+     * @param area m² that it covers, on the outer faces, windows and doors taken off
+     * @param assemblies that it is of
+     */
+    public record OfMaterial(
+            String material, double thickness, boolean falls, double area, ImmutableList<String> assemblies) {
+
+        /** m³. */
+        public double volume() {
+            return area * thickness;
+        }
+
+        private boolean isLike(OfMaterial other) {
+            return material.equals(other.material) && thickness == other.thickness && falls == other.falls;
+        }
+
+        private static OfMaterial together(ImmutableList<OfMaterial> alike) {
+            OfMaterial first = alike.getFirst();
+            return new OfMaterial(
+                    first.material,
+                    first.thickness,
+                    first.falls,
+                    alike.sumOfDouble(OfMaterial::area),
+                    alike.flatCollect(OfMaterial::assemblies).distinct());
+        }
+    }
+
     /** Every surface, side by side. */
     public static ImmutableList<OfSurface> surfaces(Audit audit) {
         boolean external = audit.heatLoss().system() == DimensionSystem.EXTERNAL;
@@ -96,5 +134,56 @@ public final class TakeOff {
                 .openings()
                 .collect(opening -> new OfOpening(
                         opening, audit.shell().surfaces().detectOptional(surface -> surface.holds(opening))));
+    }
+
+    /** The layers that are brought, and members in them, each material and thickness once, in the order in which each first comes. */
+    public static ImmutableList<OfMaterial> materials(Audit audit) {
+        ImmutableList<OfMaterial> parts = audit.shell().surfaces().flatCollect(surface -> parts(audit, surface));
+        return parts.distinctBy(part -> Lists.immutable.of(part.material(), part.thickness(), part.falls()))
+                .collect(first -> OfMaterial.together(parts.select(first::isLike)));
+    }
+
+    private static ImmutableList<OfMaterial> parts(Audit audit, Surface surface) {
+        Optional<Retrofit> old = audit.house().retrofit().filter(surface::staysIn);
+        return Lists.immutable
+                .fromStream(surface.assembly().stream())
+                .flatCollect(assembly -> assembly.layers()
+                        .reject(layer -> layer.air().isPresent()
+                                || old.filter(each -> isThere(layer, assembly, each))
+                                        .isPresent())
+                        .flatCollect(layer -> parts(layer, assembly, surface.netArea(), old.isPresent())));
+    }
+
+    /** Whether it carries without fill between members, or is a layer of the build-up as found; what fills a cavity may be new. */
+    private static boolean isThere(Layer layer, Assembly assembly, Retrofit old) {
+        boolean carries = layer.role() == Role.STRUCTURE && layer.framing().isEmpty() && !layer.fillsCavity();
+        return carries
+                || old.found()
+                        .flatMap(found -> Optional.ofNullable(found.assemblies().get(assembly.name())))
+                        .filter(was -> was.layers()
+                                .anySatisfy(there -> there.material()
+                                                .name()
+                                                .equals(layer.material().name())
+                                        && there.thickness() == layer.thickness()))
+                        .isPresent();
+    }
+
+    /** A layer, and its members but where those stay. */
+    private static ImmutableList<OfMaterial> parts(Layer layer, Assembly assembly, double area, boolean stays) {
+        double share = layer.framing().map(Layer.Framing::share).orElse(0.0);
+        OfMaterial fill = part(layer.material(), layer, assembly, area * (1 - share));
+        return layer.framing()
+                .filter(framing -> !(stays && layer.role() == Role.STRUCTURE))
+                .map(framing -> Lists.immutable.of(fill, part(framing.material(), layer, assembly, area * share)))
+                .orElseGet(() -> Lists.immutable.of(fill));
+    }
+
+    private static OfMaterial part(Material material, Layer layer, Assembly assembly, double area) {
+        return new OfMaterial(
+                material.name(),
+                TaperedLayers.meanThickness(layer),
+                layer.taper().isPresent(),
+                area,
+                Lists.immutable.of(assembly.name()));
     }
 }

@@ -1,0 +1,59 @@
+package coldseam.report.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.engine.Sample;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** What is brought, of what and how much. */
+class TakeOffTest {
+
+    private static ImmutableList<TakeOff.OfMaterial> brought(String yaml) {
+        return TakeOff.materials(Sample.audit(yaml, Sample.good()));
+    }
+
+    private static double volume(ImmutableList<TakeOff.OfMaterial> all, String material) {
+        return all.select(each -> each.material().equals(material)).sumOfDouble(TakeOff.OfMaterial::volume);
+    }
+
+    /** Of a roof of 48 m² with boards of 160 mm that rise to 300 mm, by the mean of both. */
+    @Test
+    void whatIsCutToFallsIsOfItsMeanThickness() {
+        String falls = Sample.yaml()
+                .replace(
+                        "thickness: 160 mm, role: insulation, controls: [heat]}\n    - {material: bitumen",
+                        "thickness: 160 mm, taper: {shape: rectangle, thickest: 300 mm}, role: insulation,"
+                                + " controls: [heat]}\n    - {material: bitumen");
+        ImmutableList<TakeOff.OfMaterial> all = brought(falls);
+        assertEquals(48 * 0.23, volume(all, "polyisocyanurate board"), 1e-9);
+        assertEquals(48 * 0.16 + 48 * 0.15, volume(all, "reinforced concrete"), 1e-9);
+    }
+
+    /** What carries stays, and the plaster that was found; what is blown into the cavity comes, and all of what is built new. */
+    @Test
+    void ofAnOldHouseWhatComes() {
+        String cavity = Sample.yaml()
+                .replaceFirst(
+                        "    - \\{material: old solid brick, thickness: 240 mm, role: structure}\n",
+                        "    - {material: old solid brick, thickness: 115 mm, role: structure}\n"
+                                + "    - {material: loose mineral wool, thickness: 65 mm, role: structure}\n"
+                                + "    - {material: old solid brick, thickness: 115 mm, role: structure}\n");
+        ImmutableList<TakeOff.OfMaterial> anew = brought(cavity);
+        double bricks = volume(anew, "old solid brick");
+        assertTrue(bricks > 10, anew::toString);
+        ImmutableList<TakeOff.OfMaterial> old = brought(cavity.replace(
+                        "  bare wall:\n",
+                        "  old wall:\n    layers:\n"
+                                + "    - {material: lime plaster, thickness: 15 mm, role: finish, controls: [air, vapour]}\n"
+                                + "    - {material: old solid brick, thickness: 115 mm, role: structure}\n"
+                                + "    - {material: air, thickness: 65 mm, role: air layer, air: {ventilation: unventilated}}\n"
+                                + "    - {material: old solid brick, thickness: 115 mm, role: structure}\n  bare wall:\n")
+                + "retrofit: {built-new: [roof], found: {assemblies: {wall: old wall}}}\n");
+        assertEquals(0, volume(old, "old solid brick"));
+        assertEquals(0, volume(old, "lime plaster"));
+        assertEquals(bricks * 65 / 230, volume(old, "loose mineral wool"), 1e-9);
+        assertEquals(48 * 0.16, volume(old, "reinforced concrete"), 1e-9);
+    }
+}
