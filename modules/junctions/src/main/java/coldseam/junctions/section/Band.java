@@ -93,7 +93,7 @@ public record Band(
      */
     public void nameLines(String word, MutableMap<String, Double> names) {
         names.put(word + ".inside", inside);
-        names.put(word + ".outside", outside);
+        names.put(word + ".outside", outerFace());
         for (Role role : Role.values()) {
             names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
@@ -240,6 +240,15 @@ public record Band(
     /** U of what is solved, W/(m²·K). */
     public double transmittance() {
         return 1 / (rsi + resistance + rse);
+    }
+
+    /**
+     * m, where what is built against it begins: a sheet outermost takes no place, and no slit of outdoor air stays behind it. On
+     * roofs and decks the sheet's own face, from which upstands are measured.
+     */
+    double outerFace() {
+        boolean rainedOn = rsi == HeatFlow.UPWARDS.interiorSurfaceResistance();
+        return ventilated() || rainedOn ? outside : solvedOutside;
     }
 
     /** Whether heat leaves to a ventilated air layer. */

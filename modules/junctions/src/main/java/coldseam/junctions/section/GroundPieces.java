@@ -39,10 +39,8 @@ final class GroundPieces {
     }
 
     private ImmutableList<ImmutableList<Chart.Place>> outlines(double level, double reach) {
-        double floor = scene.first().thickness();
-        // As far in as the wall is solved: a sheet on it takes no place, and would leave a slit of outdoor air in the
-        // ground.
-        double face = scene.second().map(Band::solvedOutside).orElseGet(scene::secondOutside);
+        double floor = scene.first().outerFace();
+        double face = scene.second().map(Band::outerFace).orElseGet(scene::secondOutside);
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
         Side far = Side.at(scene.secondOutside() + reach);
         // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
@@ -58,7 +56,7 @@ final class GroundPieces {
     }
 
     private ImmutableList<ImmutableList<Chart.Place>> underInnerWall() {
-        double floor = scene.first().thickness();
+        double floor = scene.first().outerFace();
         Side under = Side.at(floor + Legs.soilUnderInnerWall(scene));
         return Painter.rectangle(Side.at(floor), under, Side.on(Chart.Cut.FIRST_AWAY), Side.on(Chart.Cut.FIRST_BEYOND))
                 .map(Lists.immutable::of)
@@ -75,7 +73,7 @@ final class GroundPieces {
     /** Under the floor's build-up, from the wall's inner face inwards (ISO 13370:2017 annex D, from memory). */
     private ImmutableList<Painted> boardLyingFlat(JunctionSetup.GroundBlock block) {
         Optional<Body.EdgeInsulation> flat = block.edge().filter(edge -> !edge.vertical());
-        double top = scene.first().thickness();
+        double top = scene.first().outerFace();
         return board(
                 flat,
                 flat.flatMap(edge -> Painter.rectangle(
