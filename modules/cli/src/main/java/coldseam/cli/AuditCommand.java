@@ -75,11 +75,12 @@ final class AuditCommand implements Callable<Integer> {
                 "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
         Told told = options.tell(workshop, terminal, timings, asked, PdfReport::prepare, this::told);
         timings.begin("write");
+        // First, so that what was found is told though a file cannot be written.
+        terminal.lines(told.lines());
+        terminal.out().println();
         for (int i = 0; i < written.size(); i++) {
             AtomicFiles.write(written.get(i), told.documents().get(i));
         }
-        terminal.lines(told.lines());
-        terminal.out().println();
         terminal.written(written);
         options.say(timings, terminal);
         return told.code();

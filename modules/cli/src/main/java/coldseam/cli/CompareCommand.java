@@ -128,11 +128,11 @@ final class CompareCommand implements Callable<Integer> {
             refuse(ready);
             return Comparer.compare(ready, wish, progress, () -> false);
         });
+        terminal.lines(CompareText.of(comparison, options.units()));
         write(output, () -> ComparePdf.bytes(comparison, options.units(), pages.paper));
         write(svg, () -> Told.bytes(CompareSvg.text(comparison, options.units())));
         write(csv, () -> Told.bytes(CompareCsv.text(comparison, options.units())));
         write(json, () -> Told.bytes(CompareJson.text(comparison)));
-        terminal.lines(CompareText.of(comparison, options.units()));
         say(written);
         return Exit.of(comparison.described()).code();
     }
@@ -148,11 +148,11 @@ final class CompareCommand implements Callable<Integer> {
             HouseAudit later = HouseAudit.of(second, shop);
             return Stages.compare(before, later, ordered(before, later), progress);
         });
+        terminal.lines(RenovationText.of(renovation, options.units()));
         write(output, () -> RenovationPdf.bytes(renovation, options.units(), pages.paper));
         write(svg, () -> Told.bytes(CompareSvg.text(renovation, options.units())));
         write(csv, () -> Told.bytes(RenovationPdf.csv(renovation, options.units())));
         write(json, () -> Told.bytes(RenovationJson.text(renovation)));
-        terminal.lines(RenovationText.of(renovation, options.units()));
         say(written);
         return Exit.of(renovation.after()).code();
     }

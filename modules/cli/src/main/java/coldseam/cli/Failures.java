@@ -8,15 +8,26 @@ import coldseam.junctions.DetailDoesNotFit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import picocli.CommandLine;
 
 /** What an exception means to whoever ran the command: the only place where exceptions become exit codes. */
 final class Failures {
+
+    private static final Pattern ONE_OF = Pattern.compile(
+            "Invalid value for (?:option |positional parameter at index \\d+ )['(](.*?)[')](?: \\(.*?\\))?: expected one of"
+                    + " \\[(.*)\\] \\(case-insensitive\\) but was '(.*)'");
+
+    private static final Pattern NO_NUMBER =
+            Pattern.compile("Invalid value for option '(.*?)'(?: \\(.*?\\))?: '(.*)' is not an? (int|double)");
 
     private Failures() {}
 
@@ -65,12 +76,19 @@ final class Failures {
         return Optional.empty();
     }
 
-    private static String io(IOException thrown) {
+    /** Why a file could not be read or written, and what to do. */
+    static String io(IOException thrown) {
         if (thrown instanceof NoSuchFileException missing) {
             return missing.getFile() + ": no such file; check the path";
         }
         if (thrown instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": no right to read or write it; choose another place";
+            return denied.getFile()
+                    + ": no right to read or write it; close it where another program has it open, or choose another"
+                    + " place";
+        }
+        if (thrown instanceof FileSystemException failed && failed.getReason() != null) {
+            return failed.getFile() + ": " + failed.getReason()
+                    + "; check the path, the disk, and whether another program has" + " it open";
         }
         return "a file could not be read or written: " + thrown.getMessage() + "; check the path and the disk";
     }
@@ -83,10 +101,24 @@ final class Failures {
                         thrown.getMessage().contains(InvalidPathException.class.getName())
                                 ? "A file's name has a letter that no name can have on this machine as it is set up; letters"
                                         + " beyond a to z need a setting such as LC_ALL=C.UTF-8. Set it, or rename the file."
-                                : thrown.getMessage());
+                                : plainly(thrown.getMessage()));
         CommandLine command = thrown.getCommandLine();
         CommandLine.UnmatchedArgumentException.printSuggestions(thrown, terminal.err());
         terminal.err().println("Run \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");
         return Exit.REFUSED.code();
+    }
+
+    /** What picocli says of a value, as the tool says it of any. */
+    private static String plainly(String message) {
+        Matcher one = ONE_OF.matcher(message);
+        if (one.matches()) {
+            return one.group(1) + ": got \"" + one.group(3) + "\"; one of "
+                    + one.group(2).toLowerCase(Locale.ROOT);
+        }
+        Matcher number = NO_NUMBER.matcher(message);
+        return number.matches()
+                ? number.group(1) + ": got \"" + number.group(2) + "\"; a "
+                        + (number.group(3).equals("int") ? "whole number" : "number")
+                : message;
     }
 }

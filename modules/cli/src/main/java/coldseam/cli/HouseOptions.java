@@ -195,13 +195,14 @@ final class HouseOptions {
     /** One line: somebody who is not told of a folder cannot delete it. */
     private static void say(KeptFolder folder, Terminal terminal) {
         folder.trouble()
-                .ifPresentOrElse(why -> terminal.err().println("Nothing is kept for the next run: " + why), () -> {
-                    if (folder.found() + folder.added() > 0) {
-                        terminal.err()
-                                .println("Kept results: " + folder.found() + " found, " + folder.added() + " added in "
-                                        + folder.folder() + " (safe to delete)");
-                    }
-                });
+                .ifPresentOrElse(
+                        why -> terminal.err().println("Nothing is kept for the next run: " + Failures.io(why)), () -> {
+                            if (folder.found() + folder.added() > 0) {
+                                terminal.err()
+                                        .println("Kept results: " + folder.found() + " found, " + folder.added()
+                                                + " added in " + folder.folder() + " (safe to delete)");
+                            }
+                        });
         terminal.err().flush();
     }
 

@@ -24,6 +24,12 @@ public final class Main {
 
     private static int here(String... arguments) {
         Restart.endWithParent();
-        return Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), UsualFolder.here(), arguments);
+        int code = Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), UsualFolder.here(), arguments);
+        return Terminal.lost().map(Main::refused).orElse(code);
+    }
+
+    private static int refused(String why) {
+        System.err.println(why);
+        return Exit.REFUSED.code();
     }
 }

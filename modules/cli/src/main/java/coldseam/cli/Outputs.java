@@ -44,6 +44,9 @@ final class Outputs {
         if (Files.isDirectory(path)) {
             return Optional.of("is a folder; name a file in it");
         }
+        if (Files.exists(path) && !Files.isWritable(path)) {
+            return Optional.of("is there and may not be written over; name another file, or let it be written");
+        }
         Path folder = path.getParent();
         while (folder != null && !Files.exists(folder)) {
             folder = folder.getParent();

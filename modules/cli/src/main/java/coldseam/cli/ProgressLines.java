@@ -51,7 +51,7 @@ final class ProgressLines implements Progress {
     @Override
     public void begins(Work work) {
         if (work.details() + work.corners() >= MUCH) {
-            terminal.err().println(text(work));
+            Columns.fold(text(work), "", "  ").forEach(terminal.err()::println);
             terminal.err().flush();
         }
     }

@@ -1,12 +1,17 @@
 package coldseam.cli;
 
 import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Where the command writes: always UTF-8 whatever the locale says, and never failing because a reader closed its end.
@@ -23,6 +28,26 @@ record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
     /** The process's own streams. */
     static Terminal standard() {
         return new Terminal(utf8(System.out), utf8(System.err), System.console() != null);
+    }
+
+    /**
+     * Why some of what was printed got lost, such as by a disk that is full. Whoever closes the end at which it is read, as {@code
+     * head} does, wants no more of it.
+     */
+    static Optional<String> lost() {
+        if (!System.out.checkError()) {
+            return Optional.empty();
+        }
+        // A stream of Java's keeps no reason, so it is written to once more.
+        try (FileOutputStream raw = new FileOutputStream(FileDescriptor.out)) {
+            raw.write('\n');
+            return Optional.of("Some of what was printed got lost; run it again");
+        } catch (IOException why) {
+            String reason = String.valueOf(why.getMessage());
+            return reason.toLowerCase(Locale.ROOT).contains("pipe")
+                    ? Optional.empty()
+                    : Optional.of("What was printed could not be written: " + reason + "; choose another place");
+        }
     }
 
     /** For tests: writers of one's own. */

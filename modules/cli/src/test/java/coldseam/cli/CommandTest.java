@@ -420,4 +420,19 @@ class CommandTest {
         assertTrue(broken.err().contains("my-bracket.yaml:19:"), broken::err);
         assertTrue(broken.err().contains("got \"arn\""), broken::err);
     }
+
+    /** As people write: in small letters, without the words of a program. */
+    @Test
+    void aValueOfAnOptionIsRefusedInPlainWords() {
+        for (String[] each : new String[][] {
+            {"check x --units metric", "--units: got \"metric\"; one of si, us"},
+            {"schema house-file", "house|audit|comparison|renovation: got \"house-file\"; one of house, audit,"},
+            {"check x --unknowns many", "--unknowns: got \"many\"; a whole number"},
+            {"compare x --budget much", "--budget: got \"much\"; a number"}
+        }) {
+            Run run = Run.of(each[0].split(" "));
+            assertEquals(2, run.code(), each[0]);
+            assertTrue(run.err().startsWith(each[1]), run.err());
+        }
+    }
 }

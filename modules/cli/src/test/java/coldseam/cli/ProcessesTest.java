@@ -356,6 +356,35 @@ class ProcessesTest {
         assertTrue(nowhere.err().contains("Nothing is kept for the next run: "), nowhere::err);
     }
 
+    @Test
+    void whatIsPrintedOnToAFullDiskIsNotSaidToBeDone() throws Exception {
+        Path full = Path.of("/dev/full");
+        assumeTrue(Files.isWritable(full), "no place that is always full");
+        for (Path out : List.of(full, folder.resolve("out"))) {
+            Process process = new ProcessBuilder(
+                            JAVA.toString(), "-XX:TieredStopAtLevel=1", "-cp", CLASSES, Main.class.getName(), "schema")
+                    .redirectOutput(out.toFile())
+                    .redirectError(folder.resolve(SAID).toFile())
+                    .start();
+            int code = ended(process);
+            String said = Files.readString(folder.resolve(SAID));
+            assertEquals(out.equals(full) ? Exit.REFUSED.code() : Exit.UNBROKEN.code(), code, said);
+            assertEquals(out.equals(full), said.startsWith("What was printed could not be written: "), said);
+        }
+    }
+
+    /** One that somebody signed and locked. */
+    @Test
+    void aDocumentThatIsLockedStays() throws Exception {
+        Path signed = Files.writeString(folder.resolve("signed.pdf"), "signed");
+        assumeTrue(signed.toFile().setWritable(false) && !Files.isWritable(signed));
+        Run refused = Run.of("audit", house.toString(), "-o", signed.toString());
+        assertEquals(Exit.REFUSED.code(), refused.code(), refused::err);
+        assertEquals(
+                signed + ": is there and may not be written over; name another file, or let it be written\n",
+                refused.err());
+    }
+
     /**
      * A limit on the size of files stands for a disk that is full: a write ends in the middle. A section is written as all else
      * is (`ArchitectureTest`), and needs no catalogue.

@@ -68,7 +68,10 @@ final class SyntaxFault {
                     "what is opened here is not closed, or has a comma too few, before line " + line,
                     "close the bracket or the quote");
         }
-        String said = broken.getProblem().replaceFirst(" \\(Do not use.*", "").replaceFirst("\\.$", "");
+        String said = broken.getProblem()
+                .replaceFirst(" \\(Do not use.*", "")
+                .replaceFirst("\\.$", "")
+                .replace("<stream end>", "the end of the file");
         if (said.contains("TAB")) {
             return column <= indent(line) + 1
                     ? fault(line, column, "a tab sets the line in", "set it in with spaces")

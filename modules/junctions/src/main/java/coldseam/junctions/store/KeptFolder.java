@@ -40,7 +40,7 @@ public final class KeptFolder {
     private int found;
     private int added;
     private boolean betterable;
-    private Optional<String> trouble = Optional.empty();
+    private Optional<IOException> trouble = Optional.empty();
 
     private KeptFolder(Path folder, long limit) {
         this.folder = folder;
@@ -73,7 +73,7 @@ public final class KeptFolder {
     }
 
     /** Why nothing more is kept in it; empty where all is well. */
-    public synchronized Optional<String> trouble() {
+    public synchronized Optional<IOException> trouble() {
         return trouble;
     }
 
@@ -155,7 +155,7 @@ public final class KeptFolder {
                 }
             }
         } catch (IOException full) {
-            trouble = Optional.of(full.toString());
+            trouble = Optional.of(full);
         }
     }
 

@@ -80,7 +80,7 @@ class KeptFolderTest {
         Path file = Files.writeString(place.resolve("file"), "in the way");
         KeptFolder folder = KeptFolder.in(file, KeptFolder.USUAL_LIMIT);
         folder.put(name(0), new byte[ENTRY]);
-        assertTrue(folder.trouble().orElseThrow().contains("file"), folder.trouble()::toString);
+        assertTrue(folder.trouble().orElseThrow().getMessage().contains("file"), folder.trouble()::toString);
         Files.delete(file);
         folder.put(name(1), new byte[ENTRY]);
         assertEquals(0, held());
