@@ -44,6 +44,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind UNHEATED_NEIGHBOUR = of("unheated neighbour");
     public static final JunctionKind JAMB = of("jamb");
     public static final JunctionKind HEAD = of("head");
+    public static final JunctionKind SHUTTER_BOX = of("shutter box");
     public static final JunctionKind SILL = of("sill");
     public static final JunctionKind LIGHT_WELL = of("light well against the wall");
     public static final JunctionKind HEATED_THRESHOLD = of("door threshold over a heated room");

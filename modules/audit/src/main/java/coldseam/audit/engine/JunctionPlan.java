@@ -38,7 +38,7 @@ final class JunctionPlan {
 
     /** Of an opening's four sides, that over it. */
     private static final ImmutableList<JunctionKind> UNDER_A_LINTEL =
-            Lists.immutable.of(JunctionKind.HEAD, JunctionKind.of("shutter box"));
+            Lists.immutable.of(JunctionKind.HEAD, JunctionKind.SHUTTER_BOX);
 
     private static final double PARTS_OF_A_METRE = 1e6;
 

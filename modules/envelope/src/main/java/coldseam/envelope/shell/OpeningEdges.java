@@ -50,8 +50,6 @@ final class OpeningEdges {
 
     private static final JunctionKind SHAFT = JunctionKind.of("skylight shaft");
 
-    private static final JunctionKind SHUTTER_BOX = JunctionKind.of("shutter box");
-
     /** The threshold of a door by the junction that it takes its width out of. */
     private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable
             .of(
@@ -99,7 +97,7 @@ final class OpeningEdges {
         Point3 topLeft = p.axes().space(p.a(), p.d());
         boolean roof = mesh.facets().get(p.facet()).use() != Body.Use.WALL;
         JunctionKind overhead = overhead(p);
-        JunctionKind head = roof ? overhead : p.opening().shutterBox() ? SHUTTER_BOX : JunctionKind.HEAD;
+        JunctionKind head = roof ? overhead : p.opening().shutterBox() ? JunctionKind.SHUTTER_BOX : JunctionKind.HEAD;
         JunctionKind jamb = roof ? overhead : JunctionKind.JAMB;
         MutableList<Edge> edges = Lists.mutable.empty();
         edges.add(side(p, head, "head", topRight, topLeft));

@@ -17,14 +17,21 @@ import org.junit.jupiter.api.Test;
 /** Lintels of what the opening says: steel loses more than concrete, the wall's own brick and timber lose less. */
 class LintelTest {
 
-    private static final Detail HEAD =
-            CatalogueFile.builtIn().find("head-inner-bare").orElseThrow();
+    private static final Detail HEAD = detail("head-inner-bare");
+
+    private static Detail detail(String id) {
+        return CatalogueFile.builtIn().find(id).orElseThrow();
+    }
 
     private static JunctionResult computed(TypicalBuild build, Optional<Opening.Lintel> lintel) {
-        JunctionSetup setup = build.setup(HEAD);
+        return computed(HEAD, build, lintel);
+    }
+
+    private static JunctionResult computed(Detail detail, TypicalBuild build, Optional<Opening.Lintel> lintel) {
+        JunctionSetup setup = build.setup(detail);
         return Samples.ofHeat(new Accuracy(3e-3, 200_000))
                 .compute(
-                        HEAD,
+                        detail,
                         new JunctionSetup(
                                 setup.kind(),
                                 setup.first(),
@@ -55,6 +62,19 @@ class LintelTest {
         losesLess(Opening.Lintel.TIMBER, Opening.Lintel.ARCH);
         losesLess(Opening.Lintel.ARCH, Opening.Lintel.CONCRETE);
         losesLess(Opening.Lintel.CONCRETE, Opening.Lintel.STEEL);
+    }
+
+    /** A head that draws its lintel itself, behind board in a wall of blocks. */
+    @Test
+    void behindBoardItIsOfWhatIsSaid() {
+        Detail behind = detail("head-in-blocks-lintel-behind-board");
+        double concrete = computed(behind, TypicalBuild.MASONRY, Optional.empty())
+                .psiExternal()
+                .lower();
+        double timber = computed(behind, TypicalBuild.MASONRY, Optional.of(Opening.Lintel.TIMBER))
+                .psiExternal()
+                .upper();
+        assertTrue(timber < concrete, () -> timber + ", " + concrete);
     }
 
     @Test
