@@ -180,7 +180,7 @@ record FileAlternatives(
 
             @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
             @Unit(Dimension.TRANSMITTANCE)
-            @Bounds(atLeast = "0.4 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.7 to 2 W/(m²·K)")
+            @Bounds(atLeast = "0.1 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.7 to 2 W/(m²·K)")
             OptionalDouble transmittance,
 
             @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
@@ -230,9 +230,10 @@ record FileAlternatives(
                     FileOpening.rating(transmittance, frameTransmittance, glazing, declared), frameDepth, setBack);
         }
 
-        /** Adds the fault of a frame that leaves no glass in an opening. */
+        /** Adds the fault of a frame that leaves no glass in an opening, or of a window that loses less than any. */
         void fit(Opening opening, Faults faults) {
             try {
+                FileOpening.least(opening.kind(), transmittance);
                 glazing.ifPresent(each -> FileOpening.room(each, opening.width(), opening.height()));
             } catch (BadValueException bad) {
                 faults.add(bad.at(place));

@@ -104,14 +104,7 @@ record FileOpening(
     private static final double LEAST_WINDOW = 0.4;
 
     FileOpening {
-        if (kind == Opening.Kind.WINDOW && transmittance.orElse(LEAST_WINDOW) < LEAST_WINDOW) {
-            throw new BadValueException(
-                    "transmittance",
-                    "no window loses as little; only hatches and doors do",
-                    Phrase.of(transmittance.getAsDouble(), Dimension.TRANSMITTANCE),
-                    Phrase.of("at least ").and(LEAST_WINDOW, Dimension.TRANSMITTANCE),
-                    "check value and unit");
-        }
+        least(kind, transmittance);
         if (kind == Opening.Kind.DOOR && Math.min(width, height) < LEAST_DOOR) {
             throw new BadValueException(
                     width < LEAST_DOOR ? "width" : "height",
@@ -193,6 +186,18 @@ record FileOpening(
                     "the frame of a glazing has its transmittance there",
                     "frame-transmittance beside glazing",
                     "remove frame-transmittance");
+        }
+    }
+
+    /** Refuses a window, W/(m²·K), that loses less than any; hatches and doors may. */
+    static void least(Opening.Kind kind, OptionalDouble transmittance) {
+        if (kind == Opening.Kind.WINDOW && transmittance.orElse(LEAST_WINDOW) < LEAST_WINDOW) {
+            throw new BadValueException(
+                    "transmittance",
+                    "no window loses as little; only hatches and doors do",
+                    Phrase.of(transmittance.getAsDouble(), Dimension.TRANSMITTANCE),
+                    Phrase.of("at least ").and(LEAST_WINDOW, Dimension.TRANSMITTANCE),
+                    "check value and unit");
         }
     }
 
