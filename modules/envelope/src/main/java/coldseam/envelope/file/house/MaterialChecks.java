@@ -47,9 +47,10 @@ public final class MaterialChecks {
     private static final Pattern WOOD =
             Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
 
-    /** Names of a gas, or of a space that holds one. */
+    /** Names of a gas, or of a space that holds one; not of a solid that is made with it. */
     private static final Pattern GAS = Pattern.compile(
-            "(.*\\W)?(air|argon|krypton|xenon)(\\W+(gap|space|layer|cavity|filling))?", Pattern.CASE_INSENSITIVE);
+            "(?!.*(board|panel|foam|wool|batt|block|bead|blanket|aerogel))(.*\\W)?(air|argon|krypton|xenon)(\\W+(gap|space|layer|cavity|filling))?",
+            Pattern.CASE_INSENSITIVE);
 
     private final FileHouse house;
     private final Faults faults;
