@@ -39,7 +39,7 @@ final class CompareText {
         }
         lines.add("In short, beside what is described:");
         for (Alternative each : comparison.alternatives()) {
-            fold("  ", each.decision().name() + ": " + words.brief(each));
+            fold("  ", words.brief(each));
         }
         lines.add("");
         lines.add("Each option alone, all else as described:");

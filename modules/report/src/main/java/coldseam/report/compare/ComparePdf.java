@@ -149,8 +149,7 @@ public final class ComparePdf {
         flow.sectionHere("Each option alone", 160);
         comparison
                 .alternatives()
-                .forEach(each -> flow.add(
-                        Blocks.item("–", Rich.trade(each.decision().name() + ": " + words.brief(each)), Style.BODY)));
+                .forEach(each -> flow.add(Blocks.item("–", Rich.trade(words.brief(each)), Style.BODY)));
         flow.space(6);
         flow.body(
                 "Against the house as described, all else left as it is. Where the intervals cannot tell, an option is as good,"

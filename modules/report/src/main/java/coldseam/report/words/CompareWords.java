@@ -57,7 +57,8 @@ public record CompareWords(UnitSystem units) {
      * out where it is.
      */
     public String brief(Alternative each) {
-        return each.detail()
+        return each.decision().name() + ": "
+                + each.detail()
                         .filter(detail -> detail.id().equals(each.option().name()))
                         .map(Detail::name)
                         .orElse(units.told(each.option().name()))
