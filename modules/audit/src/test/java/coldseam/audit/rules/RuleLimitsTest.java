@@ -190,6 +190,21 @@ class RuleLimitsTest {
         assertEquals(0, finding.loss().orElseThrow().middle());
     }
 
+    /** Among the others one beside an unheated space counts with its own U, by its area. */
+    @Test
+    void whatTheOthersHaveBesideAnUnheatedSpaceIsTheirOwnU() {
+        String relaxed = garage(0.8, "100 mm").replace(WALL_BOARD, WALL_BOARD.replace("200", "40"))
+                + "limits: {walls: 1.5 W/(m²·K)}\n";
+        SurfacePoorlyInsulatedRule.Found found = found(SurfacePoorlyInsulatedRule.Found.class, audit(relaxed));
+        double roof = 48 * 30 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04);
+        double slab = 48 / 0.059 / (0.17 + 0.15 / 2.3 + 0.16 / 0.035 + 0.04);
+        double garage = 8 * HEIGHT / 0.060 / (BARE + 0.1 / 0.035 + 0.13);
+        assertEquals(
+                (roof + slab + garage) / (2 * 48 + 8 * HEIGHT) * 0.060,
+                found.others().orElseThrow(),
+                1e-9);
+    }
+
     /** A minimum code asks a roof for twice a wall's R: walls with a third of the roof's R are in proportion, a roof with half the walls' is not. */
     @Test
     void aRoofIsInsulatedTwiceAsWellAsAWall() {
@@ -237,6 +252,20 @@ class RuleLimitsTest {
                         .severity());
         // Layers that miss the limit themselves are the other rule's.
         assertEquals(Optional.empty(), finding(audit(limited.replace("MOST", "" + (u - 0.001))), "surface-pierced"));
+    }
+
+    /** Beside an unheated space what goes through counts with the factor that U counts with there. */
+    @Test
+    void whatGoesThroughBesideAnUnheatedSpaceCountsWithItsFactor() {
+        String many = garage(0.8, "60 mm") + RuleHouses.brackets("6 per m²").replace("north", "south")
+                + "limits: {walls: 0.36 W/(m²·K)}\n";
+        Audit audit = audit(many);
+        double u = 1 / (BARE + 0.06 / 0.035 + 0.13);
+        int number = (int) Math.ceil(6 * 8 * HEIGHT);
+        double all = u + number * audit.points().getOnly().chi().lower() / (8 * HEIGHT);
+        SurfacePiercedRule.Found found = found(SurfacePiercedRule.Found.class, audit);
+        assertEquals(0.8 * u, found.layers(), 1e-9);
+        assertEquals(0.8 * all, found.transmittance(), 1e-6);
     }
 
     /** What is there once on more than two square metres is held to the limit of chi alone. */
