@@ -3,6 +3,7 @@ package coldseam.cli;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.DifferenceWords;
 import coldseam.report.words.RenovationWords;
 import coldseam.report.words.RenovationWords.Part;
 import coldseam.report.words.RenovationWords.Row;
@@ -25,6 +26,11 @@ final class RenovationText {
         RenovationText text = new RenovationText();
         text.part(said.verdicts());
         text.part(said.findings());
+        text.part(new Part(
+                said.differencesHeading(),
+                said.differences().isEmpty()
+                        ? Lists.immutable.of("nothing")
+                        : said.differences().collect(DifferenceWords.Difference::line)));
         said.stages().forEach(text::part);
         text.table(said);
         CompareWords.stageCautions().forEach(each -> text.lines.addAllIterable(Columns.fold(each, "", "  ")));

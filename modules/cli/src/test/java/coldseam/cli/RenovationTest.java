@@ -203,7 +203,7 @@ class RenovationTest {
         Path small = Files.writeString(
                 folder.resolve("small.yaml"), Files.readString(house).replace("[8 m, 6 m]", "[7 m, 6 m]"));
         Run run = Run.with(Bench.SHARED, "compare", house.toString(), small.toString());
-        // External: 8.45 m by 6.45 m and 7.45 m by 6.45 m, 3.62 m high.
+        // External: 8.42 m by 6.42 m and 7.42 m by 6.42 m, 3.622 m high.
         assertTrue(
                 run.out()
                         .replaceAll("\\s+", " ")
@@ -211,6 +211,34 @@ class RenovationTest {
                                 "take care: the two files differ in their shape, what they stand on, the names in it or their seams (215.6 m²"
                                         + " of surfaces before, 195.5 m² after)"),
                 run::out);
+    }
+
+    /** A reviewer reads in a revision what became another: each build-up, window, detail, area and input that did, and no other. */
+    @Test
+    void aRevisionSaysWhatDiffersInTheFiles() throws IOException {
+        Path old = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");
+        String text = Files.readString(old);
+        Path revised = Files.writeString(
+                folder.resolve("revised.yaml"),
+                text.replace("house: ", "submittal: {revision: B}\n\nhouse: ")
+                        .replaceFirst("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 220 mm")
+                        .replaceFirst("indoor-humidity: 50 %", "indoor-humidity: 45 %"));
+        String same = Run.with(Bench.SHARED, "compare", old.toString(), old.toString())
+                .out();
+        assertTrue(same.contains("What differs in the two files\n  nothing\n"), same);
+        String said = Run.with(Bench.SHARED, "compare", old.toString(), revised.toString())
+                .out();
+        // External: 8.42 m by 6.42 m, 3.622 m high; 8.46 m by 6.46 m where the boards are 20 mm thicker.
+        assertTrue(said.contains("""
+                        What differs in the two files
+                          Revision: new, B
+                          Build-up wall: mineral wool board 200 mm, insulation, controls heat, now
+                            mineral wool board 220 mm, insulation, controls heat
+                          Area of all surfaces, net: 215.62 m², now 217.39 m²
+                          Indoor humidity at the design condition: 50 % (house file), now 45 % (house
+                            file)
+
+                        """), said);
     }
 
     /** A garage that is taken for warmer is no other shape. */

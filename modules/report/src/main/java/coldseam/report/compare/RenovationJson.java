@@ -12,6 +12,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.files.JsonForm;
 import coldseam.files.JsonType;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Group;
@@ -20,6 +21,7 @@ import coldseam.options.Renovation.Stage;
 import coldseam.options.Renovation.Unlike;
 import coldseam.options.Yearly;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.DifferenceWords;
 import java.util.Optional;
 
 /** Two houses compared, as data, in SI units; keys carry their unit and intervals both bounds. */
@@ -76,6 +78,14 @@ public final class RenovationJson {
             .with("notJudged", TEXTS, in -> in.of().notJudged().collect(JunctionRow::name))
             .says("names of seams of which no temperature is known");
 
+    private static final JsonForm<DifferenceWords.Difference> DIFFERENCE = JsonForm.<DifferenceWords.Difference>of(
+                    "DifferenceData")
+            .with("what", TEXT, DifferenceWords.Difference::what)
+            .maybe("before", TEXT, DifferenceWords.Difference::before)
+            .says("left out where only the second file has it")
+            .maybe("after", TEXT, DifferenceWords.Difference::after)
+            .says("left out where only the first file has it");
+
     private static final JsonForm<Renovation> RENOVATION = JsonForm.<Renovation>of("Renovation")
             .with("format", TEXT, all -> "coldseam renovation")
             .says("always \"coldseam renovation\"")
@@ -92,6 +102,12 @@ public final class RenovationJson {
             .maybe("savedMoneyPerYear", BOUNDS, all -> money(all, all.more()))
             .with("unlike", JsonType.words(Unlike.class).list(), Renovation::unlike)
             .says("what else differs between the files, so that the difference is not of what is built alone")
+            .with(
+                    "differences",
+                    DIFFERENCE.list(),
+                    all -> DifferenceWords.between(all.before(), all.after(), UnitSystem.SI))
+            .says(
+                    "what differs in the two files: build-ups, windows and doors, details, points, areas and inputs, in words")
             .with("idle", TEXTS, Renovation::idle)
             .says("measures that the order names and by which the houses do not differ")
             .with("findings", HouseForms.CHANGES, Renovation::changes)

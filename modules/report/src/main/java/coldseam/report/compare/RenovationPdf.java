@@ -11,11 +11,13 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Paper;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.DifferenceWords;
 import coldseam.report.words.RenovationWords;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -53,6 +55,14 @@ public final class RenovationPdf {
                     "The loss of heat as found and at each stage; the text below has its numbers.",
                     stages::draw));
             Lists.mutable.withAll(lines.stages()).with(lines.findings()).forEach(part -> part(flow, part));
+            if (lines.differences().notEmpty()) {
+                flow.sectionHere(lines.differencesHeading(), 120);
+                flow.add(Listing.<DifferenceWords.Difference>empty()
+                        .share("what", 0.7, DifferenceWords.Difference::what)
+                        .share("before", 1, each -> each.before().orElse("–"))
+                        .share("after", 1, each -> each.after().orElse("–"))
+                        .of(lines.differences()));
+            }
             flow.sectionHere(lines.tableHeading(), 120);
             flow.add(table(lines));
             part(flow, new RenovationWords.Part("Cautions", CompareWords.stageCautions()));

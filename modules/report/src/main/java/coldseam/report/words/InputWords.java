@@ -62,11 +62,22 @@ public final class InputWords {
     }
 
     public static ImmutableList<InputRow> of(Audit audit, UnitSystem units) {
+        return of(audit, units, true);
+    }
+
+    /** The same without windows and doors, of which those with one U stand together. */
+    static ImmutableList<InputRow> besideOpenings(Audit audit, UnitSystem units) {
+        return of(audit, units, false);
+    }
+
+    private static ImmutableList<InputRow> of(Audit audit, UnitSystem units, boolean openings) {
         InputWords inputs = new InputWords(audit, units);
         inputs.site();
         inputs.neighbours();
         inputs.limits();
-        inputs.openings();
+        if (openings) {
+            inputs.openings();
+        }
         inputs.ownPsi();
         inputs.points();
         inputs.corners();

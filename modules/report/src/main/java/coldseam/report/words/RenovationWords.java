@@ -112,6 +112,16 @@ public final class RenovationWords {
                         .orElse("");
     }
 
+    /** What differs in the files. */
+    public ImmutableList<DifferenceWords.Difference> differences() {
+        return DifferenceWords.between(renovation.before(), renovation.after(), units);
+    }
+
+    /** What {@link #differences} stand under. */
+    public String differencesHeading() {
+        return "What differs in the two files";
+    }
+
     /** What appears and what vanishes. */
     public Part findings() {
         return new Part(
