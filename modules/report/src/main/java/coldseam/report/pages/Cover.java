@@ -31,6 +31,7 @@ import coldseam.report.words.OwnerWords;
 import coldseam.report.words.PairWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
+import coldseam.report.words.TakeOff;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.time.LocalDate;
@@ -78,6 +79,10 @@ public final class Cover {
         flow.add(Blocks.text(OwnerWords.of(audit, page.print()), Style.BODY));
         flow.add(Blocks.space(9));
         flow.add(figures(page));
+        flow.add(Blocks.space(6));
+        flow.add(Blocks.text(sizes(page), Style.SMALL));
+        flow.add(Blocks.text(
+                "House file SHA-256 " + audit.inputDigest() + ", coldseam " + audit.version(), Style.SMALL));
         flow.add(Blocks.space(9));
         heaviest(page);
         int entries = audit.sheets().size()
@@ -247,6 +252,19 @@ public final class Cover {
         PairWords.count(audit, print.units())
                 .ifPresent(count -> blocks.add(Blocks.text(Rich.trade(Phrases.capital(count) + "."), Style.SMALL)));
         return Blocks.stack(blocks.toImmutable(), 12);
+    }
+
+    /** What was measured, so that the page can be filed alone. */
+    private static Rich sizes(Page page) {
+        Audit audit = page.audit();
+        Print print = page.print();
+        ImmutableList<TakeOff.OfSurface> surfaces = TakeOff.surfaces(audit);
+        return Rich.of("Surfaces " + print.of(surfaces.sumOfDouble(TakeOff.OfSurface::gross), Dimension.AREA) + " in "
+                + Words.word(audit.heatLoss().system()) + " dimensions, "
+                + print.of(surfaces.sumOfDouble(each -> each.surface().openingArea()), Dimension.AREA)
+                + " of it windows and doors; heated floor area "
+                + print.of(audit.shell().floorArea(), Dimension.AREA) + " between inner faces; heated volume "
+                + print.of(audit.shell().externalVolume(), Dimension.VOLUME) + " by outer faces.");
     }
 
     /** The house's own humidity, marked where it is enough for mould. */

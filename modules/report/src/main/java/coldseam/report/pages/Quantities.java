@@ -30,18 +30,23 @@ public final class Quantities {
         Print print = page.print();
         flow.section("Materials and quantities");
         boolean old = audit.house().retrofit().isPresent();
-        flow.body("Net, by the outer faces of the house, openings taken off, rounded: nothing is added for waste, laps"
-                + " and offcuts, and what lies inside needs a little less. "
-                + (old
-                        ? "What carries and stays is left out, and so are layers that are said to be there already. "
-                        : "")
-                + "Members between fill are by their share. Fasteners, tapes and sealants are not counted.");
+        flow.body(
+                "Net, openings taken off, rounded: nothing is added for waste, laps and offcuts. What lies inside of what"
+                        + " carries is measured by the house's inner faces, what lies outside of it by the outer ones; what carries, and a"
+                        + " floor from there down, from the one to the other, since it may end between the walls or run out under them. "
+                        + (old
+                                ? "What carries and stays is left out, and so are layers that are said to be there already. "
+                                : "")
+                        + "Members between fill are by their share. Fasteners, tapes and sealants are not counted.");
         flow.heading("Layers");
         flow.add(Listing.<TakeOff.OfMaterial>empty()
                 .share("material", 0.5, each -> each.material() + (each.falls() ? ", to falls, mean" : ""))
                 .number("thickness", 62, each -> print.of(each.thickness(), Dimension.THICKNESS))
-                .number(print.head("area", Dimension.AREA), 52, each -> amount(each.area(), Dimension.AREA, print))
-                .number(print.head("volume", Dimension.VOLUME), 60, each -> volume(each, print))
+                .number(
+                        print.head("area", Dimension.AREA),
+                        74,
+                        each -> amount(each.least(), each.area(), Dimension.AREA, print))
+                .number(print.head("volume", Dimension.VOLUME), 68, each -> volume(each, print))
                 .share("in", 0.5, each -> each.assemblies().makeString(", "))
                 .of(TakeOff.materials(audit)));
         flow.heading("Seams");
@@ -55,7 +60,8 @@ public final class Quantities {
                         sheet -> amount(sheet.size(), Dimension.LENGTH, print))
                 .of(audit.sheets().collect(sheet -> sheet)));
         flow.space(3);
-        flow.small("What a seam takes beside the layers (blocks, strips, flashings) stands on its sheet.");
+        flow.small("Lengths in " + Words.word(audit.heatLoss().system())
+                + " dimensions. What a seam takes beside the layers (blocks, strips, flashings) stands on its sheet.");
         ImmutableList<Opening> openings = audit.house().openings();
         if (openings.notEmpty()) {
             Table table = Listing.<ImmutableList<Opening>>empty()
@@ -75,9 +81,18 @@ public final class Quantities {
         return print.units().number(inside, dimension, print.units().value(inside, dimension) < 10 ? 1 : 0);
     }
 
+    /** From the least to the most; one number where they print alike. */
+    private static String amount(double least, double most, Dimension dimension, Print print) {
+        String from = amount(least, dimension, print);
+        String to = amount(most, dimension, print);
+        return from.equals(to) ? to : from + "…" + to;
+    }
+
     /** Of what comes by volume; sheets, foils and coats of a few millimetres come by their area. */
     private static String volume(TakeOff.OfMaterial each, Print print) {
-        return each.thickness() < THINNEST_BY_VOLUME ? "–" : amount(each.volume(), Dimension.VOLUME, print);
+        return each.thickness() < THINNEST_BY_VOLUME
+                ? "–"
+                : amount(each.least() * each.thickness(), each.volume(), Dimension.VOLUME, print);
     }
 
     private static ImmutableList<ImmutableList<Opening>> alike(ImmutableList<Opening> openings) {

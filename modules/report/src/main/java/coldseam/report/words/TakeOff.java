@@ -4,6 +4,7 @@ import coldseam.assemblies.TaperedLayers;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
@@ -84,13 +85,19 @@ public final class TakeOff {
      * @param material by its name
      * @param thickness m; of a layer cut to falls the mean
      * @param falls whether it is cut to falls
-     * @param area m² that it covers, on the outer faces, windows and doors taken off
+     * @param least m² that it covers, windows and doors taken off
+     * @param area m², where it may end at the walls' inner faces or run on to their outer ones
      * @param assemblies that it is of
      */
     public record OfMaterial(
-            String material, double thickness, boolean falls, double area, ImmutableList<String> assemblies) {
+            String material,
+            double thickness,
+            boolean falls,
+            double least,
+            double area,
+            ImmutableList<String> assemblies) {
 
-        /** m³. */
+        /** m³ of the larger area. */
         public double volume() {
             return area * thickness;
         }
@@ -105,6 +112,7 @@ public final class TakeOff {
                     first.material,
                     first.thickness,
                     first.falls,
+                    alike.sumOfDouble(OfMaterial::least),
                     alike.sumOfDouble(OfMaterial::area),
                     alike.flatCollect(OfMaterial::assemblies).distinct());
         }
@@ -151,7 +159,7 @@ public final class TakeOff {
                         .reject(layer -> layer.air().isPresent()
                                 || old.filter(each -> isThere(layer, assembly, each))
                                         .isPresent())
-                        .flatCollect(layer -> parts(layer, assembly, surface.netArea(), old.isPresent())));
+                        .flatCollect(layer -> parts(layer, assembly, surface, old.isPresent())));
     }
 
     /** Whether it carries without fill between members, or is a layer of the build-up as found; what fills a cavity may be new. */
@@ -169,21 +177,30 @@ public final class TakeOff {
     }
 
     /** A layer, and its members but where those stay. */
-    private static ImmutableList<OfMaterial> parts(Layer layer, Assembly assembly, double area, boolean stays) {
+    private static ImmutableList<OfMaterial> parts(Layer layer, Assembly assembly, Surface surface, boolean stays) {
         double share = layer.framing().map(Layer.Framing::share).orElse(0.0);
-        OfMaterial fill = part(layer.material(), layer, assembly, area * (1 - share));
+        OfMaterial fill = part(layer.material(), layer, assembly, surface, 1 - share);
         return layer.framing()
                 .filter(framing -> !(stays && layer.role() == Role.STRUCTURE))
-                .map(framing -> Lists.immutable.of(fill, part(framing.material(), layer, assembly, area * share)))
+                .map(framing -> Lists.immutable.of(fill, part(framing.material(), layer, assembly, surface, share)))
                 .orElseGet(() -> Lists.immutable.of(fill));
     }
 
-    private static OfMaterial part(Material material, Layer layer, Assembly assembly, double area) {
+    /** What lies inside of what carries ends at the inner faces, what lies outside of it at the outer; a floor may end at either. */
+    private static OfMaterial part(Material material, Layer layer, Assembly assembly, Surface surface, double share) {
+        double inner = share * Math.max(0, surface.internalArea() - surface.openingArea());
+        double outer = share * surface.netArea();
+        ImmutableList<Layer> layers = assembly.layers();
+        int at = layers.detectIndex(each -> each == layer);
+        boolean inside = at < layers.detectIndex(each -> each.role() == Role.STRUCTURE);
+        boolean outside =
+                at > layers.detectLastIndex(each -> each.role() == Role.STRUCTURE) && surface.use() != Body.Use.FLOOR;
         return new OfMaterial(
                 material.name(),
                 TaperedLayers.meanThickness(layer),
                 layer.taper().isPresent(),
-                area,
+                outside ? outer : inner,
+                inside ? inner : outer,
                 Lists.immutable.of(assembly.name()));
     }
 }

@@ -56,4 +56,26 @@ class TakeOffTest {
         assertEquals(bricks * 65 / 230, volume(old, "loose mineral wool"), 1e-9);
         assertEquals(48 * 0.16, volume(old, "reinforced concrete"), 1e-9);
     }
+
+    /**
+     * A box of 8 m by 6 m outside and 7.07 m by 5.07 m within its walls of 465 mm; outside it is 3.478 m high, with slab and roof,
+     * and between their inner faces 2.84 m.
+     */
+    @Test
+    void whatLiesInsideEndsAtTheInnerFaces() {
+        ImmutableList<TakeOff.OfMaterial> all = brought(Sample.yaml());
+        double inner = 7.07 * 5.07;
+        assertArea(2 * (7.07 + 5.07) * 2.84, 2 * (7.07 + 5.07) * 2.84, all, "lime plaster");
+        assertArea(28 * 3.478, 28 * 3.478, all, "thin-coat render");
+        assertArea(2 * inner, 2 * 48, all, "reinforced concrete");
+        assertArea(inner, 48, all, "extruded polystyrene board");
+        assertArea(48, 48, all, "polyisocyanurate board");
+    }
+
+    private static void assertArea(double least, double most, ImmutableList<TakeOff.OfMaterial> all, String material) {
+        ImmutableList<TakeOff.OfMaterial> of =
+                all.select(each -> each.material().equals(material));
+        assertEquals(least, of.sumOfDouble(TakeOff.OfMaterial::least), 1e-9, material);
+        assertEquals(most, of.sumOfDouble(TakeOff.OfMaterial::area), 1e-9, material);
+    }
 }
