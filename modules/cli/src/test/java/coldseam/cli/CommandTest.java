@@ -13,6 +13,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,6 +115,27 @@ class CommandTest {
         assertTrue(
                 read(csv + "heat-loss.csv").contains("surfaces,ground floor south wall,24.824,m²,"),
                 () -> read(csv + "heat-loss.csv"));
+    }
+
+    /** Where the total is of the falls and the layers are not, and what is heated floor, stands beside. */
+    @Test
+    void whatNumbersAreOfStandsBesideThem() throws IOException {
+        Path house = box(
+                "thickness: 160 mm, role: insulation, controls: [heat]}\n    - {material: bitumen",
+                "thickness: 160 mm, taper: {shape: rectangle, thickest: 300 mm}, role: insulation, controls: [heat]}\n"
+                        + "    - {material: bitumen");
+        Run run = Run.of("audit", house.toString(), "-o", file("falls", "pdf"));
+        assertTrue(run.code() == Exit.FOUND.code() || run.code() == Exit.UNBROKEN.code(), run::err);
+        String told = pages(file("falls", "pdf"));
+        assertEquals(1, told.split("U is the mean over the falls, and the R beside it 1/U;", -1).length - 1, told);
+        assertTrue(told.contains("A treated floor area leaves those out"), told);
+        assertFalse(told.contains("Where a wing meets the house"), told);
+    }
+
+    private static String pages(String pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
     }
 
     private static String read(String file) {

@@ -7,6 +7,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Digests;
 import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
@@ -29,6 +30,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -173,11 +175,24 @@ class HousesTest {
         assertEquals(floorLine("marsh-bungalow"), floorLeg("marsh-bungalow", JunctionKind.CRAWL_SPACE_EDGE), 1e-7);
     }
 
+    /** Windows and doors in one wall have heads of one detail on two sheets: each line says whose. */
+    @Test
+    void linesOfOneDetailAreToldApart() throws IOException {
+        HeatLoss loss = audit("heron-row").heatLoss();
+        ImmutableList<String> names = loss.lines().collect(line -> HeatLossWords.name(line.part(), loss));
+        assertEquals(
+                Lists.immutable.of(
+                        "J11 head: Frame in the insulation, which laps it, front door and terrace door",
+                        "J14 head: Frame in the insulation, which laps it, living room window, kitchen window and bedroom"
+                                + " window"),
+                names.select(name -> name.contains(" head: ")));
+        assertTrue(names.contains("J2 outside corner: Boards run round the corner"), names::makeString);
+    }
+
     private static double floorLine(String house) throws IOException {
-        return audit(house)
-                .heatLoss()
-                .lines()
-                .detect(line -> HeatLossWords.name(line.part()).equals("lowest floor"))
+        HeatLoss loss = audit(house).heatLoss();
+        return loss.lines()
+                .detect(line -> HeatLossWords.name(line.part(), loss).equals("lowest floor"))
                 .transmittance()
                 .middle();
     }

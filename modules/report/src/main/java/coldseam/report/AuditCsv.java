@@ -188,7 +188,7 @@ public enum AuditCsv {
                 .with(
                         "part",
                         row -> row.line()
-                                .map(line -> HeatLossWords.name(line.part()))
+                                .map(line -> HeatLossWords.name(line.part(), audit.heatLoss()))
                                 .orElse(partial))
                 .some(
                         "size",

@@ -30,22 +30,26 @@ final class HeatLossForm {
             .with("share", NUMBER, in -> in.all().share(in.input()))
             .says("0 to 1, of the variance of H_T");
 
-    private static final JsonForm<HeatLoss.Line> LINE = JsonForm.<HeatLoss.Line>of("LineData")
-            .with("group", WORD, HeatLoss.Line::group)
-            .with("name", TEXT, line -> HeatLossWords.name(line.part()))
-            .with("size", NUMBER, HeatLoss.Line::size)
+    /** A line of a table. */
+    private record LineOf(HeatLoss.Line line, HeatLoss all) {}
+
+    private static final JsonForm<LineOf> LINE = JsonForm.<LineOf>of("LineData")
+            .with("group", WORD, of -> of.line().group())
+            .with("name", TEXT, of -> HeatLossWords.name(of.line().part(), of.all()))
+            .with("size", NUMBER, of -> of.line().size())
             .with(
                     "sizeUnit",
                     TEXT,
-                    line -> line.group()
+                    of -> of.line()
+                            .group()
                             .size()
                             .map(size -> size == Dimension.AREA ? "m2" : "m")
                             .orElse(""))
             .says("m2, m or empty for a count")
-            .with("transmittance", BOUNDS, HeatLoss.Line::transmittance)
+            .with("transmittance", BOUNDS, of -> of.line().transmittance())
             .says("W/(m2K), W/(mK) or W/K, by the size's unit")
-            .with("temperatureFactor", NUMBER, HeatLoss.Line::factor)
-            .with("loss_W_per_K", BOUNDS, HeatLoss.Line::loss);
+            .with("temperatureFactor", NUMBER, of -> of.line().factor())
+            .with("loss_W_per_K", BOUNDS, of -> of.line().loss());
 
     private static final JsonForm<HeatLoss> SUMS = JsonForm.<HeatLoss>of("")
             .with("surfaces_W_per_K", NUMBER, HeatLoss::surfaces)
@@ -70,7 +74,7 @@ final class HeatLossForm {
             .says("of what has a value")
             .maybeNumber("annualLoss_kWh", HeatLoss::annualLoss)
             .says("of what has a value")
-            .with("lines", LINE.list(), HeatLoss::lines)
+            .with("lines", LINE.list(), loss -> loss.lines().collect(line -> new LineOf(line, loss)))
             .says("their sum is the total");
 
     /** An audit's, with what is told of it. */

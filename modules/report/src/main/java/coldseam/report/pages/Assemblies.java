@@ -201,6 +201,11 @@ public final class Assemblies {
     private static Rich words(AssemblyRow row, Print print) {
         Rich out = Rich.of(print.of(row.area(), Dimension.AREA) + " of it, openings taken off.");
         Transmittance t = row.build();
+        if (t.taper().isPresent()) {
+            out = out.plus(
+                    " U is the mean over the falls, and the R beside it 1/U; the layers' R above are those where it is"
+                            + " thinnest, so they add up to less.");
+        }
         if (t.upperLimit() - t.lowerLimit() > SAME) {
             out = out.plus(Rich.marked(" Upper limit R′_{T} "))
                     .plus(print.of(t.upperLimit(), Dimension.RESISTANCE))

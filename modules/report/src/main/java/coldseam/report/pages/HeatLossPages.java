@@ -64,7 +64,7 @@ public final class HeatLossPages {
             for (HeatLoss.Line line : lines) {
                 PrintedLoss bounds = PrintedLoss.of(line, print.units());
                 table = table.row(
-                        HeatLossWords.name(line.part()),
+                        HeatLossWords.name(line.part(), loss),
                         size(line, print),
                         transmittance(line, print),
                         print.number(line.factor(), Dimension.RATIO),

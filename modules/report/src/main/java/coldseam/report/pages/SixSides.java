@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.SideSummary;
+import coldseam.envelope.Body;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
@@ -67,8 +68,19 @@ public final class SixSides {
         flow.small(
                 "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted"
                         + " in. What stands beside a heated neighbour is in neither.");
+        flow.small(floors(page.audit().house().body()));
         missing(page);
         openEdges(page);
+    }
+
+    /** What the heated floor area is, since other trades count other ones. */
+    private static String floors(Body body) {
+        return "The heated floor area is that of every heated storey between the inner faces of its outer walls, with inner walls,"
+                + " stairs and what is low under a slope. A treated floor area leaves those out, and is to be reckoned apart."
+                + (body instanceof Body.Storeys storeys && storeys.wings().notEmpty()
+                        ? " Where a wing meets the house the strip that the wall between them would stand on is left out; the"
+                                + " inner areas of floors on the ground, under Areas, have it."
+                        : "");
     }
 
     private static void missing(Page page) {

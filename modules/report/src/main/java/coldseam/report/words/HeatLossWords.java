@@ -1,10 +1,14 @@
 package coldseam.report.words;
 
 import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.audit.engine.Unknown;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Opening;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the lines of the heat-loss table are called, and what its sums are of. */
 public final class HeatLossWords {
@@ -22,15 +26,61 @@ public final class HeatLossWords {
                 + (Unknown.of(audit).none() ? "" : ", " + PART);
     }
 
-    /** The name of a line. */
-    public static String name(Part part) {
+    /**
+     * The name of a line.
+     *
+     * @param all lines of its table, among which it must be told apart
+     */
+    public static String name(Part part, HeatLoss all) {
         return part.match(
                 plane -> plane.surface().name(),
                 window -> window.opening().name(),
-                junction -> name(junction.edges().getFirst()),
+                junction -> name(junction.edges().getFirst()) + apart(junction, all),
                 pairs -> PairWords.name(pairs.sheet()),
                 points -> name(points.points()),
                 vertices -> VertexWords.name(vertices.sheet()));
+    }
+
+    /** What tells a junction from those of the same kind and detail: its build-ups, else its windows or its place. */
+    private static String apart(Part.OfJunction junction, HeatLoss all) {
+        ImmutableList<Part.OfJunction> alike = all.lines()
+                .collect(HeatLoss.Line::part)
+                .selectInstancesOf(Part.OfJunction.class)
+                .select(other -> builtAs(other).equals(builtAs(junction)));
+        if (alike.size() == 1) {
+            return "";
+        }
+        boolean byLayers = alike.collect(HeatLossWords::layers).distinct().size() == alike.size();
+        return ", " + (byLayers ? layers(junction) : places(junction));
+    }
+
+    /** The start of its name without the sheet's number. */
+    private static String builtAs(Part.OfJunction junction) {
+        JunctionRow row = junction.edges().getFirst();
+        return row.sheet()
+                .map(sheet -> name(row).replaceFirst(sheet.id() + " ", ""))
+                .orElseGet(() -> name(row));
+    }
+
+    private static String layers(Part.OfJunction junction) {
+        return Phrases.listed(junction.edges()
+                .getFirst()
+                .surfaces()
+                .flatCollect(surface -> surface.assembly().stream().toList())
+                .collect(Assembly::name)
+                .distinct());
+    }
+
+    /** Its windows and doors, or its first place and how many more there are. */
+    private static String places(Part.OfJunction junction) {
+        ImmutableList<String> openings = junction.edges()
+                .flatCollect(row -> row.edge().opening().stream().toList())
+                .collect(Opening::name)
+                .distinct();
+        int more = junction.edges().size() - 1;
+        return openings.notEmpty()
+                ? Phrases.listed(openings)
+                : junction.edges().getFirst().edge().place() + (more == 0 ? "" : " and " + more + " more");
     }
 
     private static String name(JunctionRow row) {
