@@ -426,6 +426,34 @@ class ShapeHousesTest {
         assertEquals(2 * (6 + 8), ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
     }
 
+    /** A light well takes of the wall in the ground what stands over its floor, up to ground that falls by 1.9 m along 8 m. */
+    @Test
+    void lightWellInASlope(@TempDir Path folder) throws IOException {
+        String house = Files.readString(
+                Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "cellar-in-a-slope.yaml"));
+        Path file = folder.resolve("house.yaml");
+        Files.writeString(file, house.replace("junctions:\n", """
+                        openings:
+                          pane:
+                            kind: window
+                            surface: cellar west wall
+                            left: 1 m
+                            width: 1 m
+                            height: 0.6 m
+                            sill: 1 m
+                            transmittance: 1 W/(m²·K)
+                            light-well: {width: 1.4 m, below-sill: 250 mm, projection: 500 mm, drain: soakaway}
+                        junctions:
+                        """));
+        double left = 0.1 - 1.9 * 0.8 / 8;
+        double right = 0.1 - 1.9 * 2.2 / 8;
+        double floor = -2.4 + 1 - 0.25;
+        assertEquals(
+                8 * ((0.1 - 1.8) / 2 + 2.8) - 1.4 * ((left + right) / 2 - floor),
+                area(HouseFile.read(file).shell(), "cellar west wall, below ground"),
+                NODES);
+    }
+
     @Test
     void partCellar() throws IOException {
         Shell shell = shell("part-cellar");
