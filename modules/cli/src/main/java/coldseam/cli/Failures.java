@@ -88,7 +88,7 @@ final class Failures {
         }
         if (thrown instanceof FileSystemException failed && failed.getReason() != null) {
             return failed.getFile() + ": " + failed.getReason()
-                    + "; check the path, the disk, and whether another program has" + " it open";
+                    + "; check the path, the disk, and whether another program has it open";
         }
         return "a file could not be read or written: " + thrown.getMessage() + "; check the path and the disk";
     }
