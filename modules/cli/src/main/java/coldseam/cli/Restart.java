@@ -21,7 +21,8 @@ import java.util.Set;
  *
  * <p>A sweep lasts longer, and its time goes into the solver's loops, which the optimising compiler makes two to three times as
  * fast. More than eight tenths of what that compiler did were for all else, and it took a third of the whole sweep's processor
- * time: so it is left the solver alone.
+ * time: so it is left the solver, and of all else two short loops that pay for it: the ways over points, and the platform's
+ * root of two squares, which most of what is drawn asks for.
  *
  * <p>What is young in a short run gets a size of its own, and what lives on little more than it needs: left to themselves both
  * grow with the house, to a fifth more memory in all, in no less time.
@@ -56,10 +57,17 @@ final class Restart {
     private static final List<String> OF_SHORT =
             List.of("-XX:TieredStopAtLevel=1", "-Xms25m", "-Xmn24m", "-XX:MinHeapFreeRatio=20");
 
-    /** What the optimising compiler is to leave to the first one. */
+    /** What the optimising compiler is to leave to the first one: all but what is named. */
     private static final String DIRECTIVES = """
             [
-              { match: "coldseam/conduction/*.*", c2: { Exclude: false } },
+              {
+                match: [
+                  "coldseam/conduction/*.*",
+                  "coldseam/junctions/path/LeastWays.*",
+                  "java/lang/FdLibm$Hypot.*"
+                ],
+                c2: { Exclude: false }
+              },
               { match: "*.*", c2: { Exclude: true } }
             ]
             """;
