@@ -323,7 +323,8 @@ public final class Binder {
         ImmutableList<String> unused = keys.reject(key -> mapping.entry(key).isPresent());
         MutableSet<String> meantKeys = Sets.mutable.empty();
         for (SourceNode.Entry entry : mapping.entries().reject(each -> keys.contains(each.key()))) {
-            Optional<String> near = run(entry, unused).or(() -> Nearest.to(entry.key(), unused));
+            Optional<String> symbol = Symbols.meant(entry.key(), parts.select(part -> unused.contains(part.key())));
+            Optional<String> near = run(entry, unused).or(() -> symbol).or(() -> Nearest.to(entry.key(), unused));
             near.ifPresent(meantKeys::add);
             parts.select(part -> near.isPresent() && part.key().equals(near.get()))
                     .forEach(part -> part.note(Defines.class).ifPresent(each -> references.ignore(each.value())));
@@ -333,7 +334,7 @@ public final class Binder {
                     Words.noun(type) + " has no such key",
                     Phrase.quoted('"' + entry.key() + '"'),
                     Phrase.of(keys.makeString(", ")),
-                    nextFor(entry, unused));
+                    nextFor(entry, unused, symbol));
         }
         for (Shape.Part part : parts) {
             Optional<SourceNode.Entry> entry = mapping.entry(part.key());
@@ -352,7 +353,7 @@ public final class Binder {
         return unused.detectOptional(key -> entry.key().startsWith(key + ":"));
     }
 
-    private static String nextFor(SourceNode.Entry entry, ImmutableList<String> unused) {
+    private static String nextFor(SourceNode.Entry entry, ImmutableList<String> unused, Optional<String> symbol) {
         boolean cutNumber = entry.key().matches("\\d.*")
                 && entry.value() instanceof SourceNode.Scalar scalar
                 && scalar.kind() == SourceNode.Kind.EMPTY;
@@ -362,6 +363,7 @@ public final class Binder {
         Optional<String> run = run(entry, unused);
         return run.map(key -> "write a space after the colon: " + key + ": "
                         + entry.key().substring(key.length() + 1))
+                .or(() -> symbol.map(Nearest::question))
                 .or(() -> Nearest.meant(entry.key(), unused))
                 .orElse("write the key that is meant, or remove it");
     }
@@ -401,8 +403,9 @@ public final class Binder {
                 + (words.notEmpty()
                         ? words.makeString(" or ")
                         : sample(part)
-                                .orElseGet(() ->
-                                        part.note(Doc.class).map(Doc::value).orElse("…")));
+                                .orElseGet(() -> part.note(Doc.class)
+                                        .map(doc -> doc.value().replaceFirst("^Such as (.*)\\.$", "$1"))
+                                        .orElse("…")));
     }
 
     /** A value that a part may have; empty of texts and of what is made of several. */

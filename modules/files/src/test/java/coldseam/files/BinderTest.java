@@ -1,11 +1,13 @@
 package coldseam.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -89,6 +91,26 @@ class BinderTest {
         void isToldWithItsKey() {
             assertTrue(faults("{air: dark red}", Layer.class).contains("write it so: {colour: dark red}"));
             assertTrue(faults("{air: none}", Layer.class).endsWith("write it so: {colour: dark red}"));
+        }
+    }
+
+    @Nested
+    class AKeyByItsSymbol {
+        record Pane(
+                @Unit(Dimension.TRANSMITTANCE) double transmittance,
+                @Unit(Dimension.TRANSMITTANCE) OptionalDouble frameTransmittance,
+                @Unit(Dimension.CONDUCTIVITY) OptionalDouble conductivity) {}
+
+        @Test
+        void isAskedFor() {
+            for (String symbol : List.of("U", "u-value", "Uw", "U_factor")) {
+                String told = faults("{" + symbol + ": 1.1 W/(m2·K)}", Pane.class);
+                assertTrue(told.endsWith("did you mean \"transmittance\"?"), told);
+                assertFalse(told.contains("needs the key"), told);
+            }
+            String told = faults("{transmittance: 1 W/(m2·K), lambda: 0.03 W/(m·K)}", Pane.class);
+            assertTrue(told.endsWith("did you mean \"conductivity\"?"), told);
+            assertFalse(faults("{transmittance: 1 W/(m2·K), R: 3}", Pane.class).contains("did you mean"));
         }
     }
 

@@ -157,7 +157,7 @@ final class Openings {
                     ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".%s",
                     opening.surface(),
                     names.makeString("\", \""),
-                    Nearest.to(opening.surface(), names)
+                    Nearest.to(opening.surface(), ofItsStorey(opening.surface(), names))
                             .map(name -> " Did you mean \"" + name + "\"?")
                             .orElse(""));
             return;
@@ -219,6 +219,15 @@ final class Openings {
     }
 
     /** Nothing opens into the ground: a window does into its light well, a door to the foot of its stair. */
+    /** The walls of the storey with which a surface's name begins; all surfaces where it begins with none. */
+    private static ImmutableList<String> ofItsStorey(String surface, ImmutableList<String> names) {
+        ImmutableList<String> same = names.select(name -> {
+            String storey = name.replaceFirst(" \\S+ wall.*$", "");
+            return !storey.equals(name) && surface.startsWith(storey + " ");
+        });
+        return same.isEmpty() ? names : same;
+    }
+
     private Optional<String> inGround(PlacedOpening p) {
         Opening opening = p.opening();
         Facet facet = mesh.facets().get(p.facet());

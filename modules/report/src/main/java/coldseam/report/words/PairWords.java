@@ -14,6 +14,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** What is said of two seams that touch. */
 public final class PairWords {
 
+    private static final double MILLIMETRES = 1000;
+
     private PairWords() {}
 
     /** The name of a sheet: both seams, and how far apart. */
@@ -48,8 +50,18 @@ public final class PairWords {
         };
     }
 
+    /** m, to the whole millimetre: nobody measures finer on site. */
+    static double measured(double metres) {
+        return Math.rint(metres * MILLIMETRES) / MILLIMETRES;
+    }
+
+    /** m, of what must be at least as much. */
+    static double enough(double metres) {
+        return Math.ceil(metres * MILLIMETRES) / MILLIMETRES;
+    }
+
     private static String lacking(double metres, UnitSystem units) {
-        return metres > 0 ? ", by " + units.format(metres, Dimension.LENGTH) : "";
+        return metres > 0 ? ", by " + units.format(enough(metres), Dimension.LENGTH) : "";
     }
 
     /** How many pairs are solved together, and what they come to; empty where none touches, or nobody asked. */

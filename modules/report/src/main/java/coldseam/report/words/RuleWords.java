@@ -350,7 +350,10 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + " though each by itself has it; mould may grow from %.0f %% indoor humidity on",
                             found.worst().one().id(),
                             found.worst().other().id(),
-                            say.say(found.worst().result().setup().distance(), Dimension.LENGTH),
+                            say.say(
+                                    PairWords.measured(
+                                            found.worst().result().setup().distance()),
+                                    Dimension.LENGTH),
                             found.worst().temperatureFactor(),
                             found.need(),
                             100 * found.worst().mouldHumidity()),
@@ -371,17 +374,19 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + " They are not solved in one section, since %s. Each is computed as if it were alone: its interval and fRsi do not hold there,"
                                     + " so H_T is a least value, with no psi of theirs above what the surfaces lose",
                             found.pairs() == 1 ? "two seams run" : found.pairs() + " pairs of seams run",
-                            say.say(found.distance(), Dimension.LENGTH),
+                            say.say(PairWords.measured(found.distance()), Dimension.LENGTH),
                             say.say(found.length(), Dimension.LENGTH),
                             found.decay() > 0
-                                    ? ", a third of it still " + say.say(found.decay(), Dimension.LENGTH) + " away"
+                                    ? ", a third of it still "
+                                            + say.say(PairWords.measured(found.decay()), Dimension.LENGTH) + " away"
                                     : "",
                             found.obstacles().collect(PairWords::why).makeString(", or ")),
                     (found, say) -> found.deckBelowFloor()
                             ? "let the deck's layers end at the floor's height or above it, or give the walls under and over that floor"
                                     + " one build-up, which makes the two one seam, move them apart, or draw both in one section by hand"
                             : (found.lacking() > 0
-                                            ? "move them " + say.say(found.lacking(), Dimension.LENGTH)
+                                            ? "move them "
+                                                    + say.say(PairWords.enough(found.lacking()), Dimension.LENGTH)
                                                     + " farther apart, or make what they draw so much shorter, and they are solved in"
                                                     + " one section; or "
                                             : "move them apart, ")
