@@ -196,6 +196,11 @@ public final class DifferenceWords {
                                     .map(source -> " (" + source + ")")
                                     .orElse(""));
             values.put(
+                    "Frame of " + opening.name(),
+                    units.format(opening.frameDepth(), Dimension.THICKNESS) + " deep"
+                            + (opening.shutterBox() ? ", under a shutter's box" : ""));
+            opening.lintel().ifPresent(lintel -> values.put("Lintel of " + opening.name(), Words.word(lintel)));
+            values.put(
                     "Place of " + opening.name(),
                     opening.surface() + ", sill at " + length(opening.sill())
                             + (opening.left().isPresent()
