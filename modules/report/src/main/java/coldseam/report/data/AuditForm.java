@@ -107,7 +107,7 @@ public final class AuditForm {
             .with("floorArea_m2", NUMBER, audit -> audit.shell().floorArea())
             .says(
                     "of every heated storey between the inner faces of its outer walls, with inner walls, stairs and what is low under"
-                            + " a slope, but without the strip that a wall between the house and a wing would stand on")
+                            + " a slope, but without the strip that a wall between the house and a wing that only abuts it would stand on")
             .with("groundFloorArea_m2", NUMBER, audit -> audit.shell().groundFloorArea())
             .with("exposedPerimeter_m", NUMBER, audit -> audit.shell().exposedPerimeter());
 

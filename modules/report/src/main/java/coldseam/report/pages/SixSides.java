@@ -78,8 +78,8 @@ public final class SixSides {
         return "The heated floor area is that of every heated storey between the inner faces of its outer walls, with inner walls,"
                 + " stairs and what is low under a slope. A treated floor area leaves those out, and is to be reckoned apart."
                 + (body instanceof Body.Storeys storeys && storeys.wings().notEmpty()
-                        ? " Where a wing meets the house the strip that the wall between them would stand on is left out; the"
-                                + " inner areas of floors on the ground, under Areas, have it."
+                        ? " Where a wing's footprint ends at the house's and does not reach into it, the strip that the wall between"
+                                + " them would stand on is left out; the inner areas of floors on the ground, under Areas, have it."
                         : "");
     }
 
