@@ -91,6 +91,7 @@ record FileHouse(
     public void check(Faults faults) {
         if (house != null) {
             PageText.line(house, faults);
+            PageText.praise(house, faults);
         }
         int count = (int) openings.sumOfInt(each -> each.value().count());
         if (count > MOST_OPENINGS) {

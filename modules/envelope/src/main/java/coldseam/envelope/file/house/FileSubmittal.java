@@ -22,6 +22,11 @@ record FileSubmittal(
         @Doc("Such as B.") Optional<Located<String>> revision)
         implements SelfChecking {
 
+    /** Years in which somebody hands in such an audit (judgement). */
+    private static final int FIRST = 2000;
+
+    private static final int LAST = 2099;
+
     @Override
     public void check(Faults faults) {
         // What is left out is null where something else of the submittal is faulty.
@@ -29,18 +34,28 @@ record FileSubmittal(
                 .filter(Objects::nonNull)
                 .flatMap(Optional::stream)
                 .forEach(text -> PageText.line(text, faults));
-        if (date == null) {
-            return;
+        // Who prepared it may be certified himself.
+        Stream.of(address, client, revision)
+                .filter(Objects::nonNull)
+                .flatMap(Optional::stream)
+                .forEach(text -> PageText.praise(text, faults));
+        if (date != null) {
+            date.filter(text -> !isDate(text.value()))
+                    .ifPresent(text -> faults.add(
+                            text.place(),
+                            "a date is needed",
+                            '"' + text.value() + '"',
+                            "year, month and day, of the years " + FIRST + " to " + LAST,
+                            "write it as 2026-10-03"));
         }
+    }
+
+    private static boolean isDate(String text) {
         try {
-            date.map(Located::value).map(LocalDate::parse);
+            int year = LocalDate.parse(text).getYear();
+            return year >= FIRST && year <= LAST;
         } catch (DateTimeParseException none) {
-            faults.add(
-                    date.orElseThrow().place(),
-                    "a date is needed",
-                    '"' + date.orElseThrow().value() + '"',
-                    "year, month and day",
-                    "write it as 2026-10-03");
+            return false;
         }
     }
 

@@ -15,6 +15,11 @@ final class PageText {
     private static final Pattern VERDICT =
             Pattern.compile("(?<![\\w-])(un-?broken|verdict)(?![\\w-])", Pattern.CASE_INSENSITIVE);
 
+    /** Praise of the whole: only who may give it says so, over a name of his own (judgement). */
+    private static final Pattern PRAISE = Pattern.compile(
+            "\\b(certif(ied|icate)|approved|compliant|(no|without|free of) (gaps|(thermal |cold )?bridges))\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern LINE = Pattern.compile("[\\r\\n\\u2028\\u2029]");
 
     private PageText() {}
@@ -29,6 +34,18 @@ final class PageText {
                     lines ? "several lines" : text.value().length() + " characters",
                     "one line of up to " + LONGEST + " characters",
                     lines ? "write it on one line" : "shorten it");
+        }
+    }
+
+    /** Adds a fault where a text that stands over the verdict says of the house what an audit or an authority would. */
+    static void praise(Located<String> text, Faults faults) {
+        if (PRAISE.matcher(text.value()).find() && !LINE.matcher(text.value()).find()) {
+            faults.add(
+                    text.place(),
+                    "what stands over the verdict does not praise the house",
+                    '"' + text.value() + '"',
+                    "a name, a place, a person or a revision",
+                    "take out that it is certified, approved, compliant or free of gaps: nothing here is a certificate");
         }
     }
 
