@@ -53,13 +53,12 @@ public record Site(
 
     /** K·d, that limits of U go by: those given, those of the months, or as many as such a winter usually has. */
     public double daysOfLimits() {
-        return heatingDegreeDays.orElseGet(
-                () -> climate.map(year -> year.degreeDays(BASE)).orElse(Math.max(MODERATE, usualDays())));
+        return heatingDegreeDays.orElseGet(() -> climate.isPresent() ? usualDays() : Math.max(MODERATE, usualDays()));
     }
 
-    /** K·d, that a place of such an outdoor temperature usually has. */
+    /** K·d, of the months, or that a place of such an outdoor temperature usually has. */
     public double usualDays() {
-        return DAYS_PER_KELVIN * (BASE - outdoorTemperature);
+        return climate.map(year -> year.degreeDays(BASE)).orElse(DAYS_PER_KELVIN * (BASE - outdoorTemperature));
     }
 
     /** kWh that a heat loss comes to in a year by degree days, gains left out; empty without them. */

@@ -24,7 +24,7 @@ public final class AirAndGround {
     /** °C; design temperatures of places that heat are seldom milder (judgement). */
     private static final double WARM = 5;
 
-    /** Of the degree days that a place as cold usually has; where cold spells are rare some have no more than half (judgement). */
+    /** Of the degree days that a place as cold usually has, or that its months have by a base of 18 °C; where cold spells are rare some have no more than half (judgement). */
     private static final double SHORT = 0.5;
 
     /** W/(m·K), of clay or silt: the least of the grounds that are named. */
@@ -63,9 +63,9 @@ public final class AirAndGround {
     /** The coldest days are milder than winters are. */
     public static final Assumption<Site> MILD = site(site -> site.outdoorTemperature() > WARM);
 
-    /** The winter is much shorter than one as cold usually is, by no month of a climate. */
-    public static final Assumption<Site> SHORT_WINTER = site(site ->
-            site.climate().isEmpty() && site.heatingDegreeDays().orElse(site.usualDays()) < SHORT * site.usualDays());
+    /** The winter is much shorter than one as cold usually is, or than its months are. */
+    public static final Assumption<Site> SHORT_WINTER =
+            site(site -> site.heatingDegreeDays().orElse(site.usualDays()) < SHORT * site.usualDays());
 
     /** The ground conducts less than any that is named. */
     public static final Assumption<Site> DRY_GROUND = site(site -> site.groundConductivity() < CLAY);

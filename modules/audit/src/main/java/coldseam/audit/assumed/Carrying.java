@@ -32,11 +32,14 @@ public final class Carrying {
     /** Spans over their depth; slabs and joists have some 20 to 35 without anything under them (common practice, no source). */
     private static final double SLENDER = 60;
 
+    /** m, that folded sheets of metal span, which are deeper than they are thick (common practice, no source). */
+    private static final double FOLDED = 4;
+
     /** m; folded sheets that carry are thicker (common practice, no source). */
     private static final double THIN_METAL = 5e-4;
 
     /** Cosine of ten degrees: boards stay where they are put (judgement). */
-    private static final double LEVEL = 0.985;
+    static final double LEVEL = 0.985;
 
     /** m, 1 1/2 in: the width of a slender stud, and its spacing where they stand far apart, 24 in (common practice, no source). */
     private static final double STUD = 0.038;
@@ -176,7 +179,8 @@ public final class Carrying {
                 && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
                 && structure.noneSatisfy(
                         layer -> folded && layer.material().conductivity() > METAL && layer.thickness() > THIN_METAL)
-                && structure.noneSatisfy(layer -> layer.thickness() >= CARRIES);
+                && structure.noneSatisfy(layer ->
+                        layer.thickness() >= CARRIES && !layer.material().insulates());
     }
 
     private static ImmutableList<Slender> slender(Surface surface) {
@@ -186,16 +190,16 @@ public final class Carrying {
                         layer.air().isEmpty() && !layer.material().carries().nothing());
         ImmutableList<Layer> members =
                 assembly.structure().select(layer -> layer.framing().isPresent());
-        if (isBare(assembly, true)
-                || isOfMasonry(assembly)
-                || carries.anySatisfy(layer -> layer.material().conductivity() > METAL)) {
+        ImmutableList<Layer> metal = carries.select(layer -> layer.material().conductivity() > METAL);
+        if (isBare(assembly, true) || isOfMasonry(assembly) || metal.notEmpty() && metal.size() < carries.size()) {
             return Lists.immutable.empty();
         }
         double span = Spans.across(surface);
+        double most = metal.notEmpty() && members.isEmpty() ? FOLDED : 0;
         return (members.isEmpty() ? carries : members)
                 .toSortedListBy(layer -> -layer.thickness())
                 .take(1)
-                .select(layer -> span > SLENDER * layer.thickness())
+                .select(layer -> span > Math.max(most, SLENDER * layer.thickness()))
                 .collect(layer -> new Slender(surface, layer, span))
                 .toImmutable();
     }

@@ -10,6 +10,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
@@ -30,6 +31,24 @@ public final class Layering {
 
     /** m of still air; what is more open dries outwards in a summer (common practice, no source). */
     private static final double SHUT_OUTSIDE = 2;
+
+    /** m of still air; what slows vapour more keeps a wall as damp as it is for years (common practice, no source). */
+    private static final double TIGHT = 5;
+
+    /** kg/m², of 50 mm of gravel: the least on boards that lie loose in rain and wind (common practice, no source). */
+    public static final double BALLAST = 80;
+
+    /** Boards over the sheet of what is level, which nothing glues: water lifts them, and wind. */
+    public static final Assumption<Loose> LOOSE = audit -> OfHouse.assemblies(
+                    audit,
+                    surface -> surface.faces(Exposure.Kind.OUTDOORS)
+                            && surface.normal().z() > Carrying.LEVEL)
+            .flatCollect(Layering::loose);
+
+    /** Those of masonry between two that let hardly any vapour through: what of rain or mortar is in it does not dry. */
+    public static final Assumption<Shut> BAGGED =
+            audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
+                    .flatCollect(Layering::bagged);
 
     /** Air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by. */
     public static final Assumption<Cavity> CAVITY =
@@ -96,6 +115,14 @@ public final class Layering {
      */
     public record Shut(Assembly assembly, double inside, double outside) {}
 
+    /**
+     * What lies loose on a roof or a deck.
+     *
+     * @param board the outermost insulation
+     * @param weight kg/m², of what lies on it
+     */
+    public record Loose(Assembly assembly, Layer board, double weight) {}
+
     /** A layer that rain spoils. */
     public record Wetted(Assembly assembly, Layer layer) {}
 
@@ -133,11 +160,45 @@ public final class Layering {
                         && layer.material().vapourResistanceFactor().isEmpty())) {
             return Lists.immutable.empty();
         }
-        double inside = layers.take(cold).sumOfDouble(Layering::slowsAs);
-        double outside = layers.drop(cold).sumOfDouble(Layering::slowsAs);
+        double inside = slowsAs(layers.take(cold));
+        double outside = slowsAs(layers.drop(cold));
         return outside > SHUT_OUTSIDE && outside > inside
                 ? Lists.immutable.of(new Shut(assembly, inside, outside))
                 : Lists.immutable.empty();
+    }
+
+    private static ImmutableList<Loose> loose(Assembly assembly) {
+        ImmutableList<Layer> over = assembly.layers()
+                .drop(assembly.layers()
+                                .detectLastIndex(layer -> layer.controls().contains(Control.WATER))
+                        + 1);
+        int board = over.detectLastIndex(Layer::insulates);
+        double weight = over.drop(board + 1)
+                .sumOfDouble(
+                        layer -> layer.thickness() * layer.material().density().orElse(0));
+        return board < 0 || over.size() == assembly.layers().size() || weight >= BALLAST
+                ? Lists.immutable.empty()
+                : Lists.immutable.of(new Loose(assembly, over.get(board), weight));
+    }
+
+    private static ImmutableList<Shut> bagged(Assembly assembly) {
+        ImmutableList<Layer> layers = assembly.insideVentilation();
+        int wall = layers.detectIndex(layer -> layer.material().carries() == Material.Carries.STANDS);
+        if (wall < 0
+                || layers.anySatisfy(layer -> layer.air().isEmpty()
+                        && layer.material().vapourResistanceFactor().isEmpty())) {
+            return Lists.immutable.empty();
+        }
+        double inside = slowsAs(layers.take(wall));
+        double outside = slowsAs(layers.drop(wall + 1));
+        return Math.min(inside, outside) > TIGHT
+                ? Lists.immutable.of(new Shut(assembly, inside, outside))
+                : Lists.immutable.empty();
+    }
+
+    /** m of still air; added without what a compensated sum makes of an infinity, no number. */
+    private static double slowsAs(ImmutableList<Layer> layers) {
+        return layers.castToList().stream().mapToDouble(Layering::slowsAs).reduce(0, Double::sum);
     }
 
     /** m of still air. */

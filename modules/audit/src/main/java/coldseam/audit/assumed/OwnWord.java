@@ -8,12 +8,18 @@ import coldseam.conduction.Region;
 import coldseam.envelope.Limits;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the house file decides for itself: limits, values and drawings of its own. */
 public final class OwnWord {
+
+    private static final Pattern DEMAND =
+            Pattern.compile("\\b(passive|(low|zero|plus)[ -]energy)\\b", Pattern.CASE_INSENSITIVE);
 
     /** Limits that are laxer than the defaults. */
     public static final Assumption<Limit> RELAXED = audit -> {
@@ -64,6 +70,17 @@ public final class OwnWord {
                                     .isPresent())
                             .sumOfInt(sheet -> sheet.places().size())))
             .select(own -> own.length() > 0 || own.points() > 0 || own.corners() > 0);
+
+    /** Texts over the verdict that call the house by what is asked of its heat demand, which no audit of seams judges. */
+    public static final Assumption<String> CALLED = audit -> Lists.immutable
+            .fromStream(Stream.concat(
+                    Stream.of(audit.house().name()),
+                    Stream.of(
+                                    audit.house().submittal().address(),
+                                    audit.house().submittal().client(),
+                                    audit.house().submittal().revision())
+                            .flatMap(Optional::stream)))
+            .select(text -> DEMAND.matcher(text).find());
 
     private OwnWord() {}
 

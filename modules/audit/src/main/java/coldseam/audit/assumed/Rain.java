@@ -51,6 +51,12 @@ public final class Rain {
     /** m² that a drain of usual size serves (common practice, no source). */
     public static final double DRAINED = 150;
 
+    /** mm/d, of a heating season: seldom is one drier (common practice, no source). */
+    private static final double DRIZZLE = 1;
+
+    /** W·d/(m²·K·mm); less takes a sheet over the boards, and joints that let hardly any rain in (ISO 6946 annex F, from memory). */
+    private static final double TAKES = 0.02;
+
     /** How details call what the ground lies below the floor's top. */
     private static final String PLINTH = "plinth";
 
@@ -58,6 +64,12 @@ public final class Rain {
 
     /** m, within which heights are one. */
     private static final double NEARLY = 0.01;
+
+    /** Those with boards over what keeps out water, that less rain is said to cool than there usually falls, or runs under them. */
+    public static final Assumption<Assembly> LITTLE_RAIN = audit -> OfHouse.assemblies(audit, surface -> true)
+            .select(assembly -> assembly.rain()
+                    .filter(rain -> rain.precipitation() < DRIZZLE || rain.factor() < TAKES)
+                    .isPresent());
 
     /** Flat roofs and decks of which no layer is cut to falls, or by next to nothing. */
     public static final Assumption<Surface> NO_FALLS = audit -> OfHouse.surfaces(

@@ -2,6 +2,7 @@ package coldseam.audit.assumed;
 
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
+import coldseam.audit.JunctionRow;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -9,6 +10,7 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Edge;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -46,6 +48,13 @@ public final class WindowsAndDoors {
     /** m, of a sill over the floor of its light well; leaves and snow lie as high (common practice, no source). */
     public static final double OVER_WELL = 0.1;
 
+    /** The length of a detail that covers a frame's face. */
+    private static final String LAP = "lap";
+
+    /** What a source says of glass that does not stand upright (our own definition). */
+    private static final Pattern ASLANT =
+            Pattern.compile("slope|sloping|aslant|inclin|pitch|horizontal|level|°", Pattern.CASE_INSENSITIVE);
+
     /** Kinds of opening of which the house has none, of doors those by which one comes in: hatches and doors to decks are others. */
     public static final Assumption<NoOpening> OPENINGS = audit -> Lists.immutable
             .with(Opening.Kind.values())
@@ -55,7 +64,7 @@ public final class WindowsAndDoors {
                     && (none.kind() == Opening.Kind.WINDOW
                             || audit.house().openings().anySatisfy(opening -> isWayIn(audit, opening))));
 
-    /** Those that, or whose frames, lose less than the best that are usual; not a hatch, whose lid is as thick as one makes it. */
+    /** Those that, or whose frames, lose less than the best that are usual; not a hatch indoors, whose lid is as thick as one makes it. */
     public static final Assumption<Opening> BETTER_THAN_BEST =
             audit -> audit.house().openings().select(opening -> least(opening) < BEST && !isHatch(audit, opening));
 
@@ -73,6 +82,20 @@ public final class WindowsAndDoors {
     /** Those whose frame or spacer is said to be slimmer, or to lose less, than those there usually are. */
     public static final Assumption<Opening> SLIM_FRAME = those(opening ->
             opening.rating().match(whole -> false, it -> it.frameWidth() < SLIM || it.edge() < BEST_EDGE));
+
+    /** Those in slopes and flat roofs whose U nobody says to be that of the slope: declared U are of glass upright (EN 673, from memory). */
+    public static final Assumption<Opening> UPRIGHT = audit -> OfHouse.surfaces(
+                    audit, surface -> surface.use() == Body.Use.ROOF || surface.use() == Body.Use.TERRACE)
+            .flatCollect(roof -> audit.house().openings().select(roof::holds))
+            .select(opening -> opening.kind() == Opening.Kind.WINDOW
+                    && opening.rating()
+                            .source()
+                            .filter(text -> ASLANT.matcher(text).find())
+                            .isEmpty());
+
+    /** Those before whose glass boards lie: their seams' laps are longer than the house says that the frame is wide. */
+    public static final Assumption<Lapped> LAPPED_GLASS =
+            audit -> audit.junctions().flatCollect(WindowsAndDoors::lapped).distinct();
 
     /** How few windows there are for so much floor; empty where there are enough of them, or none at all. */
     public static final Assumption<Dark> DARK = audit -> {
@@ -129,6 +152,28 @@ public final class WindowsAndDoors {
     private WindowsAndDoors() {}
 
     /**
+     * An opening whose frame a detail covers.
+     *
+     * @param lap m, that the insulation covers
+     * @param frame m, the width of the frame
+     */
+    public record Lapped(Opening opening, double lap, double frame) {}
+
+    private static ImmutableList<Lapped> lapped(JunctionRow row) {
+        return Lists.immutable
+                .fromStream(row.edge().opening().stream())
+                .flatCollect(opening -> Lists.immutable
+                        .fromStream(row.sheet().stream())
+                        .flatCollect(sheet -> sheet.result().detail().parameters())
+                        .select(parameter -> parameter.name().equals(LAP))
+                        .collect(parameter -> new Lapped(
+                                opening,
+                                parameter.value(),
+                                opening.rating().match(whole -> Double.POSITIVE_INFINITY, Opening.Glazed::frameWidth))))
+                .select(each -> each.lap() > each.frame());
+    }
+
+    /**
      * A kind of opening that is missing.
      *
      * @param other whether there are some by which nobody comes in
@@ -159,7 +204,9 @@ public final class WindowsAndDoors {
         return opening.kind() == Opening.Kind.DOOR
                 && audit.shell()
                         .surfaces()
-                        .anySatisfy(surface -> surface.use() != Body.Use.WALL && surface.holds(opening));
+                        .anySatisfy(surface -> surface.use() != Body.Use.WALL
+                                && !surface.faces(Exposure.Kind.OUTDOORS)
+                                && surface.holds(opening));
     }
 
     /** W/(m²·K), of the whole or of its frame. */

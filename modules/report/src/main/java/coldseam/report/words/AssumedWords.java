@@ -5,6 +5,9 @@ import static coldseam.files.quantity.Dimension.CONDUCTIVITY;
 import static coldseam.files.quantity.Dimension.DEGREE_DAYS;
 import static coldseam.files.quantity.Dimension.LENGTH;
 import static coldseam.files.quantity.Dimension.LINEAR_TRANSMITTANCE;
+import static coldseam.files.quantity.Dimension.MASS_PER_AREA;
+import static coldseam.files.quantity.Dimension.PRECIPITATION;
+import static coldseam.files.quantity.Dimension.RAIN_FACTOR;
 import static coldseam.files.quantity.Dimension.RATIO;
 import static coldseam.files.quantity.Dimension.RESISTANCE;
 import static coldseam.files.quantity.Dimension.SHARE;
@@ -56,6 +59,9 @@ import org.eclipse.collections.api.list.MutableList;
 record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, ImmutableList<String>> parts) {
 
     private static final ImmutableList<AssumedWords<?>> ALL = Lists.immutable.of(
+            each(
+                    OwnWord.CALLED,
+                    (text, say) -> "what \"" + text + "\" promises (neither heat demand nor airtightness is judged)"),
             each(
                     Neighbours.BESIDE_HEATED,
                     (heated, say) -> say.say(heated.area(), AREA) + " beside heated neighbours ("
@@ -166,6 +172,18 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.SEAMED,
                     (seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
                             + seamed.surface().name() + "\" hold standing water (falls of 3° or more are usual)"),
+            each(
+                    Rain.LITTLE_RAIN,
+                    (assembly, say) -> "that \"" + assembly.name() + "\" is cooled by no more rain than "
+                            + say.say(assembly.rain().orElseThrow().precipitation(), PRECIPITATION) + ", at "
+                            + say.say(assembly.rain().orElseThrow().factor(), RAIN_FACTOR)),
+            each(
+                    Layering.LOOSE,
+                    (loose, say) -> "that neither water nor wind lifts " + layer(loose.board(), say) + " of \""
+                            + loose.assembly().name() + "\", over what keeps out water ("
+                            + (loose.weight() > 0 ? say.say(loose.weight(), MASS_PER_AREA) + " lie" : "nothing lies")
+                            + " on it, "
+                            + say.rule(Layering.BALLAST, MASS_PER_AREA, SI) + " are usual)"),
             each(
                     Rain.LOW_PITCH,
                     (low, say) -> "that " + layer(low.tiles(), say) + " on \""
@@ -299,6 +317,16 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     openings.collectDouble(WindowsAndDoors::least)
                                             .min(),
                                     TRANSMITTANCE)),
+            all(
+                    WindowsAndDoors.UPRIGHT,
+                    (openings, say) -> "that the U of " + quoted(openings, Opening::name)
+                            + (openings.size() == 1 ? " is that of its slope" : " are those of their slopes")
+                            + ", where glass loses more than upright, as U are declared (EN 673)"),
+            each(
+                    WindowsAndDoors.LAPPED_GLASS,
+                    (lapped, say) -> "that no board lies before the glass of \""
+                            + lapped.opening().name() + "\" (a lap of " + say.say(lapped.lap(), THICKNESS)
+                            + " on a frame of " + say.say(lapped.frame(), THICKNESS) + ")"),
             each(
                     WindowsAndDoors.HIGH_SILL,
                     (door, say) -> "that the door \"" + door.name() + "\" has its sill " + say.say(door.sill(), LENGTH)
@@ -450,10 +478,18 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Layering.SHUT,
                     (shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
                             + (Double.isInfinite(shut.outside())
-                                    ? "lets no vapour through"
-                                    : "slows vapour as " + say.say(shut.outside(), LENGTH) + " of air do")
-                            + ", its inside as " + say.say(shut.inside(), LENGTH)
+                                    ? "lets no vapour through, its inside slows it like air of "
+                                    : "slows vapour as " + say.say(shut.outside(), LENGTH)
+                                            + " of air do, its inside as ")
+                            + say.say(shut.inside(), LENGTH)
                             + " (no climate is given to judge it by)"),
+            each(
+                    Layering.BAGGED,
+                    (bagged, say) ->
+                            "that the masonry of \"" + bagged.assembly().name()
+                                    + "\" is dry when it is shut in: what lies inside it slows vapour as "
+                                    + AssumedWords.slows(bagged.inside(), say) + ", what lies outside as "
+                                    + AssumedWords.slows(bagged.outside(), say)),
             each(
                     Layering.METAL,
                     (bridged, say) -> "that "
@@ -529,6 +565,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
 
     private static String layer(Layer layer, Phrases say) {
         return say.say(layer.thickness(), THICKNESS) + " of " + layer.material().name();
+    }
+
+    private static String slows(double air, Phrases say) {
+        return Double.isInfinite(air) ? "metal and glass do" : say.say(air, LENGTH) + " of air do";
     }
 
     private static String lies(Surface before) {
