@@ -28,7 +28,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param inside m, where its inner face lies: zero but for a second band whose inner face is out of line with the first's
  * @param outside m, where its outer face lies
  * @param solvedOutside m, where the outer face of what is solved lies
- * @param rsi m²·K/W
+ * @param flow direction in which heat leaves
  * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
  * @param resistance m²·K/W, of what is solved, without surfaces
  * @param exposure what it faces
@@ -40,7 +40,7 @@ public record Band(
         double inside,
         double outside,
         double solvedOutside,
-        double rsi,
+        HeatFlow flow,
         double rse,
         double resistance,
         Exposure exposure,
@@ -164,7 +164,7 @@ public record Band(
                 0,
                 inside,
                 solvedTo,
-                stack.interiorSurfaceResistance(),
+                flow,
                 stack.exteriorSurfaceResistance(),
                 resistance,
                 exposure,
@@ -220,7 +220,7 @@ public record Band(
                         inside + metres,
                         outside + metres,
                         solvedOutside + metres,
-                        rsi,
+                        flow,
                         rse,
                         resistance,
                         exposure,
@@ -229,7 +229,7 @@ public record Band(
 
     /** The same layers where a floor of joists bears in them, or of none. */
     Band bearing(boolean ofJoists) {
-        return new Band(name, strata, inside, outside, solvedOutside, rsi, rse, resistance, exposure, ofJoists);
+        return new Band(name, strata, inside, outside, solvedOutside, flow, rse, resistance, exposure, ofJoists);
     }
 
     /** m, of all layers. */
@@ -237,9 +237,14 @@ public record Band(
         return outside - inside;
     }
 
+    /** Rsi, m²·K/W. */
+    public double rsi() {
+        return flow.interiorSurfaceResistance();
+    }
+
     /** U of what is solved, W/(m²·K). */
     public double transmittance() {
-        return 1 / (rsi + resistance + rse);
+        return 1 / (rsi() + resistance + rse);
     }
 
     /**
@@ -247,8 +252,7 @@ public record Band(
      * roofs and decks the sheet's own face, from which upstands are measured.
      */
     double outerFace() {
-        boolean rainedOn = rsi == HeatFlow.UPWARDS.interiorSurfaceResistance();
-        return ventilated() || rainedOn ? outside : solvedOutside;
+        return ventilated() || flow == HeatFlow.UPWARDS ? outside : solvedOutside;
     }
 
     /** Whether heat leaves to a ventilated air layer. */
