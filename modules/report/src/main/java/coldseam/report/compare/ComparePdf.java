@@ -85,10 +85,16 @@ public final class ComparePdf {
         }
         chosen();
         flow.space(6);
-        flow.add(Blocks.drawing(
-                PICTURE,
-                "The front of cost against heat loss; the tables have its numbers.",
-                (canvas, box) -> new FrontDrawing(comparison, units).draw(canvas, box)));
+        if (comparison.priced()) {
+            flow.add(Blocks.drawing(
+                    PICTURE,
+                    "The front of cost against heat loss; the tables have its numbers.",
+                    (canvas, box) -> new FrontDrawing(comparison, units).draw(canvas, box)));
+        } else {
+            // Without costs the picture is one column of marks.
+            flow.heading("Each option alone");
+            inShort();
+        }
         flow.space(4);
         answers();
         flow.space(4);
@@ -145,12 +151,18 @@ public final class ComparePdf {
                 Lists.immutable.of(first).newWithAll(Lists.immutable.of(others).collect(Table.Cell::of))));
     }
 
-    private void alone() {
-        flow.sectionHere("Each option alone", 160);
+    private void inShort() {
         comparison
                 .alternatives()
                 .forEach(each -> flow.add(Blocks.item("–", Rich.trade(words.brief(each)), Style.BODY)));
-        flow.space(6);
+    }
+
+    private void alone() {
+        flow.sectionHere("Each option alone", 160);
+        if (comparison.priced()) {
+            inShort();
+            flow.space(6);
+        }
         flow.body(
                 "Against the house as described, all else left as it is. Where the intervals cannot tell, an option is as good,"
                         + " not better. ● on the front: some set that is worth knowing has it.");
