@@ -150,7 +150,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         connections(detail.connections());
         list("How it fails", detail.failures(), false);
         list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
-        list("Upkeep", UpkeepWords.of(detail, Upkeep.of(detail)), false);
+        list(UpkeepWords.HEADING, UpkeepWords.of(detail, Upkeep.of(detail)), false);
         list("Cautions", detail.cautions(), false);
     }
 

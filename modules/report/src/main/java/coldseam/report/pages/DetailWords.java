@@ -122,7 +122,7 @@ final class DetailWords {
                 told(detail.photographs().collect(Photograph::shows), print),
                 false,
                 Style.BODY);
-        list(out, "Upkeep", told(upkeep, print), false, Style.BODY);
+        list(out, UpkeepWords.HEADING, told(upkeep, print), false, Style.BODY);
         list(out, "Cautions", told(detail.cautions(), print), false, Style.BODY);
         list(out, "Simplified in the drawing", told(notes, print), false, Style.BODY);
         return out.toImmutable();

@@ -17,6 +17,12 @@ public final class UpkeepPages {
         ImmutableList<UpkeepItem> items = page.audit().upkeep();
         Flow flow = page.flow();
         flow.section("Upkeep");
+        if (items.isEmpty()) {
+            flow.body(
+                    "Nothing that is drawn lies in the open and asks to be looked after while nobody opens it. Of seams without"
+                            + " a chosen detail nothing is said. " + UpkeepWords.SOURCE);
+            return;
+        }
         flow.body(
                 "What the owner looks after, by the layers in sight and by the details that are chosen; what is not named lies"
                         + " covered and asks for nothing while nobody opens it. Of seams without a chosen detail nothing is said. "

@@ -9,6 +9,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** What is said of upkeep. */
 public final class UpkeepWords {
 
+    /** Over what a detail asks for, with whose word it is. */
+    public static final String HEADING = "Upkeep (common practice, no source)";
+
     /** Whose word it is. */
     public static final String SOURCE =
             "Common practice, no source; what the makers of the parts and the local code ask for goes before it.";
