@@ -1,6 +1,7 @@
 package coldseam.junctions.atlas;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
@@ -85,8 +86,8 @@ public record Sweep(JunctionSetup setup, Which which, String origin) {
     }
 
     /**
-     * The junction with so much insulation, m; empty where nothing would be left of a surface. Boards inside grow into the room:
-     * what carries stays where it stands on the other surface.
+     * The junction with so much insulation, m; empty where nothing would be left of a surface. Boards inside a wall grow into the
+     * room: what carries stays where it stands on the other wall.
      */
     public Optional<JunctionSetup> at(double thickness) {
         return InsulationThickness.with(changed(), thickness).map(assembly -> {
@@ -94,7 +95,9 @@ public record Sweep(JunctionSetup setup, Which which, String origin) {
                     which == Which.SECOND ? setup.first() : assembly,
                     which == Which.FIRST ? setup.second() : Optional.of(assembly));
             KindForm form = setup.kind().form();
-            boolean goOn = form.twoSurfaces() && form.meeting() == KindForm.Meeting.END_TO_END;
+            boolean goOn = form.twoSurfaces()
+                    && form.meeting() == KindForm.Meeting.END_TO_END
+                    && setup.kind().faces().allSatisfy(BridgeKind.Facing.SIDE::equals);
             double inwards = insideStructure(assembly) - insideStructure(changed());
             return goOn && which != Which.BOTH
                     ? changed.stepped(setup.innerStep() + (which == Which.FIRST ? inwards : -inwards))

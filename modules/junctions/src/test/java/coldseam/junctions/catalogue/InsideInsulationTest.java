@@ -37,11 +37,23 @@ final class InsideInsulationTest {
     private static final ImmutableMap<String, ImmutableList<String>> ORDER = Maps.immutable
             .of(
                     "jamb",
-                    Lists.immutable.of("jamb-inner-bare-reveal", "jamb-reveal-lined", "jamb-flush-lapped"),
+                    Lists.immutable.of(
+                            "jamb-inner-bare-reveal",
+                            "jamb-reveal-lined",
+                            "jamb-inner-boards-over-the-buck",
+                            "jamb-flush-lapped"),
                     "head",
-                    Lists.immutable.of("head-inner-bare", "head-reveal-lined", "head-flush-lapped"),
+                    Lists.immutable.of(
+                            "head-inner-bare",
+                            "head-reveal-lined",
+                            "head-inner-boards-over-the-buck",
+                            "head-flush-lapped"),
                     "sill",
-                    Lists.immutable.of("sill-inner-bare", "sill-reveal-lined", "sill-flush-lapped"),
+                    Lists.immutable.of(
+                            "sill-inner-bare",
+                            "sill-reveal-lined",
+                            "sill-inner-boards-over-the-buck",
+                            "sill-flush-lapped"),
                     "party wall",
                     Lists.immutable.of("party-wall-insulation-stops", "party-wall-return-strip", "party-wall-lined"))
             // A slab stays a weak spot there: nothing passes its edge indoors, as boards do between joists.
