@@ -38,6 +38,15 @@ public record Opening(
 
     /** Another in its place. */
     Opening with(Rating others, double itsDepth, OptionalDouble itsSetBack) {
+        return with(others, itsDepth, itsSetBack, lintel);
+    }
+
+    /** The same under a lintel. */
+    public Opening under(Optional<Lintel> one) {
+        return with(rating, frameDepth, setBack, one);
+    }
+
+    private Opening with(Rating others, double itsDepth, OptionalDouble itsSetBack, Optional<Lintel> itsLintel) {
         return new Opening(
                 name,
                 kind,
@@ -51,25 +60,7 @@ public record Opening(
                 itsSetBack,
                 shutterBox,
                 lightWell,
-                lintel);
-    }
-
-    /** The same under a lintel. */
-    public Opening under(Optional<Lintel> one) {
-        return new Opening(
-                name,
-                kind,
-                surface,
-                width,
-                height,
-                left,
-                sill,
-                rating,
-                frameDepth,
-                setBack,
-                shutterBox,
-                lightWell,
-                one);
+                itsLintel);
     }
 
     /** The same, of which nobody says where its values are declared. */

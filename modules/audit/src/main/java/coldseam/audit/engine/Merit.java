@@ -16,10 +16,10 @@ import java.util.Comparator;
  */
 final class Merit {
 
-    /** W/(m·K); what differs by less is as good: no drawing holds on site so closely. */
+    /** W/(m·K); what differs by less is as good: no drawing holds on site so closely (judgement). */
     private static final double ALIKE = 0.001;
 
-    /** W/K, of a point, of which there may be many. */
+    /** W/K, of a point, of which there may be many (judgement). */
     private static final double ALIKE_POINTS = 0.0001;
 
     private final Limits limits;

@@ -76,7 +76,7 @@ public final class SixSides {
     /** What the heated floor area is, since other trades count other ones. */
     private static String floors(Body body) {
         return "The heated floor area is that of every heated storey between the inner faces of its outer walls, with inner walls,"
-                + " stairs and what is low under a slope. A treated floor area leaves those out, and is to be reckoned apart."
+                + " stairs and what is low under a slope. A floor area that leaves those out is to be reckoned apart."
                 + (body instanceof Body.Storeys storeys && storeys.wings().notEmpty()
                         ? " Where a wing's footprint ends at the house's and does not reach into it, the strip that the wall between"
                                 + " them would stand on is left out; the inner areas of floors on the ground, under Areas, have it."

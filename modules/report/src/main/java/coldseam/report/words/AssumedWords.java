@@ -321,7 +321,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     WindowsAndDoors.UPRIGHT,
                     (openings, say) -> "that the U of " + quoted(openings, Opening::name)
                             + (openings.size() == 1 ? " is that of its slope" : " are those of their slopes")
-                            + ", where glass loses more than upright, as U are declared (EN 673)"),
+                            + ", where glass loses more than upright, as U are declared (EN 673, from memory)"),
             each(
                     WindowsAndDoors.LAPPED_GLASS,
                     (lapped, say) -> "that no board lies before the glass of \""
