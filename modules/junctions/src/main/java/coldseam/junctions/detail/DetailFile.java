@@ -43,7 +43,7 @@ public final class DetailFile {
                 text.connections().byControl(),
                 text.failures(),
                 text.photographs(),
-                text.cautions(),
+                Cautions.told(text.cautions()),
                 file.cost().stream()
                         .mapToObj(amount -> new Cost(amount, per(file), "", "the detail's own file"))
                         .findFirst(),
