@@ -14,7 +14,6 @@ import coldseam.junctions.language.Keys;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Measured;
 import coldseam.junctions.language.Statement;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,6 +42,9 @@ final class BandDrawingReader extends TermsReader {
 
     /** Which layers of a role end somewhere: the nth from the inside, or the outermost, or all. */
     private static final Pattern WHICH = Pattern.compile("(innermost|outermost) (.+)|(.+?)(?: ([1-9][0-9]?))?");
+
+    /** What a part calls the two ranges of whatever kind draws it. */
+    private static final Pattern AXIS = Pattern.compile("^(?:across|along)$|\\b(?:across|along)(?=\\.[a-z])");
 
     /** What may be said of one kind of build only. */
     private static final ImmutableSet<String> PAINTS = Sets.immutable.of("band", "block", "shape", "strip", "clear");
@@ -168,21 +170,29 @@ final class BandDrawingReader extends TermsReader {
                     "draw anything else as a block"));
             return Lists.immutable.empty();
         }
-        return SharedParts.statements(name.get().value()).collect(this::inAxes);
+        return SharedParts.statements(name.get().value()).collect(this::inAxes).flatCollect(this::parts);
     }
 
-    /** A part's statement with this kind's names of its ranges for {@code across} and {@code along}. */
-    private SourceNode inAxes(SourceNode statement) {
-        if (!(statement instanceof SourceNode.Mapping mapping)) {
-            return statement;
+    /** A part with this kind's names for {@code across} and {@code along}: of its ranges, and before a dot of its bands. */
+    private SourceNode inAxes(SourceNode node) {
+        if (node instanceof SourceNode.Mapping mapping) {
+            return new SourceNode.Mapping(
+                    mapping.place(),
+                    mapping.entries()
+                            .collect(each ->
+                                    new SourceNode.Entry(inAxes(each.key()), each.place(), inAxes(each.value()))));
         }
-        Map<String, String> axes =
-                Map.of("across", kind.axes().getFirst(), "along", kind.axes().getLast());
-        return new SourceNode.Mapping(
-                mapping.place(),
-                mapping.entries()
-                        .collect(each -> new SourceNode.Entry(
-                                axes.getOrDefault(each.key(), each.key()), each.place(), each.value())));
+        if (node instanceof SourceNode.Sequence list) {
+            return new SourceNode.Sequence(list.place(), list.items().collect(this::inAxes));
+        }
+        SourceNode.Scalar scalar = (SourceNode.Scalar) node;
+        return new SourceNode.Scalar(scalar.place(), scalar.kind(), inAxes(scalar.text()));
+    }
+
+    private String inAxes(String text) {
+        ImmutableList<String> axes = kind.axes();
+        return AXIS.matcher(text)
+                .replaceAll(found -> found.group().equals("across") ? axes.getFirst() : axes.getLast());
     }
 
     private Optional<Statement> statement(SourceNode node) {

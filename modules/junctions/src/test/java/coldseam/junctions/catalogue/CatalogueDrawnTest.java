@@ -33,6 +33,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -102,6 +103,15 @@ final class CatalogueDrawnTest {
     /** m, of what a detail's file gives between its parameters and its order. */
     private static final Pattern SIZE = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) (mm|m)\\b");
 
+    private static final Pattern PART = Pattern.compile("(?m)^  - part: (.+)$");
+
+    /** A drawing with what stands in the files of its parts, each called as its part. */
+    private static String withParts(String drawing) {
+        return PART.matcher(drawing)
+                .replaceAll(part -> Matcher.quoteReplacement(withParts(new ResourceFolder("/parts/")
+                        .text(part.group(1).replace(' ', '-').replace("'", "") + ".yaml"))));
+    }
+
     /** A lap, an upstand or a height over the ground is as long in the text as in the drawing, or a parameter of it. */
     @Test
     void lengthsThatAreToldAreInTheDrawing() {
@@ -111,8 +121,8 @@ final class CatalogueDrawnTest {
         for (Detail detail : CatalogueFile.builtIn().junctions()) {
             String file = files.text(detail.id() + ".yaml");
             int parameters = file.indexOf("\nparameters:");
-            String drawing =
-                    file.substring(parameters < 0 ? file.indexOf("\ndrawing:") : parameters, file.indexOf("\norder:"));
+            String drawing = withParts(
+                    file.substring(parameters < 0 ? file.indexOf("\ndrawing:") : parameters, file.indexOf("\norder:")));
             boolean ground = drawing.contains("- ground:");
             MutableList<Double> sizes = Lists.mutable.empty();
             SIZE.matcher(drawing)
