@@ -1,12 +1,15 @@
 package coldseam.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -33,6 +36,45 @@ class AtomicFilesTest {
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(1, files.count());
         }
+    }
+
+    @Test
+    void throughALinkTheFileIsWrittenThatItLeadsTo(@TempDir Path folder) throws IOException {
+        Path there = Files.writeString(folder.resolve("there.pdf"), "old");
+        Path link = Files.createSymbolicLink(folder.resolve("link.pdf"), Path.of("there.pdf"));
+        AtomicFiles.write(link, "new");
+        assertTrue(Files.isSymbolicLink(link));
+        assertEquals("new", Files.readString(there));
+        Path toNothing = Files.createSymbolicLink(folder.resolve("to-nothing.pdf"), Path.of("more/not-yet.pdf"));
+        AtomicFiles.write(toNothing, "first");
+        assertTrue(Files.isSymbolicLink(toNothing));
+        assertEquals("first", Files.readString(folder.resolve("more/not-yet.pdf")));
+        Path round = Files.createSymbolicLink(folder.resolve("round.pdf"), Path.of("round.pdf"));
+        assertThrows(IOException.class, () -> AtomicFiles.write(round, "text"));
+    }
+
+    @Test
+    void aPipeStaysOneAndTakesTheBytes(@TempDir Path folder) throws Exception {
+        Path pipe = folder.resolve("pipe");
+        try {
+            assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+        } catch (IOException noSuchProgram) {
+            assumeTrue(false, "no program that makes a pipe");
+        }
+        CompletableFuture<String> read = CompletableFuture.supplyAsync(() -> said(pipe));
+        AtomicFiles.write(pipe, "all of it");
+        assertFalse(Files.isRegularFile(pipe), "a file has taken its place");
+        assertEquals("all of it", read.get(HANGS_SECONDS, TimeUnit.SECONDS));
+    }
+
+    /** The longest name that most file systems have, bytes. */
+    private static final int LONGEST_NAME = 255;
+
+    @Test
+    void theLongestNameIsWritten(@TempDir Path folder) throws IOException {
+        Path target = folder.resolve("a".repeat(LONGEST_NAME - ".csv".length()) + ".csv");
+        AtomicFiles.write(target, "seams");
+        assertEquals("seams", Files.readString(target));
     }
 
     /** Bytes; enough for a write to take some time. */
