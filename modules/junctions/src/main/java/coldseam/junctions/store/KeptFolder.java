@@ -146,7 +146,9 @@ public final class KeptFolder {
             return;
         }
         try {
-            AtomicFiles.write(entry(name), content);
+            if (!kept(entry(name), content)) {
+                return;
+            }
             added++;
             if (limit < Long.MAX_VALUE) {
                 held = held < 0 ? size(files()) : held + content.length;
@@ -156,6 +158,22 @@ public final class KeptFolder {
             }
         } catch (IOException full) {
             trouble = Optional.of(full);
+        }
+    }
+
+    /**
+     * Whether an entry was written. What another run has kept meanwhile, and holds open on a system that forbids to replace it, is
+     * the same.
+     */
+    private static boolean kept(Path entry, byte[] content) throws IOException {
+        try {
+            AtomicFiles.write(entry, content);
+            return true;
+        } catch (IOException failed) {
+            if (Files.isRegularFile(entry)) {
+                return false;
+            }
+            throw failed;
         }
     }
 
