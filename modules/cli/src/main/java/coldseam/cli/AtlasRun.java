@@ -3,7 +3,6 @@ package coldseam.cli;
 import coldseam.audit.house.ToolVersion;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.atlas.Atlas;
@@ -67,10 +66,15 @@ final class AtlasRun {
         } finally {
             bar.close();
         }
-        AtomicFiles.write(csv, AtlasCsv.write(curves, units));
-        AtomicFiles.write(pdf, AtlasPdf.bytes(curves, origin(), units, paper, "coldseam " + ToolVersion.read()));
         say(curves);
-        terminal.written(Lists.immutable.of(csv, pdf));
+        Outputs.write(
+                terminal,
+                Lists.immutable.of(
+                        new Outputs.Document(csv, () -> Told.bytes(AtlasCsv.write(curves, units))),
+                        new Outputs.Document(
+                                pdf,
+                                () -> AtlasPdf.bytes(
+                                        curves, origin(), units, paper, "coldseam " + ToolVersion.read()))));
     }
 
     private String origin() {

@@ -2,12 +2,11 @@ package coldseam.cli;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
-import coldseam.files.AtomicFiles;
 import coldseam.junctions.Keeping;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
-import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -61,12 +60,15 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         MutableList<Path> written = Lists.mutable.of(output);
         json.ifPresent(written::add);
         csv.ifPresent(path -> {
-            for (AuditCsv table : AuditCsv.values()) {
-                written.add(beside(path, table));
+            // A folder is refused by its own name; the top one has no name that others could stand beside.
+            if (Files.isDirectory(path)) {
+                written.add(path);
+            } else {
+                Lists.immutable.of(AuditCsv.values()).forEach(table -> written.add(beside(path, table)));
             }
         });
         Outputs.refuse(options.house, written.toImmutable());
@@ -78,10 +80,9 @@ final class AuditCommand implements Callable<Integer> {
         // First, so that what was found is told though a file cannot be written.
         terminal.lines(told.lines());
         terminal.out().println();
-        for (int i = 0; i < written.size(); i++) {
-            AtomicFiles.write(written.get(i), told.documents().get(i));
-        }
-        terminal.written(written);
+        Outputs.write(
+                terminal,
+                written.zip(told.documents()).collect(each -> new Outputs.Document(each.getOne(), each::getTwo)));
         options.say(timings, terminal);
         return told.code();
     }

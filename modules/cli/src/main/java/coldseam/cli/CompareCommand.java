@@ -3,7 +3,6 @@ package coldseam.cli;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.Retrofit;
-import coldseam.files.AtomicFiles;
 import coldseam.options.Comparer;
 import coldseam.options.Comparison;
 import coldseam.options.Renovation;
@@ -15,7 +14,6 @@ import coldseam.report.compare.ComparePdf;
 import coldseam.report.compare.CompareSvg;
 import coldseam.report.compare.RenovationJson;
 import coldseam.report.compare.RenovationPdf;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -110,13 +108,13 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         MutableList<Path> written = Lists.mutable.empty();
         Lists.immutable.of(output, svg, csv, json).forEach(each -> each.ifPresent(written::add));
         Outputs.refuse(
                 Lists.immutable.of(options.house).newWithAll(after.stream().toList()), written.toImmutable());
         if (after.isPresent()) {
-            return becomes(after.get(), written);
+            return becomes(after.get());
         }
         if (!order.isEmpty()) {
             throw new RefusedException(Lists.immutable.of(
@@ -129,15 +127,15 @@ final class CompareCommand implements Callable<Integer> {
             return Comparer.compare(ready, wish, progress, () -> false);
         });
         terminal.lines(CompareText.of(comparison, options.units()));
-        write(output, () -> ComparePdf.bytes(comparison, options.units(), pages.paper));
-        write(svg, () -> Told.bytes(CompareSvg.text(comparison, options.units())));
-        write(csv, () -> Told.bytes(CompareCsv.text(comparison, options.units())));
-        write(json, () -> Told.bytes(CompareJson.text(comparison)));
-        say(written);
+        write(
+                () -> ComparePdf.bytes(comparison, options.units(), pages.paper),
+                () -> CompareSvg.text(comparison, options.units()),
+                () -> CompareCsv.text(comparison, options.units()),
+                () -> CompareJson.text(comparison));
         return Exit.of(comparison.described()).code();
     }
 
-    private Integer becomes(Path second, MutableList<Path> written) throws IOException {
+    private Integer becomes(Path second) {
         if (budget != null || heatLoss != null || energy != null) {
             throw new RefusedException(Lists.immutable.of(
                     "--budget, --heat-loss and --energy are about the alternatives of one house; leave them out, or the"
@@ -149,25 +147,25 @@ final class CompareCommand implements Callable<Integer> {
             return Stages.compare(before, later, ordered(before, later), progress);
         });
         terminal.lines(RenovationText.of(renovation, options.units()));
-        write(output, () -> RenovationPdf.bytes(renovation, options.units(), pages.paper));
-        write(svg, () -> Told.bytes(CompareSvg.text(renovation, options.units())));
-        write(csv, () -> Told.bytes(RenovationPdf.csv(renovation, options.units())));
-        write(json, () -> Told.bytes(RenovationJson.text(renovation)));
-        say(written);
+        write(
+                () -> RenovationPdf.bytes(renovation, options.units(), pages.paper),
+                () -> CompareSvg.text(renovation, options.units()),
+                () -> RenovationPdf.csv(renovation, options.units()),
+                () -> RenovationJson.text(renovation));
         return Exit.of(renovation.after()).code();
     }
 
-    private static void write(Optional<Path> file, Supplier<byte[]> content) throws IOException {
-        if (file.isPresent()) {
-            AtomicFiles.write(file.get(), content.get());
-        }
-    }
-
-    private void say(MutableList<Path> written) {
-        if (written.notEmpty()) {
+    /** Writes what was asked for. */
+    private void write(Supplier<byte[]> pdf, Supplier<String> drawing, Supplier<String> table, Supplier<String> data) {
+        MutableList<Outputs.Document> documents = Lists.mutable.empty();
+        output.ifPresent(path -> documents.add(new Outputs.Document(path, pdf)));
+        svg.ifPresent(path -> documents.add(new Outputs.Document(path, () -> Told.bytes(drawing.get()))));
+        csv.ifPresent(path -> documents.add(new Outputs.Document(path, () -> Told.bytes(table.get()))));
+        json.ifPresent(path -> documents.add(new Outputs.Document(path, () -> Told.bytes(data.get()))));
+        if (documents.notEmpty()) {
             terminal.out().println();
         }
-        terminal.written(written);
+        Outputs.write(terminal, documents);
     }
 
     /** The order that was asked for, else that of the second file. */

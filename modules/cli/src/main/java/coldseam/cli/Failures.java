@@ -82,15 +82,20 @@ final class Failures {
             return missing.getFile() + ": no such file; check the path";
         }
         if (thrown instanceof AccessDeniedException denied) {
-            return denied.getFile()
+            return place(denied)
                     + ": no right to read or write it; close it where another program has it open, or choose another"
                     + " place";
         }
         if (thrown instanceof FileSystemException failed && failed.getReason() != null) {
-            return failed.getFile() + ": " + failed.getReason()
+            return place(failed) + ": " + failed.getReason()
                     + "; check the path, the disk, and whether another program has it open";
         }
         return "a file could not be read or written: " + thrown.getMessage() + "; check the path and the disk";
+    }
+
+    /** The file that was meant: where one was to be moved into its place, that place. */
+    private static String place(FileSystemException failed) {
+        return failed.getOtherFile() == null ? failed.getFile() : failed.getOtherFile();
     }
 
     /** For options and arguments that picocli refuses. */
@@ -99,8 +104,9 @@ final class Failures {
         terminal.err()
                 .println(
                         thrown.getMessage().contains(InvalidPathException.class.getName())
-                                ? "A file's name has a letter that no name can have on this machine as it is set up; letters"
-                                        + " beyond a to z need a setting such as LC_ALL=C.UTF-8. Set it, or rename the file."
+                                ? "A file's name has a letter that no name can have on this machine as it is set up: on Windows one"
+                                        + " of ? * < > | \" or of another language than the machine's, elsewhere letters beyond"
+                                        + " a to z without a setting such as LC_ALL=C.UTF-8. Set it, or rename the file."
                                 : plainly(thrown.getMessage()));
         CommandLine command = thrown.getCommandLine();
         CommandLine.UnmatchedArgumentException.printSuggestions(thrown, terminal.err());

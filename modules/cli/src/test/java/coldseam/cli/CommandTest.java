@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
@@ -270,6 +272,54 @@ class CommandTest {
         Run over = Run.of("audit", box.toString(), "-o", box.toString());
         assertEquals(Exit.REFUSED.code(), over.code());
         assertTrue(over.err().contains("named twice"), over::err);
+        Run top =
+                Run.of("audit", box.toString(), "-o", folder.resolve("box.pdf").toString(), "--csv", "/");
+        assertEquals(Exit.REFUSED.code(), top.code(), top::err);
+        assertTrue(top.err().contains("/: is a folder"), top::err);
+    }
+
+    @Test
+    void theHouseIsNotWrittenOverByAnotherOfItsNames() throws IOException {
+        Path box = box();
+        String was = Files.readString(box);
+        Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), box);
+        Path beside = Files.createSymbolicLink(folder.resolve("beside"), folder);
+        for (Path[] both : new Path[][] {{link, box}, {box, link}, {box, beside.resolve(box.getFileName())}}) {
+            Run over = Run.of("audit", both[0].toString(), "-o", both[1].toString());
+            assertEquals(Exit.REFUSED.code(), over.code(), over::err);
+            assertTrue(over.err().contains("named twice"), over::err);
+        }
+        assertEquals(was, Files.readString(box));
+        Run capitals = Run.of(
+                "audit",
+                box.toString(),
+                "-o",
+                folder.resolve("Audit.out").toString(),
+                "--json",
+                folder.resolve("audit.OUT").toString());
+        assertEquals(Exit.REFUSED.code(), capitals.code(), capitals::err);
+        assertTrue(capitals.err().contains("by capitals alone"), capitals::err);
+    }
+
+    @Test
+    void oneDocumentThatCannotBeWrittenLosesNoOther() throws IOException {
+        Path json = folder.resolve("audit.json");
+        Path none = folder.resolve("a".repeat(300) + ".pdf");
+        Run run = Run.of("audit", box().toString(), "-o", none.toString(), "--json", json.toString());
+        assertEquals(Exit.REFUSED.code(), run.code(), run::err);
+        assertTrue(run.err().contains(none + ": "), run::err);
+        assertTrue(run.out().contains("Written: " + json), run::out);
+        assertFalse(run.out().contains("Written: " + none), run::out);
+        assertTrue(Files.size(json) > 0);
+    }
+
+    /** So Windows says that a document is open: by the name that it was to be moved from. */
+    @Test
+    void whatIsOpenElsewhereIsNamedAsItWasAskedFor() {
+        assertTrue(Failures.io(new AccessDeniedException(".1.tmp", "audit.pdf", null))
+                .startsWith("audit.pdf: no right to read or write it; close it where another program has it open"));
+        assertTrue(Failures.io(new FileSystemException(".1.tmp", "audit.pdf", "in use"))
+                .startsWith("audit.pdf: in use; "));
     }
 
     @Test
