@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import java.io.BufferedWriter;
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -8,13 +9,15 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Where the command writes: always UTF-8 whatever the locale says, and never failing because a reader closed its end.
+ * Where the command writes: UTF-8 whatever the locale says, but to a console that names letters of its own, and never failing
+ * because a reader closed its end.
  *
  * @param out for results
  * @param err for progress and faults
@@ -27,7 +30,29 @@ record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
 
     /** The process's own streams. */
     static Terminal standard() {
-        return new Terminal(utf8(System.out), utf8(System.err), System.console() != null);
+        Console console = System.console();
+        boolean watched = console != null && isTerminal(console);
+        Charset letters = watched ? letters(console.charset()) : StandardCharsets.UTF_8;
+        return new Terminal(writer(System.out, letters), writer(System.err, letters), watched);
+    }
+
+    /**
+     * The letters that a console shows: those that it names, as each of Windows does. US-ASCII is what a locale without a
+     * language names, and says nothing of the console: nearly all show UTF-8.
+     */
+    static Charset letters(Charset named) {
+        return named.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : named;
+    }
+
+    /** From JDK 22 on there may be a console though nobody watches; it is asked by name, since JDK 17 does not know the question. */
+    private static boolean isTerminal(Console console) {
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException thereIsOneOnlyWhereSomebodyWatches) {
+            return true;
+        } catch (ReflectiveOperationException unknown) {
+            return false;
+        }
     }
 
     /**
@@ -55,8 +80,13 @@ record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
         return new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), false);
     }
 
-    private static PrintWriter utf8(PrintStream stream) {
-        return new PrintWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
+    private static PrintWriter writer(PrintStream stream, Charset letters) {
+        return new PrintWriter(
+                new BufferedWriter(
+                        letters.equals(StandardCharsets.UTF_8)
+                                ? new OutputStreamWriter(stream, letters)
+                                : new Spelled(stream, letters)),
+                true);
     }
 
     /** Prints lines as they are. */
