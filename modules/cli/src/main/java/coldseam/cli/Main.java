@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import coldseam.audit.house.BuiltInWorkshop;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
@@ -12,6 +13,11 @@ public final class Main {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] arguments) {
+        if (!Files.isDirectory(Path.of(""))) {
+            System.exit(
+                    refused("The folder that this runs in has a name that this machine, as it is set up, cannot read;"
+                            + " set LC_ALL=C.UTF-8, or run it from another folder"));
+        }
         OptionalInt elsewhere = Restart.line(
                         Path.of(System.getProperty("java.home"), "bin", "java"),
                         Restart.given(List.of(arguments)),

@@ -135,6 +135,9 @@ final class Restart {
                 return Optional.empty();
             }
         }
+        if (arguments.stream().anyMatch(Restart::isForThisAlone)) {
+            return Optional.empty();
+        }
         Optional<List<String>> suiting = suiting(arguments);
         if (suiting.isEmpty()) {
             return Optional.empty();
@@ -153,6 +156,14 @@ final class Restart {
         line.addAll(List.of("-cp", jars, Main.class.getName()));
         line.addAll(arguments);
         return Optional.of(line);
+    }
+
+    /**
+     * A name with a letter that this JVM could not read would be another one in the next, and what the shell opened for this
+     * process the next has not.
+     */
+    private static boolean isForThisAlone(String argument) {
+        return argument.indexOf('\ufffd') >= 0 || argument.startsWith("/dev/fd/");
     }
 
     /** The options for what a command does; empty where it runs as well where it is. */

@@ -6,6 +6,7 @@ import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -70,10 +71,19 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
                     .of(house)
                     .newWithAll(Lists.immutable.fromStream(NAMED.matcher(Files.readString(house))
                             .results()
-                            .map(name -> house.resolveSibling(name.group()))
+                            .flatMap(name -> beside(name.group()).stream())
                             .distinct()));
         } catch (IOException gone) {
             return Lists.immutable.of(house);
+        }
+    }
+
+    /** Empty where the name is none that a file can have on this machine. */
+    private Optional<Path> beside(String name) {
+        try {
+            return Optional.of(house.resolveSibling(name));
+        } catch (InvalidPathException noName) {
+            return Optional.empty();
         }
     }
 

@@ -138,6 +138,13 @@ class RestartTest {
     }
 
     @Test
+    void whatNoOtherProcessCouldOpenRunsWhereItIs() {
+        assertTrue(line(List.of(), "check", "Stra\ufffd\ufffde.yaml").isEmpty());
+        assertTrue(line(List.of(), "check", "/dev/fd/63").isEmpty());
+        assertTrue(line(List.of(), "check", "Straße.yaml").isPresent());
+    }
+
+    @Test
     void whatWasStartedStartsNoOther() {
         List<String> line = line(List.of(), "audit").orElseThrow();
         List<String> given = line.stream().filter(each -> each.startsWith("-D")).toList();
@@ -194,6 +201,29 @@ class RestartTest {
         assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
         assertTrue(said.contains("missing.yaml"), said);
         assertFalse(said.contains("[warning]"), "the JVM finds fault with its options: " + said);
+    }
+
+    /** What is asked for by a name would be looked for, and written, in a folder that is none. */
+    @Test
+    @Tag("slow")
+    void fromAFolderWhoseNameCannotBeReadNothingIsDone() throws Exception {
+        Process process = new ProcessBuilder(
+                        JAVA.toString(),
+                        "-Duser.dir=" + folder.resolve("Stra??e"),
+                        "-cp",
+                        CLASSES,
+                        Main.class.getName(),
+                        "start",
+                        "house.yaml")
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("said.txt").toFile())
+                .start();
+        assertTrue(process.waitFor(HANGS_SECONDS, TimeUnit.SECONDS), "the run hangs");
+        String said = Files.readString(folder.resolve("said.txt"));
+        assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
+        assertTrue(said.startsWith("The folder that this runs in "), said);
+        assertFalse(Files.exists(folder.resolve("Stra??e")), "it was made");
     }
 
     /** What the command says from a jar that names the class path, with this beside it in the archive's place. */

@@ -114,7 +114,7 @@ class WatchTest {
         Path file = Files.writeString(
                 folder.resolve("box.yaml"),
                 box() + "junctions:\n- {kinds: [outside corner], detail: my corner.yaml}\n"
-                        + "corners:\n- \"later.yml\"\n- ./deep/last.json # like the first.yaml\n");
+                        + "corners:\n- \"later.yml\"\n- ./deep/last.json # like the first.yaml\n# and no\0name.yaml\n");
         Looking looking = new Looking(new ArrayList<>());
         StringWriter err = new StringWriter();
         int code =
