@@ -10,8 +10,14 @@ public interface Canvas {
     /** Points, the radius of a ring. */
     double RING = 5.2;
 
+    /** Points, the width of the line round a patch. */
+    double HAIR = 0.2;
+
     /** Fills an outline; one that crosses itself is filled where its winding is not zero. */
     void fill(ImmutableList<Spot> outline, Ink ink);
+
+    /** Fills an outline and a hair beyond it, which closes the seam to a neighbour that is drawn so, too. */
+    void patch(ImmutableList<Spot> outline, Ink ink);
 
     /** Draws lines of one kind in one go. */
     void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen);

@@ -42,7 +42,7 @@ public enum Hatch {
                 for (double x = down(box.x0(), 1); x <= box.x1() + 1; x += 1) {
                     line.add(new Spot(x, y + 2.2 * Math.sin(x * 2 * Math.PI / 8)));
                 }
-                lines.add(Lists.immutable.ofAll(line));
+                lines.add(Bends.of(Lists.immutable.ofAll(line)));
             }
             canvas.strokes(Lists.immutable.ofAll(lines), FAINT);
         }

@@ -36,6 +36,11 @@ public record Sketch(ImmutableList<Mark> marks) {
         }
 
         @Override
+        public void patch(ImmutableList<Spot> outline, Ink ink) {
+            add(new Patch(outline, ink));
+        }
+
+        @Override
         public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen) {
             add(new Stroked(lines, pen));
         }
@@ -70,6 +75,13 @@ public record Sketch(ImmutableList<Mark> marks) {
         @Override
         public void draw(Canvas canvas) {
             canvas.fill(outline, ink);
+        }
+    }
+
+    private record Patch(ImmutableList<Spot> outline, Ink ink) implements Mark {
+        @Override
+        public void draw(Canvas canvas) {
+            canvas.patch(outline, ink);
         }
     }
 

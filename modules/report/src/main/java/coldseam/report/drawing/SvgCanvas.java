@@ -35,6 +35,17 @@ public final class SvgCanvas implements Canvas {
     }
 
     @Override
+    public void patch(ImmutableList<Spot> outline, Ink ink) {
+        body.append("<path d=\"")
+                .append(path(outline))
+                .append("Z\" fill=\"")
+                .append(hex(ink))
+                .append('"')
+                .append(stroke(Pen.of(HAIR, ink)))
+                .append("/>\n");
+    }
+
+    @Override
     public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen) {
         StringBuilder path = new StringBuilder();
         lines.select(line -> line.size() > 1).forEach(line -> path.append(path(line)));

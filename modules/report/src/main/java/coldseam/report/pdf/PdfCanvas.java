@@ -96,6 +96,16 @@ final class PdfCanvas implements Canvas {
     }
 
     @Override
+    public void patch(ImmutableList<Spot> outline, Ink ink) {
+        paint(() -> {
+            use(ink);
+            use(Pen.of(HAIR, ink));
+            trace(outline);
+            stream.closeAndFillAndStroke();
+        });
+    }
+
+    @Override
     public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen wanted) {
         ImmutableList<ImmutableList<Spot>> drawn = lines.select(line -> line.size() > 1);
         if (drawn.isEmpty()) {

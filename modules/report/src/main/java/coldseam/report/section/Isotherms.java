@@ -4,6 +4,7 @@ import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.drawing.Bends;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
@@ -129,7 +130,7 @@ final class Isotherms {
     }
 
     void drawLines(Canvas canvas) {
-        drawn.forEach(d -> canvas.strokes(d.lines, d.pen));
+        drawn.forEach(d -> canvas.strokes(d.lines.collect(Bends::of), d.pen));
     }
 
     void drawLabels(Canvas canvas) {

@@ -116,9 +116,7 @@ final class Axonometry {
             Ink ink = face.environment().isPresent()
                     ? warmth.ink(mean(face))
                     : palettes.of(face.piece()).tint().tint(0.3);
-            canvas.fill(outline, ink);
-            // A hair of the same colour closes the seam between neighbours.
-            canvas.outline(outline, Pen.of(0.2, ink));
+            canvas.patch(outline, ink);
             MutableList<ImmutableList<Spot>> rims = Lists.mutable.empty();
             // Rims in the order low and high of the direction after the side's own, then of the one after.
             int[][] ends = {{0, 3}, {1, 2}, {0, 1}, {3, 2}};

@@ -16,6 +16,7 @@ class SketchTest {
         Spot c = new Spot(12, 40);
         Pen pen = Pen.of(0.7, Palette.DEEP).dashed(3, 1.5).rounded();
         canvas.fill(Lists.immutable.of(a, b, c), Palette.FROST);
+        canvas.patch(Lists.immutable.of(a, b, c), Palette.EMBER);
         canvas.clipped(Lists.immutable.of(a, b, c), () -> {
             canvas.strokes(Lists.immutable.of(Lists.immutable.of(a, b), Lists.immutable.of(b, c)), pen);
             canvas.tagged(Tag.FIGURE, "inside", () -> canvas.outline(Lists.immutable.of(a, b, c), pen));
