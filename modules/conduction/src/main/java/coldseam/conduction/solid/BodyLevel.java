@@ -29,7 +29,6 @@ final class BodyLevel {
     private final Optional<BodyBounds> bounds;
     private final int fluxes;
     private final double[][] u;
-    private final FlexibleCg warmth;
     private final Multigrid.Room room;
 
     /** How the level before hands its solution on; what else it took is given up. */
@@ -49,23 +48,8 @@ final class BodyLevel {
         int units = grid.painted.parts - 1;
         room = before.map(Before::room).orElseGet(Multigrid.Room::new);
         temperature = new TemperatureSystem3(grid);
-        warmth = new FlexibleCg(temperature.n, temperature, temperature.preconditioner(room));
         u = new double[units][];
-        double[] tolerance = new double[units];
-        double[] left = new double[temperature.n];
-        for (int r = 0; r < units; r++) {
-            int unit = r;
-            u[r] = before.map(each -> temperature.from(each.temperature, each.u[unit], each.cuts))
-                    .orElseGet(() -> new double[temperature.n]);
-            temperature.hold(r + 1, u[r]);
-            double energy = temperature.residual(r + 1, u[r], left);
-            if (bounded) {
-                tolerance[r] = before.map(each -> each.tolerance(unit, width)).orElse(FIRST * energy);
-                warmth.solve(u[r], left, tolerance[r], mostSteps);
-            } else {
-                warmth.still(u[r], left, STILL, WARM);
-            }
-        }
+        double[] tolerance = warm(before, width, mostSteps, bounded);
         if (bounded) {
             FluxSystem flux = new FluxSystem(grid);
             BodyBounds both = new BodyBounds(grid, temperature, u, flux, flows(flux, tolerance, mostSteps));
@@ -97,10 +81,35 @@ final class BodyLevel {
         return new BodyLevel(before.cuts.grid(), Optional.of(before), 0, 0, false);
     }
 
+    /** (Output) the temperatures; returns each unit's tolerance. Their solver is given up before the fluxes get theirs. */
+    private double[] warm(Optional<Before> before, double width, int mostSteps, boolean bounded) {
+        FlexibleCg warmth = warmth();
+        double[] tolerance = new double[u.length];
+        double[] left = new double[temperature.n];
+        for (int r = 0; r < u.length; r++) {
+            int unit = r;
+            u[r] = before.map(each -> temperature.from(each.temperature, each.u[unit], each.cuts))
+                    .orElseGet(() -> new double[temperature.n]);
+            temperature.hold(r + 1, u[r]);
+            double energy = temperature.residual(r + 1, u[r], left);
+            if (bounded) {
+                tolerance[r] = before.map(each -> each.tolerance(unit, width)).orElse(FIRST * energy);
+                warmth.solve(u[r], left, tolerance[r], mostSteps);
+            } else {
+                warmth.still(u[r], left, STILL, WARM);
+            }
+        }
+        return tolerance;
+    }
+
+    private FlexibleCg warmth() {
+        return new FlexibleCg(temperature.n, temperature, temperature.preconditioner(room));
+    }
+
     /** Fluxes of each unit that no cell makes heat in or loses. */
     private double[][][] flows(FluxSystem flux, double[] tolerance, int mostSteps) {
-        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner(room));
         ConservationTree tree = new ConservationTree(flux);
+        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner(room));
         double[][][] q = new double[u.length][][];
         double[] surplus = new double[flux.n];
         for (int r = 0; r < u.length; r++) {
@@ -143,6 +152,7 @@ final class BodyLevel {
         if (bounds.isEmpty()) {
             return;
         }
+        FlexibleCg warmth = warmth();
         double[] left = new double[temperature.n];
         for (int r = 0; r < u.length; r++) {
             temperature.residual(r + 1, u[r], left);

@@ -20,38 +20,61 @@ final class ConservationTree {
 
     private final byte[] side;
 
-    private final int[] bucketFirst = new int[1 << Long.SIZE - SHIFT];
-    private int[] next = new int[0];
-    private int entries;
-    private int best;
+    /** Sub-faces that the tree may grow through. Entry 6 v + s is sub-cell v reached through its side s. */
+    private static final class Waiting {
 
-    ConservationTree(FluxSystem system) {
-        this.system = system;
-        order = new int[system.n];
-        side = new byte[system.n];
-        Arrays.fill(side, (byte) -1);
-        Arrays.fill(bucketFirst, -1);
-        next = new int[6 * system.n];
-        grow();
-    }
+        private final FluxSystem system;
+        private final int[] bucketFirst = new int[1 << Long.SIZE - SHIFT];
+        private final int[] next;
+        private int entries;
+        private int best;
 
-    /** Entry 6 v + s is sub-cell v reached through its side s. */
-    private void grow() {
-        for (int v = 0; v < system.n; v++) {
-            for (int s = 0; s < 6; s++) {
-                if (system.beyond(v, s) <= PaintedGrid.FIRST_SURFACE) {
-                    wait(v, s);
-                }
-            }
+        Waiting(FluxSystem system) {
+            this.system = system;
+            next = new int[6 * system.n];
+            Arrays.fill(bucketFirst, -1);
         }
-        int count = 0;
-        while (entries > 0) {
+
+        void add(int v, int s) {
+            int bucket = (int) (Double.doubleToRawLongBits(system.conductance(v, s)) >>> SHIFT);
+            int entry = 6 * v + s;
+            next[entry] = bucketFirst[bucket];
+            bucketFirst[bucket] = entry;
+            entries++;
+            best = Math.max(best, bucket);
+        }
+
+        /** The one that conducts best, which waits no more. */
+        int take() {
             while (bucketFirst[best] < 0) {
                 best--;
             }
             int entry = bucketFirst[best];
             bucketFirst[best] = next[entry];
             entries--;
+            return entry;
+        }
+    }
+
+    ConservationTree(FluxSystem system) {
+        this.system = system;
+        order = new int[system.n];
+        side = new byte[system.n];
+        Arrays.fill(side, (byte) -1);
+        grow(new Waiting(system));
+    }
+
+    private void grow(Waiting waiting) {
+        for (int v = 0; v < system.n; v++) {
+            for (int s = 0; s < 6; s++) {
+                if (system.beyond(v, s) <= PaintedGrid.FIRST_SURFACE) {
+                    waiting.add(v, s);
+                }
+            }
+        }
+        int count = 0;
+        while (waiting.entries > 0) {
+            int entry = waiting.take();
             int v = entry / 6;
             if (side[v] >= 0) {
                 continue;
@@ -61,19 +84,10 @@ final class ConservationTree {
             for (int s = 0; s < 6; s++) {
                 int beyond = system.beyond(v, s);
                 if (beyond >= 0 && side[beyond] < 0) {
-                    wait(beyond, s ^ 1);
+                    waiting.add(beyond, s ^ 1);
                 }
             }
         }
-    }
-
-    private void wait(int v, int s) {
-        int bucket = (int) (Double.doubleToRawLongBits(system.conductance(v, s)) >>> SHIFT);
-        int entry = 6 * v + s;
-        next[entry] = bucketFirst[bucket];
-        bucketFirst[bucket] = entry;
-        entries++;
-        best = Math.max(best, bucket);
     }
 
     /** (Input, Output) takes each sub-cell's surplus out; used up is the residual −E q. */

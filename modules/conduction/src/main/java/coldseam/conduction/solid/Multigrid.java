@@ -131,11 +131,12 @@ final class Multigrid implements FlexibleCg.Operator {
         all[0] = new Level(n, start, column, weight, diagonal, false);
         int depth = 0;
         room.halves.reserve(start[n]);
-        room.groups.reserve(start[n]);
         while (all[depth].n > COARSEST && depth + 2 < MOST_LEVELS) {
             Level fine = all[depth];
             int[] first = new int[fine.n];
             Level half = merge(fine, first, match(fine, first), room.halves, false);
+            // What is merged has no more entries than what it is of.
+            room.groups.reserve(half.start[half.n]);
             int[] second = new int[half.n];
             Level coarse = merge(half, second, match(half, second), room.groups, true);
             for (int i = 0; i < fine.n; i++) {
