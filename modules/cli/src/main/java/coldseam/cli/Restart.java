@@ -35,7 +35,8 @@ import java.util.Set;
  *
  * <p>Where the build has left an archive of the classes beside the jar, they are taken from there, linked already. It is taken only
  * with the time stamp that the build gives it when it is whole: of one that was cut short the JVM dies. Whatever else the JVM
- * finds wrong with it, it says nothing and reads the jar.
+ * finds wrong with it, it says nothing and reads the jar. It is mapped where it was written, as is the platform's own: elsewhere
+ * every pointer in them is written anew at each start, a tenth of a kept run, and no page of them is left on disk.
  *
  * <p>It loads as little as it can, since what it loads is loaded twice: hence the collections of the platform.
  */
@@ -50,6 +51,8 @@ final class Restart {
 
     private static final List<String> OPTIONS = List.of(
             "-XX:+IgnoreUnrecognizedVMOptions",
+            "-XX:+UnlockDiagnosticVMOptions",
+            "-XX:ArchiveRelocationMode=0",
             "-XX:+UseSerialGC",
             "-Dsun.reflect.inflationThreshold=1000",
             "-D" + MARK + "=true");
@@ -176,11 +179,7 @@ final class Restart {
         }
         return arguments.get(0).equals("catalogue")
                         && arguments.stream().anyMatch(each -> each.equals(ATLAS) || each.startsWith(ATLAS + "="))
-                ? directives()
-                        .map(file -> List.of(
-                                "-XX:+UnlockDiagnosticVMOptions",
-                                "-XX:-DisplayVMOutput",
-                                "-XX:CompilerDirectivesFile=" + file))
+                ? directives().map(file -> List.of("-XX:-DisplayVMOutput", "-XX:CompilerDirectivesFile=" + file))
                 : Optional.empty();
     }
 
@@ -209,13 +208,23 @@ final class Restart {
     }
 
     /**
+     * A command line as a process, whose C library (glibc; others do not know the word) keeps one pool of memory for all threads: the
+     * compiler's and the deflater's pieces would lie about in as many as there are threads.
+     */
+    static ProcessBuilder process(List<String> line) {
+        ProcessBuilder process = new ProcessBuilder(line);
+        process.environment().putIfAbsent("MALLOC_ARENA_MAX", "1");
+        return process;
+    }
+
+    /**
      * Runs a command line to its end, on this process's streams.
      *
      * @return its exit code; empty where no process can be started, so that the command runs here
      */
     static OptionalInt run(List<String> line) {
         try {
-            Process process = new ProcessBuilder(line).inheritIO().start();
+            Process process = process(line).inheritIO().start();
             Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
             return OptionalInt.of(process.waitFor());
         } catch (IOException notHere) {

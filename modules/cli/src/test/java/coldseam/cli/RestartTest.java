@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes;
@@ -52,6 +53,22 @@ class RestartTest {
         assertEquals(
                 List.of("-Duser.language=tr", "-cp", "some.jar", "coldseam.cli.Main", "check", "a house.yaml"),
                 line.subList(line.size() - 6, line.size()));
+    }
+
+    /** What it finds wrong with an option it would say on each run. */
+    @Test
+    void theMachineFindsNothingWrongWithTheOptionsOfAShortRun() throws Exception {
+        List<String> line = line(List.of(), "check").orElseThrow();
+        assertTrue(line.contains("-XX:ArchiveRelocationMode=0"), line.toString());
+        String said = said(line);
+        assertFalse(said.toLowerCase(Locale.ROOT).contains("warning"), said);
+    }
+
+    @Test
+    void memoryOfTheCLibraryIsOnePoolUnlessSaidOtherwise() {
+        assertEquals(
+                System.getenv().getOrDefault("MALLOC_ARENA_MAX", "1"),
+                Restart.process(List.of("java")).environment().get("MALLOC_ARENA_MAX"));
     }
 
     private static Optional<List<String>> plainly(String words, String arguments) {
