@@ -7,7 +7,6 @@ import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
-import coldseam.envelope.Selector;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import java.util.function.Function;
@@ -37,12 +36,12 @@ final class AlternativesBuilder {
     }
 
     private LoadedHouse.PlacedDecision junctions(Named<FileAlternatives.OfJunctions> decision) {
-        FileAlternatives.OfJunctions it = decision.value();
+        FileSelector which = decision.value().which();
         return placed(
                 decision,
-                new About.Junctions(new Selector(it.kinds(), it.surfaces().collect(Located::value))),
+                new About.Junctions(which.selector()),
                 FileAlternatives.DetailOption::change,
-                it.surfaces(),
+                which.surfaces(),
                 option -> FileChoice.placed(option.parameters()));
     }
 

@@ -1,13 +1,13 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Alternatives.Change;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
+import coldseam.files.Inline;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Noun;
@@ -22,7 +22,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 @Noun("the part of alternatives")
 @Doc("What might be built otherwise, compared by \"coldseam compare\"; each decision by a name of its own.")
@@ -45,11 +44,7 @@ record FileAlternatives(
     @Noun("a decision about junctions")
     @Doc("Other details for some junctions.")
     record OfJunctions(
-            @Doc("Kinds of junction meant, any of these.") @Default("")
-            ImmutableSet<JunctionKind> kinds,
-
-            @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
-            ImmutableList<Located<String>> surfaces,
+            @Inline FileSelector which,
 
             @Doc(
                     "Cost of the detail that is described, such as 35 EUR/m; without it the options' costs are extra costs.")
@@ -59,12 +54,7 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
             ImmutableList<DetailOption> options)
-            implements Decides<DetailOption>, PerMetre {
-
-        OfJunctions {
-            FileChoice.requireSome(kinds, surfaces);
-        }
-    }
+            implements Decides<DetailOption>, PerMetre {}
 
     @Noun("another detail")
     @Doc("A detail that might be chosen.")

@@ -1,12 +1,10 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Selector;
-import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
+import coldseam.files.Inline;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Noun;
@@ -17,16 +15,11 @@ import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 @Noun("a junction choice")
 @Doc("A detail for junctions.")
 record FileChoice(
-        @Doc("Kinds of junction meant, any of these.") @Default("")
-        ImmutableSet<JunctionKind> kinds,
-
-        @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
-        ImmutableList<Located<String>> surfaces,
+        @Inline FileSelector which,
 
         @Doc("Id of a detail of the catalogue, or the path of a detail or section file beside this file.")
         @Refers("detail")
@@ -36,10 +29,6 @@ record FileChoice(
                 + " range.")
         @Default("")
         ImmutableList<Named<FileParameterValue>> parameters) {
-
-    FileChoice {
-        requireSome(kinds, surfaces);
-    }
 
     @Whole
     @Noun("the length of a parameter")
@@ -59,11 +48,11 @@ record FileChoice(
     }
 
     JunctionChoice choice() {
-        return new JunctionChoice(selector(), detail.value(), lengths(parameters));
+        return new JunctionChoice(which.selector(), detail.value(), lengths(parameters));
     }
 
     LoadedHouse.PlacedChoice placed() {
-        return new LoadedHouse.PlacedChoice(choice(), detail.place(), surfaces, placed(parameters));
+        return new LoadedHouse.PlacedChoice(choice(), detail.place(), which.surfaces(), placed(parameters));
     }
 
     /** Lengths of a detail with their places. */
@@ -75,16 +64,5 @@ record FileChoice(
     /** Lengths of a detail, m. */
     static ImmutableMap<String, Double> lengths(ImmutableList<? extends Named<? extends Length>> parameters) {
         return parameters.toImmutableMap(Named::name, each -> each.value().value());
-    }
-
-    static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {
-        if (kinds.isEmpty() && surfaces.isEmpty()) {
-            throw new BadValueException(
-                    "", "a junction is chosen by its kind, its surfaces or both", "neither", "add kinds or surfaces");
-        }
-    }
-
-    Selector selector() {
-        return new Selector(kinds, surfaces.collect(Located::value));
     }
 }

@@ -1,26 +1,18 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.OwnPsi;
-import coldseam.envelope.Selector;
 import coldseam.files.Bounds;
-import coldseam.files.Default;
 import coldseam.files.Doc;
+import coldseam.files.Inline;
 import coldseam.files.Located;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 @Noun("an own psi value")
 @Doc("A linear thermal transmittance the house brings along.")
 record FileOwnPsi(
-        @Doc("Kinds of junction meant, any of these.") @Default("")
-        ImmutableSet<JunctionKind> kinds,
-
-        @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
-        ImmutableList<Located<String>> surfaces,
+        @Inline FileSelector which,
 
         @Doc("Its value, in the site's dimension system.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
@@ -30,15 +22,14 @@ record FileOwnPsi(
         @Doc("Where it comes from.") String source) {
 
     FileOwnPsi {
-        FileChoice.requireSome(kinds, surfaces);
         SourceText.require("source", source);
     }
 
     OwnPsi ownPsi() {
-        return new OwnPsi(new Selector(kinds, surfaces.collect(Located::value)), psi.value(), source);
+        return new OwnPsi(which.selector(), psi.value(), source);
     }
 
     LoadedHouse.PlacedPsi placed() {
-        return new LoadedHouse.PlacedPsi(ownPsi(), psi.place(), surfaces);
+        return new LoadedHouse.PlacedPsi(ownPsi(), psi.place(), which.surfaces());
     }
 }
