@@ -6,7 +6,8 @@
  * interval of L2D. Lengths are metres, psi W/(m·K).
  *
  * <p>This package is what is asked ({@code JunctionSetup}) and answered ({@code JunctionResult}). Below it, in the order in
- * which each may know those before it: {@code kind}, {@code language}, {@code detail}, {@code section}, {@code path},
- * {@code hand}, {@code catalogue}, {@code store}, {@code compute}, {@code point}, {@code vertex}, {@code atlas}.
+ * which each may know those before it: {@code kind}, {@code plan}, {@code language}, {@code detail}, {@code atlas},
+ * {@code section}, {@code path}, {@code hand}, {@code catalogue}, {@code pair}, {@code store}, {@code point}, {@code vertex},
+ * {@code compute}.
  */
 package coldseam.junctions;
