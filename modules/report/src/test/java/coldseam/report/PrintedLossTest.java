@@ -51,9 +51,11 @@ class PrintedLossTest {
         PrintedLoss sum = PrintedLoss.of(lines, units);
         double step = PrintedLoss.STEP.doubleValue();
         long thousandths = 0;
+        long least = 0;
         for (HeatLoss.Line line : lines) {
             PrintedLoss loss = PrintedLoss.of(line, units);
             thousandths += Math.round(loss.upper().doubleValue() / step);
+            least += Math.round(loss.lower().doubleValue() / step);
             double middle = units.value(line.unrounded().middle(), Dimension.HEAT_LOSS_COEFFICIENT);
             // Half a step, and half of the interval's own width, which is far less.
             assertTrue(
@@ -62,5 +64,6 @@ class PrintedLossTest {
                     () -> line + " is " + loss);
         }
         assertEquals(thousandths, Math.round(sum.upper().doubleValue() / step));
+        assertEquals(least, Math.round(sum.lower().doubleValue() / step));
     }
 }

@@ -43,6 +43,14 @@ class LeastPsiTest {
         assertEquals(-floor - wall, least(JunctionKind.SLAB_EDGE, Sample.yaml()), BY_HAND);
     }
 
+    /** The wall goes on on both sides of it, half its thickness each. */
+    @Test
+    void aPartitionHasItsWallOnBothSides() {
+        String parted = Sample.yaml()
+                + "seams: {wall between: {kind: partition, surface: ground floor south wall, length: 2.5 m}}\n";
+        assertEquals(-2 * WALL_U * BoxByHand.WALL / 2, least(JunctionKind.of("partition"), parted), BY_HAND);
+    }
+
     @Test
     void whoeverWritesTheLeastEverywhereGetsNoHeatOutOfTheHouse() {
         Audit audit = Sample.audit(Sample.yaml(), Sample.good());

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.SideSummary;
 import coldseam.envelope.shell.Side;
@@ -65,6 +66,18 @@ class SidesTest {
         String yaml = Sample.yaml().replace("{all: wall}", "{all: wall, west: bare wall}");
         assertEquals(0, side(yaml, Side.WEST).insulatedShare());
         assertEquals(1, side(yaml, Side.EAST).insulatedShare());
+    }
+
+    /** Over the ground floor's wall nothing closes the upper floor, which is 4 m long there. */
+    @Test
+    void whatIsMissingIsNotInsulated() {
+        SideSummary west = side(
+                Sample.terrace(
+                                "    - {material: polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]}\n")
+                        .replaceFirst("(?s)(upper floor.*)\\{all: wall}", "$1{all: wall, west: none}"),
+                Side.WEST);
+        assertTrue(west.missing() > 4 * 3, west::toString);
+        assertEquals(west.area() / (west.area() + west.missing()), west.insulatedShare(), 1e-9);
     }
 
     @Test

@@ -24,13 +24,19 @@ class TouchingTest {
     }
 
     private static Audit windowsApart(String left) {
+        return windowsApart(left, -0.05);
+    }
+
+    private static Audit windowsApart(String left, double psi) {
         return Sample.audit(
                 Sample.yaml()
                         .replace(
                                 "junctions:\n",
                                 "openings:\n" + window("one", "1 m") + window("other", left)
                                         + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n"),
-                Sample.good().newWith(Sample.Made.good("jamb-good", JunctionKind.JAMB)));
+                Sample.good()
+                        .newWith(
+                                Sample.Made.good("jamb-good", JunctionKind.JAMB).psi(psi)));
     }
 
     @Test
@@ -56,6 +62,47 @@ class TouchingTest {
         assertEquals(0, unknown.touching().size());
         assertEquals(0, unknown.together());
         assertTrue(Unknown.of(windowsApart(2 + reach - 0.01 + " m")).touching().notEmpty());
+    }
+
+    /** What is computed to lose less than the least that geometry allows has nothing left to lose less. */
+    @Test
+    void aJambUnderTheLeastTakesNothingOff() {
+        Unknown unknown = Unknown.of(windowsApart("2.01 m", -0.2));
+        assertEquals(1, unknown.touching().sumOfInt(each -> each.pairs().size()));
+        assertEquals(0, unknown.together());
+    }
+
+    /** The corner disturbs the wall from its inner face on, a wall's thickness nearer to the window than its outer edge. */
+    @Test
+    void aJambBesideACornerIsNearAsItsInnerFaceIs() {
+        double psi = 0.4;
+        double decay = byTheCorner(0.6, psi).getFirst().decay();
+        // Where share · psi is what may be out untold, share being 2 / (1 + exp(clear / decay)).
+        double clear = decay * Math.log(2 * psi / Touching.LIMIT - 1);
+        double from = BoxByHand.WALL + clear;
+        assertTrue(2 * Touching.share(from, decay) * psi < Touching.LIMIT, "outdoors it would be far: " + from);
+        assertTrue(byTheCorner(from - 0.01, psi).notEmpty());
+        assertTrue(byTheCorner(from + 0.01, psi).isEmpty());
+    }
+
+    private static ImmutableList<Touching> byTheCorner(double left, double psi) {
+        return Touching.of(
+                ShellBuilder.build(Sample.house(cornered(left))),
+                Sample.audit(
+                                cornered(left),
+                                Sample.goodBut(Sample.Made.good("corner-good", JunctionKind.OUTSIDE_CORNER)
+                                                .psi(psi))
+                                        .newWith(Sample.Made.good("jamb-good", JunctionKind.JAMB)
+                                                .psi(psi)))
+                        .junctions());
+    }
+
+    private static String cornered(double left) {
+        return Sample.yaml()
+                .replace(
+                        "junctions:\n",
+                        "openings:\n" + window("one", left + " m")
+                                + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n");
     }
 
     /** A gable under 45°: a window's corners near the slopes, to which its head and jambs are aslant. */

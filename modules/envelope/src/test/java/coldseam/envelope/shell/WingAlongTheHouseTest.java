@@ -179,6 +179,36 @@ class WingAlongTheHouseTest {
                 fault);
     }
 
+    /** One front over a house on a cellar and a taller wing that reaches into it: the wing's wall over the cellar is the cellar's. */
+    @Test
+    void tallerInOneFrontWithTheCellar() {
+        Body.Stack house = new Body.Stack(
+                "",
+                Lists.immutable.of(Houses.storey("house", Houses.rectangle(0, 0, 8, 6), 3, "wall")),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 1.3, Exposure.ground()),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Body.Stack wing = new Body.Stack(
+                "wing",
+                Lists.immutable.of(
+                        Houses.storey("wing", Houses.rectangle(5, 0, 6, 6), 3, "wall"),
+                        Houses.storey("wing above", Houses.rectangle(5, 0, 6, 6), 3, "wall")),
+                Houses.slab(),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Shell shell = ShellBuilder.build(
+                Houses.house(Houses.body(Body.FootprintLine.OUTER_FACE, house, Lists.immutable.of(wing))));
+        // From the cellar's underside at -1.8 m to the ground, as wide as the house.
+        assertEquals(
+                8 * 1.8,
+                shell.surfaces()
+                        .select(surface -> surface.side() == Side.SOUTH && surface.faces(Exposure.Kind.GROUND))
+                        .sumOfDouble(Surface::externalArea),
+                0.01);
+    }
+
     /** Over the house's roof a taller wing has a wall of its own, as thick as it is. */
     @Test
     void tallerThanTheHouse() {

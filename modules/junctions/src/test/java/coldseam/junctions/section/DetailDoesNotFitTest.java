@@ -18,6 +18,7 @@ import coldseam.junctions.Samples;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.PsiTest;
 import coldseam.junctions.detail.Detail;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,7 @@ class DetailDoesNotFitTest {
         assertThrows(DetailDoesNotFit.class, () -> Composer.compose(pinched, bare, BuiltIn.LIBRARY));
     }
 
-    /** Of a double wall both rows of studs cannot carry: the message says what to write instead. */
+    /** Of a double wall, on either side of the corner, both rows of studs cannot carry: the message says what to write instead. */
     @Test
     void withStructureOnBothSidesOfTheInsulation() {
         JunctionSetup typical = Samples.setup(JunctionKind.OUTSIDE_CORNER);
@@ -82,12 +83,15 @@ class DetailDoesNotFitTest {
                 Samples.layer("inner boards", 0.13, 100, Role.STRUCTURE),
                 Samples.layer("mineral wool board", 0.036, 160, Role.INSULATION),
                 Samples.layer("outer boards", 0.13, 100, Role.STRUCTURE));
-        String told = refused("outside-corner-unbroken", typical.between(doubled, Optional.of(doubled)))
-                .getMessage();
-        assertTrue(
-                told.contains("lie on both sides of the insulation: give those that do not carry the role cladding"),
-                told);
-        assertTrue(told.contains("Of a panel whose two boards carry with its core"), told);
+        for (JunctionSetup setup : List.of(
+                typical.between(doubled, typical.second()), typical.between(typical.first(), Optional.of(doubled)))) {
+            String told = refused("outside-corner-unbroken", setup).getMessage();
+            assertTrue(
+                    told.contains(
+                            "lie on both sides of the insulation: give those that do not carry the role cladding"),
+                    told);
+            assertTrue(told.contains("Of a panel whose two boards carry with its core"), told);
+        }
     }
 
     /** Of a wall that is open to the wind inside all that insulates it nothing conducts where the section is cut. */

@@ -49,6 +49,7 @@ class PointFormsTest {
                 4,
                 true,
                 new SurfaceHumidity(10, 0.5, 0.4)));
+        assertEquals(4, data.get("number"));
         ImmutableList<Map<?, ?>> written = ((ImmutableList<?>) data.get("options")).collect(each -> (Map<?, ?>) each);
         assertEquals(options.collect(option -> option.detail().id()), written.collect(option -> option.get("detail")));
         assertEquals("worst", written.getFirst().get("rank"));

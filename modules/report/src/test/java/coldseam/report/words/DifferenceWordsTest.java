@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample;
+import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
 class DifferenceWordsTest {
@@ -15,6 +17,21 @@ class DifferenceWordsTest {
                 Sample.yaml() + "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 1 m,"
                         + " height: 1 m, sill: 0.8 m, transmittance: 0.9 W/(m²·K)" + more + "}\n",
                 Sample.good());
+    }
+
+    /** Four corners of one detail are told once, as what all four are. */
+    @Test
+    void whatSeveralSeamsHaveAlikeIsToldOnce() {
+        ImmutableList<Sample.Made> other = Sample.goodBut(
+                Sample.Made.good("corner-good", JunctionKind.OUTSIDE_CORNER).psi(0.1));
+        Audit worse = Sample.audit(
+                Sample.yaml().replace("corner-good", "corner-other"),
+                other.newWith(Sample.Made.good("corner-other", JunctionKind.OUTSIDE_CORNER)));
+        assertEquals(
+                Lists.immutable.of("Outside corner: corner good, now corner other"),
+                DifferenceWords.between(Sample.audit(Sample.yaml(), Sample.good()), worse, UnitSystem.SI)
+                        .collect(DifferenceWords.Difference::line)
+                        .select(line -> line.startsWith("Outside corner")));
     }
 
     /** What the seams round a window hang on is told, whatever its size and U. */

@@ -72,6 +72,19 @@ class TakeOffTest {
         assertArea(48, 48, all, "polyisocyanurate board");
     }
 
+    /** Of the front of 8 m by 3.478 m a window of 2 m by 1.5 m is taken off. */
+    @Test
+    void whatASurfaceIsWithoutItsWindows() {
+        TakeOff.OfSurface front = TakeOff.surfaces(Sample.audit(
+                        Sample.yaml()
+                                + "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 2 m,"
+                                + " height: 1.5 m, sill: 0.8 m, transmittance: 0.9 W/(m²·K)}\n",
+                        Sample.good()))
+                .detect(each -> each.surface().name().equals("ground floor south wall"));
+        assertEquals(8 * 3.478, front.gross(), 1e-9);
+        assertEquals(8 * 3.478 - 3, front.net(), 1e-9);
+    }
+
     private static void assertArea(double least, double most, ImmutableList<TakeOff.OfMaterial> all, String material) {
         ImmutableList<TakeOff.OfMaterial> of =
                 all.select(each -> each.material().equals(material));
