@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point2;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.fault.ShellException;
 import java.io.IOException;
@@ -15,6 +16,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -256,5 +259,90 @@ class WingAlongTheHouseTest {
         // From the cellar floor's underside at -2.22 m to the slab's at 0.18 m.
         assertEquals(10.36 * 2.4, under.externalArea(), 0.01);
         assertTrue(shell.surfaces().noneSatisfy(surface -> surface.name().equals("cellar south wall")));
+    }
+
+    private static Body.Stack storeys(String name, ImmutableList<Point2> plan, Body.Roof roof, double... heights) {
+        MutableList<Body.Storey> storeys = Lists.mutable.empty();
+        for (double height : heights) {
+            storeys.add(bare(Houses.storey(name + (storeys.size() + 1), plan, height, "wall")));
+        }
+        return new Body.Stack(
+                name, storeys.toImmutable(), Houses.slab(), roof, Lists.immutable.empty(), Lists.immutable.empty());
+    }
+
+    /** The same storey with nothing for what lies open over it or hangs over below it. */
+    private static Body.Storey bare(Body.Storey s) {
+        return Houses.storey(
+                s.name(),
+                s.footprint(),
+                s.height(),
+                s.walls(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                s.floorThickness());
+    }
+
+    private static Shell shell(Body.Stack house, Body.Stack... wings) {
+        return ShellBuilder.build(
+                Houses.house(Houses.body(Body.FootprintLine.STRUCTURE, house, Lists.immutable.of(wings))));
+    }
+
+    private static Body.Stack named(String name, Body.Stack stack) {
+        return new Body.Stack(name, stack.storeys(), stack.base(), stack.roof(), stack.otherBases(), stack.ground());
+    }
+
+    private static double area(Shell shell) {
+        return shell.surfaces().sumOfDouble(Surface::externalArea);
+    }
+
+    /** m of each kind of junction, to a millimetre. */
+    private static ImmutableMap<String, Long> lengths(Shell shell) {
+        return shell.edges()
+                .aggregateBy(edge -> edge.kind().toString(), () -> 0.0, (sum, edge) -> sum + edge.externalLength())
+                .collectValues((kind, sum) -> Math.round(sum * 1000))
+                .toImmutable();
+    }
+
+    /** As tall as the house under one flat roof it is what both footprints in one are. */
+    @Test
+    void ofAsManyStoreysAsTheHouse() {
+        Shell inOne = shell(storeys("", Houses.points(0, 0, 8, 0, 8, 6, 4, 6, 4, 10, 0, 10), Houses.flat(), 2.8, 2.6));
+        Shell apart = shell(
+                storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.8, 2.6),
+                storeys("wing", Houses.rectangle(0, 6, 4, 4), Houses.flat(), 2.8, 2.6));
+        assertEquals(inOne.externalVolume(), apart.externalVolume(), NODES);
+        assertEquals(area(inOne), area(apart), NODES);
+        assertEquals(lengths(inOne), lengths(apart));
+    }
+
+    /** It stands in one plane from storey to storey, and it does not matter which of the two is called the wing. */
+    @ParameterizedTest
+    @CsvSource({"FLAT, FLAT, 0", "FLAT, FLAT, 2", "GABLE, GABLE, 2", "GABLE, FLAT, 0", "FLAT, GABLE, 2"})
+    void ofMoreStoreysThanTheHouse(Body.Roof.Form over, Body.Roof.Form beside, double x) {
+        Body.Stack low = storeys("", Houses.rectangle(0, 0, 8, 6), Houses.roof(over, 40, 0, false), 2.8);
+        Body.Stack high = storeys("wing", Houses.rectangle(x, 6, 4, 4), Houses.roof(beside, 40, 1, false), 2.8, 2.6);
+        Shell one = shell(low, high);
+        Shell other = shell(named("", high), named("wing", low));
+        assertEquals(other.externalVolume(), one.externalVolume(), NODES);
+        assertEquals(area(other), area(one), NODES);
+        assertEquals(lengths(other), lengths(one));
+    }
+
+    /** What hangs over in the rooms of the house needs no floor of its own. */
+    @Test
+    void anUpperStoreyThatReachesIntoTheHouse() {
+        Body.Stack house = storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.8, 2.6);
+        Body.Stack wing = new Body.Stack(
+                "wing",
+                Lists.immutable.of(
+                        bare(Houses.storey("low", Houses.rectangle(2, 6, 4, 4), 2.8, "wall")),
+                        bare(Houses.storey("high", Houses.rectangle(2, 3, 4, 7), 2.6, "wall"))),
+                Houses.slab(),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Shell plain = shell(house, storeys("wing", Houses.rectangle(2, 6, 4, 4), Houses.flat(), 2.8, 2.6));
+        assertEquals(plain.externalVolume(), shell(house, wing).externalVolume(), NODES);
     }
 }

@@ -17,7 +17,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * What lies open above each storey but the top one, and what hangs over the air below it: surfaces, and steps of the walls
- * that have no build-up of their own ({@link StepZones}).
+ * that have no build-up of their own ({@link StepZones}), as has nothing that lies in the rooms of another stack.
  *
  * <p>Surfaces with a hole are cut through it along the hole's longest side, so that a turned house is cut as it was.
  */
@@ -54,6 +54,9 @@ public final class PlanRegions {
 
         /** Whether the next storey stands on this one; false before the first and after the last of a stack. */
         boolean carries(int storey);
+
+        /** Whether rooms of another stack go past the level at which a storey stands on the one below. */
+        boolean indoors(int storey, Vertex point);
     }
 
     private final int storeys;
@@ -177,7 +180,9 @@ public final class PlanRegions {
             if (pair && plan.in(c, cover)) {
                 continue;
             }
-            if (pair && zones(k).get(open ? 0 : 1).covers(plan.cells().get(c))) {
+            if (pair
+                    && (zones(k).get(open ? 0 : 1).covers(plan.cells().get(c))
+                            || areas.indoors(k + 1, middle(plan, c)))) {
                 steps.add(new Region(k, open, true, 0, Lists.immutable.of(c)));
             } else {
                 waiting.add(c);

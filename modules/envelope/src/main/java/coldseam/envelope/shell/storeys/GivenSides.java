@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
+import org.eclipse.collections.api.tuple.primitive.IntIntPair;
+import org.eclipse.collections.impl.tuple.primitive.PrimitiveTuples;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -20,7 +22,8 @@ import org.locationtech.jts.geom.LineSegment;
  *
  * <p>Where a wing's side stands along a wall of the house over its whole length no wall is built: the wing begins at the outer
  * face of the house's wall. Moved out by a wall's thickness, as other sides are, it would reach into the house's wall, and its
- * ends would come out beside that as surfaces some centimetres wide.
+ * ends would come out beside that as surfaces some centimetres wide. So it is only where the house stands beside it in all of
+ * its storeys: a wall that goes on over the house's roof stands in one plane.
  */
 final class GivenSides {
 
@@ -41,9 +44,34 @@ final class GivenSides {
     Optional<Double> outward(int storey, int side) {
         int own = stacks.owners().get(storey);
         return IntStream.range(0, own)
-                .mapToObj(stack -> against(stack, storey, side))
-                .flatMap(Optional::stream)
+                .filter(stack -> inOne(storey, side)
+                        .allSatisfy(each ->
+                                against(stack, each.getOne(), each.getTwo()).isPresent()))
+                .mapToObj(stack -> against(stack, storey, side).orElseThrow())
                 .findFirst();
+    }
+
+    /** That side and those of its stack's other storeys that are drawn over or under it, with their storeys: one wall. */
+    private ImmutableList<IntIntPair> inOne(int storey, int side) {
+        LineSegment own = line(storey, side);
+        return Lists.immutable
+                .fromStream(IntStream.range(0, stacks.count()).boxed())
+                .select(k -> stacks.stack(k) == stacks.stack(storey))
+                .flatCollect(k -> Footprint.of(stacks.storey(k).outlines())
+                        .lines()
+                        .collect(Footprint.Line::side)
+                        .select(i -> overlaps(own, line(k, i)))
+                        .collect(i -> PrimitiveTuples.pair((int) k, (int) i)));
+    }
+
+    /** Whether a side lies on part of another, which runs the same way. */
+    private static boolean overlaps(LineSegment side, LineSegment other) {
+        double start = other.projectionFactor(side.p0) * other.getLength();
+        double end = other.projectionFactor(side.p1) * other.getLength();
+        return Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR
+                && start < end
+                && end > StepZones.HAIR
+                && start < other.getLength() - StepZones.HAIR;
     }
 
     /** m, from the line of such a side to where its room begins. */
@@ -96,7 +124,7 @@ final class GivenSides {
                 .select(k -> stacks.owners().get(k) == stack && stacks.floor(k) < top && ends(k) > foot);
         if (beside.isEmpty()
                 || stacks.floor(beside.getFirst()) > (foot + top) / 2
-                || ends(beside.getLast()) < top
+                || outerTop(beside.getLast()) < top
                 || slopes(storey)) {
             return Optional.empty();
         }
@@ -109,6 +137,11 @@ final class GivenSides {
     /** Whether a roof that slopes rises over a storey: its gable may come out over the house. */
     private boolean slopes(int storey) {
         return stacks.top(storey) && !stacks.stack(storey).roof().flatTop();
+    }
+
+    /** m, z to which a storey surely stands outside. */
+    private double outerTop(int storey) {
+        return slopes(storey) ? ends(storey) : top(storey);
     }
 
     private double ends(int storey) {

@@ -184,6 +184,28 @@ final class StoreyPlan implements PlanRegions.Areas {
         return stacks.carries(storey);
     }
 
+    @Override
+    public boolean indoors(int storey, Vertex point) {
+        double floor = stacks.floor(storey);
+        double soffit = floor - stacks.storey(storey).floorThickness();
+        for (int other = 0; other < count; other++) {
+            if (stacks.stack(other) != stacks.stack(storey)
+                    && stacks.floor(other) <= soffit
+                    && floor <= ends(other)
+                    && outers.get(other).onLattice().covers(Plan.point(point))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** m, z to which rooms of a storey reach at least. */
+    private double ends(int storey) {
+        return stacks.top(storey)
+                ? Vertex.metres(forms.get(storey).orElseThrow().eaves())
+                : stacks.floor(storey + 1);
+    }
+
     private void lay() {
         drawAreas();
         MutableList<Plan.Line> lines = lines().toList();
