@@ -4,7 +4,6 @@ import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import java.util.Optional;
 import java.util.function.Function;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -172,8 +171,10 @@ final class VertexCells {
 
     /** A layer of a surface that passes by on the cell's side of another, as two sections show, though the third has ended. */
     private Optional<Filling> goesOn(int[] cell, MutableList<Filling> votes) {
-        return first(
-                instead(cell, votes, false),
+        return instead(
+                cell,
+                votes,
+                false,
                 all -> same(all).filter(layer -> passes(layer.axis(), cell) || passes(layer.turned(), cell)));
     }
 
@@ -209,32 +210,42 @@ final class VertexCells {
      * @param overGround whether air over the end of the ground counts as such a section
      */
     private Optional<Filling> beyond(int[] cell, MutableList<Filling> votes, boolean overGround) {
-        return first(
-                instead(cell, votes, overGround),
-                all -> same(all).or(() -> added(all)).or(() -> ended(all)));
+        return instead(
+                cell, votes, overGround, all -> same(all).or(() -> added(all)).or(() -> ended(all)));
     }
 
-    private static Optional<Filling> first(
-            ImmutableList<MutableList<Filling>> all, Function<MutableList<Filling>, Optional<Filling>> rule) {
-        return all.collect(rule::apply).detectOptional(Optional::isPresent).flatMap(found -> found);
+    /**
+     * What a rule finds where one vote after the other is replaced by what the section on the other side of that axis' surface
+     * shows. What the section on the surface's outer side shows, where the cell lies, goes before what the inner one does; of
+     * several such what conducts better is there: which is asked first must not matter.
+     */
+    private Optional<Filling> instead(
+            int[] cell,
+            MutableList<Filling> votes,
+            boolean overGround,
+            Function<MutableList<Filling>, Optional<Filling>> rule) {
+        return instead(cell, votes, overGround, rule, 1).or(() -> instead(cell, votes, overGround, rule, 0));
     }
 
-    /** The votes with one after the other replaced by what the section on the other side of that axis' surface shows. */
-    private ImmutableList<MutableList<Filling>> instead(int[] cell, MutableList<Filling> votes, boolean overGround) {
-        MutableList<MutableList<Filling>> all = Lists.mutable.empty();
+    private Optional<Filling> instead(
+            int[] cell,
+            MutableList<Filling> votes,
+            boolean overGround,
+            Function<MutableList<Filling>, Optional<Filling>> rule,
+            int other) {
+        MutableList<Filling> found = Lists.mutable.empty();
         for (int axis = 0; axis < 3; axis++) {
-            int other = 1 - voting(axis, cell);
-            if (far(axis, 0, cell) || far(axis, 1, cell) || open[axis][other]) {
+            if (voting(axis, cell) == other || far(axis, 0, cell) || far(axis, 1, cell) || open[axis][other]) {
                 continue;
             }
             Filling there = face(axis, other, cell);
             if (overGround || !(there.air() && other == 1 && sections.earth[axis])) {
                 MutableList<Filling> instead = votes.clone();
                 instead.set(axis, there);
-                all.add(instead);
+                rule.apply(instead).ifPresent(found::add);
             }
         }
-        return all.toImmutable();
+        return found.maxByOptional(Filling::conductivity);
     }
 
     /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */
@@ -255,9 +266,12 @@ final class VertexCells {
         if (rooms % 2 == 0 || Math.abs(sections.outside[p] - sections.outside[q]) > SAME) {
             return Optional.empty();
         }
-        boolean farther = sections.middle(p, cell[p]) > sections.middle(q, cell[q]);
+        double farther = sections.middle(p, cell[p]) - sections.middle(q, cell[q]);
+        if (Math.abs(farther) <= SAME) {
+            return Optional.of(votes.maxBy(each -> each.block() ? each.conductivity() : 0));
+        }
         // The section along one axis sees the distance along the other.
-        return Optional.of(votes.get(farther == (rooms == 1) ? q : p));
+        return Optional.of(votes.get(farther > 0 == (rooms == 1) ? q : p));
     }
 
     /** What two votes agree on. */
@@ -356,7 +370,10 @@ final class VertexCells {
         if (one.air() || other.air()) {
             return one.air() ? other : one;
         }
-        return one.block() ? other : one;
+        if (one.block() != other.block()) {
+            return one.block() ? other : one;
+        }
+        return one.conductivity() < other.conductivity() ? other : one;
     }
 
     /** What an edge along an axis shows in a cell; of two, the one on whose side it lies. */
