@@ -106,27 +106,6 @@ public record JunctionSetup(
         return with(newFirst, newSecond, angle, innerStep);
     }
 
-    /** The same junction at a floor of joists. */
-    public JunctionSetup atJoists() {
-        return new JunctionSetup(
-                kind,
-                first,
-                second,
-                angle,
-                innerStep,
-                firstExposure,
-                secondExposure,
-                opening,
-                floorThickness,
-                floorRise,
-                true,
-                upstand,
-                sill,
-                ground,
-                indoorTemperature,
-                outdoorTemperature);
-    }
-
     private JunctionSetup with(Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep) {
         return new JunctionSetup(
                 kind,

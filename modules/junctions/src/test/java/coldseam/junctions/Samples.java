@@ -79,6 +79,27 @@ public final class Samples {
                 Sets.immutable.empty());
     }
 
+    /** A junction at a floor of joists. */
+    public static JunctionSetup atJoists(JunctionSetup of) {
+        return new JunctionSetup(
+                of.kind(),
+                of.first(),
+                of.second(),
+                of.angle(),
+                of.innerStep(),
+                of.firstExposure(),
+                of.secondExposure(),
+                of.opening(),
+                of.floorThickness(),
+                of.floorRise(),
+                true,
+                of.upstand(),
+                of.sill(),
+                of.ground(),
+                of.indoorTemperature(),
+                of.outdoorTemperature());
+    }
+
     /** A junction that a detail is drawn for. */
     public static JunctionSetup setup(Detail detail) {
         return TypicalSetups.usual(detail) ? setup(detail.junction()) : TypicalBuild.MASONRY.setup(detail);

@@ -212,7 +212,7 @@ class FloorBehindTest {
                     .anySatisfy(piece -> piece.origin().equals(new SectionPlan.Origin.OfDetail("rim board")));
             assertEquals(build == TypicalBuild.FRAME, rim, build.name());
             ImmutableList<SectionPlan.Origin> ofJoists = Composer.compose(
-                            detail("wall-to-terrace-boards-meet"), apart.atJoists(), BuiltIn.LIBRARY)
+                            detail("wall-to-terrace-boards-meet"), Samples.atJoists(apart), BuiltIn.LIBRARY)
                     .plan()
                     .pieces()
                     .collect(SectionPlan.Piece::origin);

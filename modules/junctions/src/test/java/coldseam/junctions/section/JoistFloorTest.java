@@ -47,7 +47,7 @@ class JoistFloorTest {
         Detail detail = detail(id);
         JunctionSetup slab = TypicalBuild.MASONRY.setup(detail);
         JunctionResult ofSlab = computed(detail, slab);
-        JunctionResult ofJoists = computed(detail, slab.atJoists());
+        JunctionResult ofJoists = computed(detail, Samples.atJoists(slab));
         assertTrue(materials(ofSlab).contains("reinforced concrete"));
         assertTrue(
                 !materials(ofJoists).contains("reinforced concrete"),
@@ -67,7 +67,7 @@ class JoistFloorTest {
         JunctionSetup frame = TypicalBuild.FRAME.setup(detail);
         assertEquals(
                 computed(detail, frame).psiExternal(),
-                computed(detail, frame.atJoists()).psiExternal());
+                computed(detail, Samples.atJoists(frame)).psiExternal());
     }
 
     /** Insulation inside that stops at the floor leaves the wall bare in the bays, as the detail for such bays has it. */
@@ -78,7 +78,7 @@ class JoistFloorTest {
         Detail through = detail("intermediate-floor-slab-through");
         JunctionSetup setup = TypicalBuild.MASONRY.setup(bare);
         assertEquals(inside, setup.first());
-        JunctionResult drawn = computed(through, setup.atJoists());
+        JunctionResult drawn = computed(through, Samples.atJoists(setup));
         JunctionResult known = computed(bare, setup);
         assertEquals(
                 known.psiExternal().middle(),

@@ -17,6 +17,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.JsonForm;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
@@ -107,12 +108,19 @@ final class JunctionForms {
             .with("path_m", POINT.list(), ControlLine::path)
             .says("as far as it comes");
 
-    private static final JsonForm<JunctionResult> BEST = JsonForm.<JunctionResult>of("BestData")
+    /** The detail that something came of. */
+    static final JsonForm<BridgeResult> NAMED = JsonForm.<BridgeResult>of("")
             .with("detail", TEXT, result -> result.detail().id())
-            .with("detailName", TEXT, result -> result.detail().name())
+            .with("detailName", TEXT, result -> result.detail().name());
+
+    private static final JsonForm<JunctionResult> PSI = JsonForm.<JunctionResult>of("")
             .with("psiExternal_W_per_mK", BOUNDS, JunctionResult::psiExternal)
             .with("psiInternal_W_per_mK", BOUNDS, JunctionResult::psiInternal)
-            .with("temperatureFactor", NUMBER, JunctionResult::temperatureFactor)
+            .with("temperatureFactor", NUMBER, JunctionResult::temperatureFactor);
+
+    private static final JsonForm<JunctionResult> BEST = JsonForm.<JunctionResult>of("BestData")
+            .all(NAMED, result -> result)
+            .all(PSI, result -> result)
             .with("parameters", NUMBER.byName(), result -> parameters(result.detail()))
             .says("that are not its file's own, m by name");
 
@@ -122,12 +130,9 @@ final class JunctionForms {
             .says("zero where broken");
 
     private static final JsonForm<JunctionResult> OPTION = JsonForm.<JunctionResult>of("OptionData")
-            .with("detail", TEXT, result -> result.detail().id())
-            .with("detailName", TEXT, result -> result.detail().name())
+            .all(NAMED, result -> result)
             .with("rank", WORD, result -> result.detail().rank())
-            .with("psiExternal_W_per_mK", BOUNDS, JunctionResult::psiExternal)
-            .with("psiInternal_W_per_mK", BOUNDS, JunctionResult::psiInternal)
-            .with("temperatureFactor", NUMBER, JunctionResult::temperatureFactor)
+            .all(PSI, result -> result)
             .all(CONTINUITY, result -> result)
             .maybe(
                     "cost",
@@ -139,9 +144,7 @@ final class JunctionForms {
             .with("detail", TEXT, sheet -> sheet.result().detail().id())
             .with("said", FLAG, BridgeSheet::chosen)
             .says("whether the house file says that it was found; else the worst of its kind stands in")
-            .with("psiExternal_W_per_mK", BOUNDS, sheet -> sheet.result().psiExternal())
-            .with("psiInternal_W_per_mK", BOUNDS, sheet -> sheet.result().psiInternal())
-            .with("temperatureFactor", NUMBER, BridgeSheet::temperatureFactor)
+            .all(PSI, BridgeSheet::result)
             .with("coldest_m", POINT, sheet -> sheet.result().coldest())
             .says("in the section")
             .with("coldestOn", TEXT, sheet -> FoundWords.coldest(sheet.result()))

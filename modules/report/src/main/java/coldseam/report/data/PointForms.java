@@ -40,8 +40,7 @@ final class PointForms {
             .says("whether its chi is a stand-in");
 
     private static final JsonForm<PointResult> OPTION = JsonForm.<PointResult>of("OptionPoint")
-            .with("detail", TEXT, result -> result.detail().id())
-            .with("detailName", TEXT, result -> result.detail().name())
+            .all(JunctionForms.NAMED, result -> result)
             .with("rank", WORD, result -> result.detail().rank())
             .with("chi_W_per_K", BOUNDS, PointResult::chi)
             .with("temperatureFactor", NUMBER, PointResult::temperatureFactor)
@@ -51,8 +50,7 @@ final class PointForms {
                     result -> result.detail().cost());
 
     private static final JsonForm<PointResult> BEST = JsonForm.<PointResult>of("BestPoint")
-            .with("detail", TEXT, result -> result.detail().id())
-            .with("detailName", TEXT, result -> result.detail().name())
+            .all(JunctionForms.NAMED, result -> result)
             .with("chi_W_per_K", BOUNDS, PointResult::chi)
             .with("temperatureFactor", NUMBER, PointResult::temperatureFactor);
 

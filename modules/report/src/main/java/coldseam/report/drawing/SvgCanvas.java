@@ -27,22 +27,12 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void fill(ImmutableList<Spot> outline, Ink ink) {
-        body.append("<path d=\"")
-                .append(path(outline))
-                .append("Z\" fill=\"")
-                .append(hex(ink))
-                .append("\"/>\n");
+        drawn(path(outline) + "Z", hex(ink), "");
     }
 
     @Override
     public void patch(ImmutableList<Spot> outline, Ink ink) {
-        body.append("<path d=\"")
-                .append(path(outline))
-                .append("Z\" fill=\"")
-                .append(hex(ink))
-                .append('"')
-                .append(stroke(Pen.of(HAIR, ink)))
-                .append("/>\n");
+        drawn(path(outline) + "Z", hex(ink), stroke(Pen.of(HAIR, ink)));
     }
 
     @Override
@@ -50,21 +40,18 @@ public final class SvgCanvas implements Canvas {
         StringBuilder path = new StringBuilder();
         lines.select(line -> line.size() > 1).forEach(line -> path.append(path(line)));
         if (path.length() > 0) {
-            body.append("<path d=\"")
-                    .append(path)
-                    .append("\" fill=\"none\"")
-                    .append(stroke(pen))
-                    .append("/>\n");
+            drawn(path, "none", stroke(pen));
         }
     }
 
     @Override
     public void outline(ImmutableList<Spot> corners, Pen pen) {
-        body.append("<path d=\"")
-                .append(path(corners))
-                .append("Z\" fill=\"none\"")
-                .append(stroke(pen))
-                .append("/>\n");
+        drawn(path(corners) + "Z", "none", stroke(pen));
+    }
+
+    private void drawn(CharSequence path, String fill, String stroke) {
+        body.append("<path d=\"").append(path).append("\" fill=\"").append(fill);
+        body.append('"').append(stroke).append("/>\n");
     }
 
     @Override

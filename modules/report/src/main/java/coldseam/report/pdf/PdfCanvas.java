@@ -10,7 +10,6 @@ import coldseam.report.drawing.Tag;
 import coldseam.report.drawing.TextMetrics;
 import coldseam.report.drawing.Type;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -50,18 +49,18 @@ final class PdfCanvas implements Canvas {
         if (tag.holdsParts()) {
             drawing.run();
         } else {
-            write(() -> stream.beginMarkedContent(StructureTree.type(tag), structure.mark(page)));
+            PdfDocument.attempt(() -> stream.beginMarkedContent(StructureTree.type(tag), structure.mark(page)));
             inPart = true;
             drawing.run();
             inPart = false;
-            write(stream::endMarkedContent);
+            PdfDocument.attempt(stream::endMarkedContent);
         }
         structure.close();
     }
 
     /** Draws; outside every part as decoration. */
-    private void paint(Step step) {
-        write(() -> {
+    private void paint(PdfDocument.Step step) {
+        PdfDocument.attempt(() -> {
             if (!inPart) {
                 stream.beginMarkedContent(COSName.ARTIFACT);
             }
@@ -70,19 +69,6 @@ final class PdfCanvas implements Canvas {
                 stream.endMarkedContent();
             }
         });
-    }
-
-    /** A step that writes to the page. */
-    private interface Step {
-        void run() throws IOException;
-    }
-
-    private static void write(Step step) {
-        try {
-            step.run();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     @Override
@@ -175,7 +161,7 @@ final class PdfCanvas implements Canvas {
 
     @Override
     public void clipped(ImmutableList<Spot> outline, Runnable drawing) {
-        write(() -> {
+        PdfDocument.attempt(() -> {
             stream.saveGraphicsState();
             trace(outline);
             stream.closePath();
@@ -184,7 +170,7 @@ final class PdfCanvas implements Canvas {
         Pen penBefore = pen;
         Ink inkBefore = fillInk;
         drawing.run();
-        write(stream::restoreGraphicsState);
+        PdfDocument.attempt(stream::restoreGraphicsState);
         pen = penBefore;
         fillInk = inkBefore;
     }

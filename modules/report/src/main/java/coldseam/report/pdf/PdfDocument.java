@@ -108,11 +108,11 @@ final class PdfDocument implements AutoCloseable {
     }
 
     /** A step of PDFBox. */
-    private interface Step {
+    interface Step {
         void run() throws IOException;
     }
 
-    private static void attempt(Step step) {
+    static void attempt(Step step) {
         try {
             step.run();
         } catch (IOException e) {
