@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.AllCores;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.TypicalBuild;
@@ -47,7 +48,9 @@ final class AtlasRun {
         Path csv = folder.resolve(CSV);
         Path pdf = folder.resolve(PDF);
         Outputs.refuse(folder, Lists.immutable.of(csv, pdf));
-        ImmutableList<Sweep> sweeps = kinds.flatCollect(layers::swept)
+        // The options of each kind are read here, by code that is new.
+        ImmutableList<Sweep> sweeps = AllCores.collect(kinds, layers::swept, read -> {})
+                .flatCollect(places -> places)
                 .flatCollect(place -> Sweep.of(place.setup(), layers.fromHouse() ? place.origin() : ""));
         if (sweeps.isEmpty()) {
             throw new RefusedException(
