@@ -28,6 +28,7 @@ final class Symbols {
             case LINEAR_TRANSMITTANCE -> Lists.immutable.of("psi", "ψ");
             case POINT_TRANSMITTANCE -> Lists.immutable.of("chi", "χ");
             case THICKNESS -> Lists.immutable.of("thick", "d");
+            case SHARE -> Lists.immutable.of("spacing", "centres", "centers", "fraction");
             case DENSITY -> Lists.immutable.of("rho", "ρ");
             default -> Lists.immutable.empty();
         };

@@ -101,6 +101,14 @@ class BinderTest {
                 @Unit(Dimension.TRANSMITTANCE) OptionalDouble frameTransmittance,
                 @Unit(Dimension.CONDUCTIVITY) OptionalDouble conductivity) {}
 
+        record Studs(@Unit(Dimension.SHARE) double share) {}
+
+        /** Studs are known by their spacing, which is not what a share is; it says at least which key is meant. */
+        @Test
+        void isAskedForWhereStudsHaveASpacing() {
+            assertTrue(faults("{spacing: 625 mm}", Studs.class).endsWith("did you mean \"share\"?"));
+        }
+
         @Test
         void isAskedFor() {
             for (String symbol : List.of("U", "u-value", "Uw", "U_factor")) {

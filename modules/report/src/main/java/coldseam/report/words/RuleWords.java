@@ -433,7 +433,8 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             "name the airtight layer of this build-up in the house file, or add one and join it to its"
                                     + " neighbours";
                         case HEAT ->
-                            "add a continuous layer of insulation to this build-up and join it to its neighbours";
+                            "name the layer that insulates, under controls in the house file, or add a continuous one and"
+                                    + " join it to its neighbours";
                         case VAPOUR ->
                             "name the layer that governs vapour in the house file, or add one; check that the build-up can"
                                     + " still dry";

@@ -68,6 +68,19 @@ class FindingWordsTest {
                 }));
     }
 
+    /** Boards may be there already, and not be named for what they do. */
+    @Test
+    void whoHasNamedNoLayerForHeatIsToldHow() {
+        Finding bare = RuleHouses.breaking()
+                .get("surface-without-heat-layer")
+                .get()
+                .findings()
+                .detect(each -> each.rule().equals("surface-without-heat-layer"));
+        assertTrue(
+                SI.toDo(bare).startsWith("Name the layer that insulates, under controls in the house file, or add "),
+                SI.toDo(bare));
+    }
+
     @Test
     void aHoleSaysWhereItsEdgesLie() {
         Audit audit = RuleHouses.breaking().get("open-edge").get();
