@@ -107,11 +107,20 @@ final class Failures {
                                 ? "A file's name has a letter that no name can have on this machine as it is set up: on Windows one"
                                         + " of ? * < > | \" or of another language than the machine's, elsewhere letters beyond"
                                         + " a to z without a setting such as LC_ALL=C.UTF-8. Set it, or rename the file."
-                                : plainly(thrown.getMessage()));
+                                : thrown instanceof CommandLine.UnmatchedArgumentException more
+                                        ? tooMuch(more)
+                                        : plainly(thrown.getMessage()));
         CommandLine command = thrown.getCommandLine();
         CommandLine.UnmatchedArgumentException.printSuggestions(thrown, terminal.err());
         terminal.err().println("Run \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");
         return Exit.REFUSED.code();
+    }
+
+    /** Words that nothing asked for; a name with spaces, typed without marks, comes as several. */
+    private static String tooMuch(CommandLine.UnmatchedArgumentException more) {
+        String command = more.getCommandLine().getCommandSpec().qualifiedName();
+        return "\"" + String.join(" ", more.getUnmatched()) + "\" is nothing that " + command
+                + " takes; a file's name with spaces in it stands in quotation marks";
     }
 
     /** What picocli says of a value, as the tool says it of any. */

@@ -257,6 +257,15 @@ class CommandTest {
         Run units = Run.of("check", "house.yaml", "--units", "furlongs");
         assertEquals(Exit.REFUSED.code(), units.code());
         assertTrue(units.err().contains("--units"), units::err);
+        Run spaced = Run.of("check", "my", "old", "house.yaml");
+        assertEquals(Exit.REFUSED.code(), spaced.code());
+        assertTrue(
+                spaced.err()
+                        .startsWith("\"old house.yaml\" is nothing that coldseam check takes; a file's name with"
+                                + " spaces in it stands in quotation marks\n"),
+                spaced::err);
+        Run command = Run.of("chek", "house.yaml");
+        assertTrue(command.err().contains("Did you mean: coldseam check"), command::err);
         Run name = Run.of("check", "no\0name.yaml");
         assertEquals(Exit.REFUSED.code(), name.code());
         assertTrue(name.err().contains("LC_ALL=C.UTF-8"), name::err);
@@ -299,6 +308,30 @@ class CommandTest {
                 folder.resolve("audit.OUT").toString());
         assertEquals(Exit.REFUSED.code(), capitals.code(), capitals::err);
         assertTrue(capitals.err().contains("by capitals alone"), capitals::err);
+    }
+
+    @Test
+    void aFileOfAnotherSortIsTakenForWhatItIs() throws IOException {
+        Run house = Run.of("section", box().toString());
+        assertEquals(Exit.REFUSED.code(), house.code());
+        assertTrue(
+                house.err()
+                        .matches(".*box\\.yaml:\\d+:1: a section file is needed; got a house file; give it to coldseam"
+                                + " check or audit, or name another file\n"),
+                house::err);
+        Run detail = Run.of(
+                "check",
+                box("own-psi:", "junctions:\n- {kinds: [slab edge], detail: box.yaml}\nown-psi:")
+                        .toString());
+        assertEquals(Exit.REFUSED.code(), detail.code());
+        assertTrue(detail.err().contains("a detail's file is needed; got a house file"), detail::err);
+        Path drawn = CommittedReport.ROOT.resolve("fixtures/sections/strip-on-slab.yaml");
+        Run section = Run.of("check", drawn.toString());
+        assertEquals(Exit.REFUSED.code(), section.code());
+        assertTrue(
+                section.err().contains("a house file is needed; got a section file; give it to coldseam section"),
+                section::err);
+        assertEquals(1, section.err().lines().count(), section::err);
     }
 
     @Test

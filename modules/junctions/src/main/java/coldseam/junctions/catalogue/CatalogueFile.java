@@ -4,6 +4,7 @@ import coldseam.envelope.BridgeKind;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.file.house.OtherFile;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
@@ -34,6 +35,10 @@ public final class CatalogueFile {
     private static final ResourceFolder JUNCTIONS = new ResourceFolder("/details/");
     private static final ResourceFolder POINTS = new ResourceFolder("/points/");
     private static final ResourceFolder CORNERS = new ResourceFolder("/corners/");
+
+    /** By any of these keys a file is one that a house may name. */
+    private static final ImmutableList<String> SORTS =
+            Lists.immutable.of("detail", "point", "corner", "section", "painted");
 
     private CatalogueFile() {}
 
@@ -157,7 +162,7 @@ public final class CatalogueFile {
     /** A detail file, or a section file with a junction block. */
     private static Optional<Detail> own(Path path, String name, Faults faults) {
         Optional<SourceNode> tree = SourceDocument.read(path, faults);
-        if (tree.isEmpty()) {
+        if (tree.isEmpty() || OtherFile.isRefused(tree.get(), "a detail's file", SORTS, faults)) {
             return Optional.empty();
         }
         if (tree.get() instanceof SourceNode.Mapping mapping

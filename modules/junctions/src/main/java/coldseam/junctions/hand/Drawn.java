@@ -1,5 +1,6 @@
 package coldseam.junctions.hand;
 
+import coldseam.envelope.file.house.OtherFile;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
@@ -7,6 +8,7 @@ import coldseam.files.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 
 /** What a section file draws: a section, or a body where it has the keys of one. */
 public sealed interface Drawn permits DrawnSection, DrawnBody {
@@ -22,6 +24,8 @@ public sealed interface Drawn permits DrawnSection, DrawnBody {
     static Drawn load(Path path) {
         Faults faults = new Faults();
         Optional<Drawn> drawn = SourceDocument.read(path, faults)
+                .filter(node ->
+                        !OtherFile.isRefused(node, "a section file", Lists.immutable.of("section", "painted"), faults))
                 .flatMap(node -> solid(node)
                         ? DrawnBody.bind(node, faults)
                         : DrawnSection.bind(node, faults).map(each -> each));

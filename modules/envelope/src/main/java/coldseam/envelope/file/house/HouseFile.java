@@ -89,6 +89,9 @@ public final class HouseFile {
 
     private static Optional<LoadedHouse> bind(
             SourceNode node, ImmutableMap<String, KnownNames> details, Faults faults) {
+        if (OtherFile.isRefused(node, "a house file", Lists.immutable.of("house"), faults)) {
+            return Optional.empty();
+        }
         MutableMap<String, KnownNames> known = Maps.mutable.withMap(details.castToMap());
         known.put("material", MaterialLibrary.names());
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
