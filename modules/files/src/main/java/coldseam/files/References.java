@@ -16,6 +16,7 @@ final class References {
 
     private final Faults faults;
     private final MutableMap<String, MutableMap<String, Position>> defined = Maps.mutable.empty();
+    private final MutableMap<String, MutableMap<String, Position>> aloud = Maps.mutable.empty();
     private final MutableList<Use> uses = Lists.mutable.empty();
     private final MutableSet<String> ignored = Sets.mutable.empty();
 
@@ -24,7 +25,8 @@ final class References {
     }
 
     void define(String kind, String name, Position place) {
-        Position first = defined.getIfAbsentPut(kind, Maps.mutable::empty).putIfAbsent(name, place);
+        defined.getIfAbsentPut(kind, Maps.mutable::empty).putIfAbsent(name, place);
+        Position first = aloud.getIfAbsentPut(kind, Maps.mutable::empty).putIfAbsent(Words.aloud(name), place);
         if (first != null) {
             faults.add(
                     place,

@@ -238,7 +238,7 @@ public final class SourceDocument {
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String key = parser.currentName();
             Position place = place();
-            Position first = seen.putIfAbsent(key, place);
+            Position first = seen.putIfAbsent(Words.aloud(key), place);
             parser.nextToken();
             SourceNode value = node();
             if (isRefused(place, "a name", key, LONGEST_NAME)) {
@@ -253,7 +253,9 @@ public final class SourceDocument {
             } else if (first != null) {
                 faults.add(
                         place,
-                        "a key stands twice",
+                        entries.anySatisfy(each -> each.key().equals(key))
+                                ? "a key stands twice"
+                                : "two keys read alike",
                         '"' + key + '"',
                         "each key once",
                         "it first stands at line " + first.line() + ": remove or rename one of the two");

@@ -1,13 +1,19 @@
 package coldseam.files;
 
 import java.lang.reflect.InvocationTargetException;
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** How Java names read in files, and in whatever is said of what they say. */
 public final class Words {
+
+    private static final Pattern SHAPELESS = Pattern.compile("\\p{Cf}");
+
+    private static final Pattern GAP = Pattern.compile("[\\s_-]+");
 
     private Words() {}
 
@@ -32,6 +38,14 @@ public final class Words {
             return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
         }
     };
+
+    /** How a name reads: two that differ in capitals, gaps or what has no shape alone are one to whoever reads them. */
+    public static String aloud(String name) {
+        String shown = SHAPELESS
+                .matcher(Normalizer.normalize(name, Normalizer.Form.NFKC))
+                .replaceAll("");
+        return GAP.matcher(shown.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    }
 
     /** Whether the values of a type are the words of a closed list. */
     static boolean isListed(Class<?> type) {

@@ -10,7 +10,7 @@ import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.ResourceFolder;
 import coldseam.files.Short;
-import java.util.Locale;
+import coldseam.files.Words;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -38,13 +38,10 @@ public final class MaterialLibrary {
         return MATERIALS.detectOptional(each -> each.name().equals(name));
     }
 
-    /** The one whose name this is but for capitals, hyphens and spaces. */
+    /** The one whose name reads like this. */
     public static Optional<Material> called(String name) {
-        return MATERIALS.detectOptional(each -> plain(each.name()).equals(plain(name)));
-    }
-
-    private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ").strip();
+        String aloud = Words.aloud(name);
+        return MATERIALS.detectOptional(each -> Words.aloud(each.name()).equals(aloud));
     }
 
     /** As its file describes it. */
