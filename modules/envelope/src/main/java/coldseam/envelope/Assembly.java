@@ -133,6 +133,11 @@ public record Assembly(
         return layers.select(layer -> layer.role() == Role.STRUCTURE);
     }
 
+    /** What carries in it, and is not there still in what is planned in its place. */
+    public ImmutableList<Layer> structureGoneFrom(Assembly planned) {
+        return structure().reject(layer -> planned.structure().anySatisfy(layer::carriesOnIn));
+    }
+
     /** The layers outside of all that carries; none where nothing does. */
     public ImmutableList<Layer> outsideStructure() {
         int carries = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);

@@ -40,6 +40,31 @@ public record Layer(
                                 && taper.equals(other.taper));
     }
 
+    /** m; one layer measured twice. */
+    private static final double MEASURED_ALIKE = 0.001;
+
+    /** What carries in it: its members, where it has some. */
+    public String carrier() {
+        return framing.map(members -> members.material().name() + " members").orElseGet(material::name);
+    }
+
+    /**
+     * Whether what carries in it is there still in another: members may be made deeper, and their bays filled; a slab may be topped;
+     * masonry stays as thick as it is.
+     */
+    boolean carriesOnIn(Layer planned) {
+        Material carries = framing.map(Framing::material).orElse(material);
+        double more = planned.thickness - thickness;
+        return planned.carrier().equals(carrier())
+                && planned.framing
+                                .map(Framing::material)
+                                .orElse(planned.material)
+                                .conductivity()
+                        == carries.conductivity()
+                && more > -MEASURED_ALIKE
+                && (carries.carries() != Material.Carries.STANDS || more < MEASURED_ALIKE);
+    }
+
     /** Whether outdoor air runs through it, so that what lies outside it holds neither heat nor vapour back (ISO 6946). */
     public boolean isWellVentilated() {
         return air.filter(each -> each.ventilation() == Ventilation.WELL_VENTILATED)

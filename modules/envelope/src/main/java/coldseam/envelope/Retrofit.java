@@ -71,7 +71,8 @@ public record Retrofit(
     /** Those that are no build-up. */
     public static final ImmutableList<String> OTHER_MEASURES = Lists.immutable.of(OPENINGS, POINTS, DETAILS);
 
-    private static final String ROOF = "roof";
+    /** The part that takes all of a roof down with it. */
+    public static final String ROOF = "roof";
 
     @Noun("what comes down with what")
     record FileTakenDown(ImmutableMap<String, String> comesDownWith, ImmutableList<String> ofTheWall) {}

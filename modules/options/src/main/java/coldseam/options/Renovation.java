@@ -35,6 +35,8 @@ public record Renovation(
     public enum Unlike {
         /** The shape, what it stands on, or the seams that it does not show. */
         SHAPE,
+        /** What carries what stays of an old house. */
+        STRUCTURE,
         /** Unheated spaces and heated neighbours: which there are, or their factors. */
         SPACES_BESIDE,
         /** Temperatures, degree days, ground, dimensions or climate. */

@@ -199,6 +199,20 @@ public final class Stages {
         return house.shell().surfaces().toMap(Surface::name, Surface::outline).toImmutable();
     }
 
+    /** Whether what carries some surface that stays is another, or gone, in the second house. */
+    private boolean structureDiffers() {
+        return second.retrofit()
+                .filter(old -> after.shell()
+                        .surfaces()
+                        .select(surface -> surface.keepsStructureIn(old))
+                        .flatCollect(surface -> surface.assembly().stream().toList())
+                        .anySatisfy(planned -> Optional.ofNullable(
+                                        first.assemblies().get(planned.name()))
+                                .filter(was -> was.structureGoneFrom(planned).notEmpty())
+                                .isPresent()))
+                .isPresent();
+    }
+
     private ImmutableList<Unlike> unlike() {
         MutableList<Unlike> unlike = Lists.mutable.empty();
         ImmutableSet<Exposure> spaces = spaces(before);
@@ -208,6 +222,9 @@ public final class Stages {
                         && first.seams().equals(second.seams())
                         && places(before).equals(places(after)))) {
             unlike.add(Unlike.SHAPE);
+        }
+        if (structureDiffers()) {
+            unlike.add(Unlike.STRUCTURE);
         }
         if (beside) {
             unlike.add(Unlike.SPACES_BESIDE);

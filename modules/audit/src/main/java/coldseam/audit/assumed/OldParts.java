@@ -111,7 +111,7 @@ public final class OldParts {
                             && !wall.staysIn(old)
                             && on(audit, wall)
                                     .anySatisfy(each -> each.staysIn(old)
-                                            && (each.use() == Body.Use.WALL || !old.takesDown("roof")))));
+                                            && (each.use() == Body.Use.WALL || !old.takesDown(Retrofit.ROOF)))));
 
     /** Walls and decks over rooms that stay and bear walls that are built new. */
     public static final Assumption<Surface> LOADED = audit -> OfHouse.old(
@@ -127,7 +127,8 @@ public final class OldParts {
     public static final Assumption<Surface> PUT_BACK = audit -> OfHouse.old(
             audit,
             old -> OfHouse.surfaces(
-                    audit, surface -> surface.use() == Body.Use.ROOF && surface.staysIn(old) && old.takesDown("roof")));
+                    audit,
+                    surface -> surface.use() == Body.Use.ROOF && surface.staysIn(old) && old.takesDown(Retrofit.ROOF)));
 
     /** Build-ups of a new build that an old house's material carries; a material's name decides nothing, it only asks. */
     public static final Assumption<Assembly> BUILT_NEW =
@@ -163,7 +164,7 @@ public final class OldParts {
             old -> audit.junctions()
                     .select(row -> row.edge().kind() == JunctionKind.FLAT_ROOF_EDGE
                             && row.surfaces().anySatisfy(each -> each.use() == Body.Use.ROOF && each.staysIn(old))
-                            && !old.takesDown("roof")
+                            && !old.takesDown(Retrofit.ROOF)
                             && row.sheet()
                                     .filter(sheet -> sheet.result()
                                             .detail()

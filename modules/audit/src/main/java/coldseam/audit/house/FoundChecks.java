@@ -1,12 +1,9 @@
 package coldseam.audit.house;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.Body;
 import coldseam.envelope.Layer;
-import coldseam.envelope.Retrofit;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.Surface;
 import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
@@ -17,11 +14,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Whether what carries an old house is the same in the build-up that is found and in the one that is planned round it. */
 final class FoundChecks {
 
-    /** m; one layer measured twice. */
-    private static final double ONE = 0.001;
-
-    private static final String ROOF = "roof";
-
     private FoundChecks() {}
 
     /** Adds a fault for each build-up as found whose structure stays, and that is not in the planned one. */
@@ -31,7 +23,8 @@ final class FoundChecks {
                 .ifPresent(old -> old.found()
                         .ifPresent(found -> found.assemblies().forEachKeyValue((planned, was) -> {
                             if (shell.surfaces()
-                                    .anySatisfy(surface -> stays(surface, old) && surface.isBuiltAs(planned))) {
+                                    .anySatisfy(
+                                            surface -> surface.keepsStructureIn(old) && surface.isBuiltAs(planned))) {
                                 kept(
                                         was,
                                         loaded.house().assemblies().get(planned),
@@ -53,32 +46,25 @@ final class FoundChecks {
             Faults faults) {
         loaded.house()
                 .retrofit()
-                .filter(old ->
-                        shell.surfaces().anySatisfy(surface -> stays(surface, old) && surface.isBuiltAs(planned)))
+                .filter(old -> shell.surfaces()
+                        .anySatisfy(surface -> surface.keepsStructureIn(old) && surface.isBuiltAs(planned)))
                 .ifPresent(old -> {
                     Optional<Assembly> found = old.found()
                             .flatMap(each ->
                                     Optional.ofNullable(each.assemblies().get(planned)));
                     Assembly described = loaded.house().assemblies().get(planned);
                     // Some of what is described may be new.
-                    boolean keepsSome = described
-                            .structure()
-                            .anySatisfy(layer -> option.structure().anySatisfy(each -> holds(each, layer)));
+                    boolean keepsSome = described.structureGoneFrom(option).size()
+                            < described.structure().size();
                     if (found.isPresent() || !keepsSome) {
                         kept(found.orElse(described), option, name, place, faults);
                     }
                 });
     }
 
-    private static boolean stays(Surface surface, Retrofit old) {
-        boolean under = surface.use() == Body.Use.WALL || surface.use() == Body.Use.FLOOR;
-        return surface.staysIn(old) && (under || !old.takesDown(ROOF));
-    }
-
     private static void kept(Assembly was, Assembly planned, String name, Position place, Faults faults) {
         ImmutableList<Layer> carries = planned.structure();
-        was.structure()
-                .reject(layer -> carries.anySatisfy(each -> holds(each, layer)))
+        was.structureGoneFrom(planned)
                 .forEach(
                         layer -> faults.add(
                                 place,
@@ -86,18 +72,6 @@ final class FoundChecks {
                                 said(layer).and(" in \"" + was.name() + "\""),
                                 said(carries).and(" in \"" + name + "\""),
                                 "correct one of the two, give what comes off another role, or name its surfaces under built-new"));
-    }
-
-    /** Members may be made deeper, and their bays filled; a slab may be topped. */
-    private static boolean holds(Layer planned, Layer found) {
-        return planned.thickness() > found.thickness() - ONE
-                && carrying(planned).equals(carrying(found));
-    }
-
-    private static String carrying(Layer layer) {
-        return layer.framing()
-                .map(members -> members.material().name() + " members")
-                .orElseGet(() -> layer.material().name());
     }
 
     private static Phrase said(ImmutableList<Layer> layers) {
@@ -109,6 +83,6 @@ final class FoundChecks {
     }
 
     private static Phrase said(Layer layer) {
-        return Phrase.of(layer.thickness(), Dimension.THICKNESS).and(" of " + carrying(layer));
+        return Phrase.of(layer.thickness(), Dimension.THICKNESS).and(" of " + layer.carrier());
     }
 }

@@ -81,6 +81,12 @@ public record Surface(
         return names().noneSatisfy(old.builtNew()::contains);
     }
 
+    /** Whether what carries it stays in an old house, and does not come down with the roof either. */
+    public boolean keepsStructureIn(Retrofit old) {
+        boolean under = use == Body.Use.WALL || use == Body.Use.FLOOR;
+        return staysIn(old) && (under || !old.takesDown(Retrofit.ROOF));
+    }
+
     /** What a file may call it by: its own name, that of the roof or wall it is a part of, and its storey's. */
     public ImmutableList<String> names() {
         return Lists.immutable.of(name, partOf, storey);

@@ -3,6 +3,8 @@ package coldseam.report.words;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
+import coldseam.envelope.PointKind;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
 import coldseam.files.Words;
@@ -78,6 +80,8 @@ public final class RenovationWords {
                         "their shape, what they stand on, the names in it or their seams (" + size(renovation.before())
                                 + " of surfaces before, " + size(renovation.after())
                                 + " after), so the difference is not of what is built alone";
+                    case STRUCTURE ->
+                        "what carries, though it is said to stay, so the difference is not of what is built alone";
                     case SPACES_BESIDE ->
                         "the spaces beside the house (which there are, their factors, or where these come from), so the"
                                 + " difference is not of what is built alone";
@@ -95,14 +99,17 @@ public final class RenovationWords {
         return units.format(audit.shell().surfaces().sumOfDouble(Surface::externalArea), Dimension.AREA);
     }
 
+    /** With what its number rests on: of a house before, which gaps let lose more, what the one after does not rest on as well. */
     private String house(Audit audit) {
         HonestWords honest = new HonestWords(audit, units);
+        boolean gapsBefore = audit == renovation.before() && !audit.verdict().unbroken();
         return audit.house().name() + ", H_T = " + honest.total()
                 + words.year(audit).map(each -> ", " + each).orElse("") + ". "
                 + VerdictWords.sentence(audit.verdict())
-                + (audit.verdict().unbroken()
-                        ? honest.assumed().map(each -> " " + each).orElse("") + " " + honest.measuredBy()
-                        : "");
+                + (gapsBefore ? honest.assumedBeside(renovation.after()) : honest.assumed())
+                        .map(each -> " " + each)
+                        .orElse("")
+                + (audit.verdict().unbroken() ? " " + honest.measuredBy() : "");
     }
 
     private String change(Interval more) {
@@ -214,6 +221,14 @@ public final class RenovationWords {
         words.changes(stage.changes()).ifPresent(lines::add);
         if (stage.open().notEmpty()) {
             lines.add("open until a later stage, so to be closed for a while: " + kinds(stage.open()));
+        }
+        if (stage.name().equals(Retrofit.OPENINGS)
+                && stage.audit()
+                        .points()
+                        .noneSatisfy(row -> row.kind().serves().contains(PointKind.Service.VENTILATION))) {
+            lines.add(
+                    "new windows and doors let less air in: in rooms that are aired no more than before it is damper from"
+                            + " now on than mould is judged by here, and no duct for ventilation is listed");
         }
         String while_ = last ? " for good" : " for a while";
         lines.addAllIterable(mould(stage.audit(), stage.cold().select(Cold::mould), while_));
