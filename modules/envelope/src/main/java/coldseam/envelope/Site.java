@@ -58,7 +58,12 @@ public record Site(
 
     /** K·d, of the months, or that a place of such an outdoor temperature usually has. */
     public double usualDays() {
-        return climate.map(year -> year.degreeDays(BASE)).orElse(DAYS_PER_KELVIN * (BASE - outdoorTemperature));
+        return climate.map(year -> year.degreeDays(BASE)).orElseGet(this::daysOfTheCold);
+    }
+
+    /** K·d, that a place of such an outdoor temperature usually has, whatever its months are said to be. */
+    public double daysOfTheCold() {
+        return DAYS_PER_KELVIN * (BASE - outdoorTemperature);
     }
 
     /** kWh that a heat loss comes to in a year by degree days, gains left out; empty without them. */

@@ -63,9 +63,9 @@ public final class AirAndGround {
     /** The coldest days are milder than winters are. */
     public static final Assumption<Site> MILD = site(site -> site.outdoorTemperature() > WARM);
 
-    /** The winter is much shorter than one as cold usually is, or than its months are. */
-    public static final Assumption<Site> SHORT_WINTER =
-            site(site -> site.heatingDegreeDays().orElse(site.usualDays()) < SHORT * site.usualDays());
+    /** The winter is much shorter than one as cold usually is, or than its months are; or its months are of a mild land. */
+    public static final Assumption<Winter> SHORT_WINTER = audit ->
+            Lists.immutable.of(winter(audit.house().site())).select(winter -> winter.days() < SHORT * winter.usual());
 
     /** The ground conducts less than any that is named. */
     public static final Assumption<Site> DRY_GROUND = site(site -> site.groundConductivity() < CLAY);
@@ -105,6 +105,22 @@ public final class AirAndGround {
 
     /** What a site leaves out, and the site with what stands for it. */
     public record Left(Site.Usual usual, Site site) {}
+
+    /**
+     * How long a winter is said to be.
+     *
+     * @param coldest °C, of its coldest days
+     * @param days K·d, given, or of the months
+     * @param usual K·d, of the months or of a place with such days, whichever has more
+     */
+    public record Winter(double coldest, double days, double usual) {}
+
+    private static Winter winter(Site site) {
+        return new Winter(
+                site.outdoorTemperature(),
+                site.heatingDegreeDays().orElse(site.usualDays()),
+                Math.max(site.usualDays(), site.daysOfTheCold()));
+    }
 
     private static Assumption<Site> site(Predicate<Site> which) {
         return audit -> Lists.immutable.of(audit.house().site()).select(which);

@@ -42,15 +42,6 @@ public final class Neighbours {
             && surface.use() != Body.Use.OVERHANG
             && surface.assembly().filter(it -> it.controls(Control.WATER)).isEmpty());
 
-    /** Unheated spaces that no door or hatch is listed to, by name; empty for a loft. */
-    public static final Assumption<String> SHUT = audit -> {
-        ImmutableList<Surface> cold = OfHouse.surfaces(audit, Neighbours::isUnheated);
-        return cold.collect(surface -> surface.exposure().neighbour())
-                .distinct()
-                .reject(space -> cold.anySatisfy(surface -> surface.openingArea() > 0
-                        && surface.exposure().neighbour().equals(space)));
-    };
-
     private Neighbours() {}
 
     /**
@@ -78,7 +69,7 @@ public final class Neighbours {
         return audit -> OfHouse.over(0, OfHouse.area(audit, which));
     }
 
-    private static boolean isUnheated(Surface surface) {
+    static boolean isUnheated(Surface surface) {
         return surface.faces(Exposure.Kind.UNHEATED);
     }
 

@@ -6,6 +6,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
@@ -14,6 +15,7 @@ import coldseam.envelope.shell.Surface;
 import java.util.Collections;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What most houses have and the house file does not list: who leaves it out has less to lose and fewer seams. */
@@ -25,7 +27,39 @@ public final class Unlisted {
     /** m; joists and slabs that run through seldom go out farther past what bears them (common practice, no source). */
     private static final double FAR_OUT = 1.2;
 
+    private static final JunctionKind BALCONY = JunctionKind.of("balcony");
+
     private static final JunctionKind BEARING_WALL = JunctionKind.of("bearing wall through the slab's insulation");
+
+    /**
+     * What one goes to from the rooms and no door or hatch is listed to: unheated spaces by name, empty for a loft; decks, and balconies
+     * on walls without a door.
+     */
+    public static final Assumption<String> UNREACHED = audit -> {
+        ImmutableList<Surface> cold = OfHouse.surfaces(audit, Neighbours::isUnheated);
+        ImmutableList<String> spaces = cold.collect(
+                        surface -> surface.exposure().neighbour())
+                .distinct()
+                .reject(space -> cold.anySatisfy(surface -> surface.openingArea() > 0
+                        && surface.exposure().neighbour().equals(space)));
+        ImmutableList<Surface> before = OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.WALL)
+                .flatCollect(wall -> doors(audit, wall).flatCollect(door -> UnderSill.of(audit, door, wall)))
+                .collect(UnderSill::surface);
+        ImmutableList<String> decks = OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.TERRACE)
+                .reject(deck -> deck.openingArea() > 0
+                        || before.anySatisfy(each ->
+                                each.use() == Body.Use.TERRACE && each.partOf().equals(deck.partOf())))
+                .collect(Surface::name);
+        ImmutableList<String> balconies = audit.house()
+                .seams()
+                .select(seam -> seam.kind() == BALCONY
+                        && audit.shell()
+                                .surfaces()
+                                .noneSatisfy(wall -> OfHouse.isOn(seam, wall)
+                                        && doors(audit, wall).notEmpty()))
+                .collect(Seam::name);
+        return spaces.newWithAll(decks).newWithAll(balconies);
+    };
 
     /** m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross. */
     public static final Assumption<Double> INNER_WALLS =
@@ -90,6 +124,10 @@ public final class Unlisted {
     };
 
     private Unlisted() {}
+
+    private static ImmutableList<Opening> doors(Audit audit, Surface wall) {
+        return audit.house().openings().select(opening -> opening.kind() == Opening.Kind.DOOR && wall.holds(opening));
+    }
 
     private enum Side {
         WALLS,

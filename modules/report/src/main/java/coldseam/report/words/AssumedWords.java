@@ -86,7 +86,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     (openings, say) -> "that " + quoted(openings, Opening::name)
                             + (openings.size() == 1 ? " looks" : " look") + " into an unheated space, not outdoors"),
             all(
-                    Neighbours.SHUT,
+                    Unlisted.UNREACHED,
                     (spaces, say) -> "that nobody goes from the rooms to " + quoted(spaces, space -> space)
                             + " (no door or hatch is listed there)"),
             each(
@@ -424,10 +424,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             "that it is no colder outdoors than " + say.say(site.outdoorTemperature(), TEMPERATURE)),
             each(
                     AirAndGround.SHORT_WINTER,
-                    (site, say) -> "that a year whose coldest days have "
-                            + say.say(site.outdoorTemperature(), TEMPERATURE) + " has no more than "
-                            + say.say(site.heatingDegreeDays().orElseThrow(), DEGREE_DAYS) + " ("
-                            + say.say(site.usualDays(), DEGREE_DAYS) + " are usual)"),
+                    (winter, say) -> "that a year whose coldest days have " + say.say(winter.coldest(), TEMPERATURE)
+                            + " has no more than " + say.say(winter.days(), DEGREE_DAYS) + " ("
+                            + say.say(winter.usual(), DEGREE_DAYS) + " are usual)"),
             each(
                     AirAndGround.DRY_GROUND,
                     (site, say) -> "that the ground conducts " + say.say(site.groundConductivity(), CONDUCTIVITY)

@@ -43,7 +43,7 @@ record FilePoints(
 
         @Doc("Largest distance between neighbours of a row, which has one at each end.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "20 mm", atMost = "100 m")
+        @Bounds(atLeast = "20 mm", atMost = "12 m", usual = "0.3 to 3 m")
         OptionalDouble spacing,
 
         @Doc("Length of the row.") @Unit(Dimension.LENGTH) @Bounds(above = "0 m", atMost = "1000 m")
