@@ -58,7 +58,10 @@ final class GroundParts {
     private final House house;
     private final Shell shell;
 
-    /** Names of walls at whose head a floor begins: they stand between two floors. */
+    /**
+     * Names of walls at whose head a floor on the ground begins: they stand between two such floors. Under a floor over an
+     * unheated space or open air a wall faces that, and is exposed (ISO 13370:2017 clause 3.1, from memory).
+     */
     private final ImmutableSet<String> underFloors;
 
     private final MutableMap<ImmutableList<String>, Part> parts = Maps.mutable.empty();
@@ -71,10 +74,14 @@ final class GroundParts {
                 .flatCollect(edge -> Lists.immutable
                         .of(edge.first(), edge.second().orElseThrow())
                         .select(wall -> beside(edge, wall)
-                                .filter(floor -> floor.use() == Body.Use.FLOOR)
+                                .filter(floor -> floor.use() == Body.Use.FLOOR && onGround(floor))
                                 .isPresent()))
                 .collect(Surface::name)
                 .toImmutableSet();
+    }
+
+    private static boolean onGround(Surface floor) {
+        return floor.faces(Exposure.Kind.GROUND) || floor.faces(Exposure.Kind.CRAWL_SPACE);
     }
 
     /** The part a floor belongs to, or a wall stands on. */

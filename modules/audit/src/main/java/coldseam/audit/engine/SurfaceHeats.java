@@ -95,12 +95,34 @@ final class SurfaceHeats {
             notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
         }
-        if (surface.faces(Exposure.Kind.CRAWL_SPACE)) {
-            return suspended(part, build.get()).transmittance();
-        }
+        return row(surface, part, build.get()).transmittance();
+    }
+
+    /** What U of a floor on the ground follows from; empty where ISO 13370 cannot be applied to it. */
+    Optional<GroundRow> groundRow(Surface floor) {
+        GroundParts.Part part = ground.part(floor);
+        return part.known() ? build(floor).map(build -> row(floor, part, build)) : Optional.empty();
+    }
+
+    private GroundRow row(Surface surface, GroundParts.Part part, Transmittance build) {
         GroundFloor floor = groundFloor(part);
+        if (surface.faces(Exposure.Kind.CRAWL_SPACE)) {
+            return new GroundRow(
+                    part.floors(),
+                    floor,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(suspended(part, build)),
+                    Optional.of(crawlSpace(part)));
+        }
         if (part.depth() > 0) {
-            return basement(surface, part, part.depth()).floorTransmittance();
+            return new GroundRow(
+                    part.floors(),
+                    floor,
+                    Optional.empty(),
+                    Optional.of(basement(surface, part, part.depth())),
+                    Optional.empty(),
+                    Optional.empty());
         }
         ImmutableList<Body.EdgeInsulation> edges =
                 Lists.immutable.withAll(edgeInsulation(surface).stream().toList());
@@ -108,7 +130,13 @@ final class SurfaceHeats {
             notes.add(new Note.EdgeInsulationInSection());
             edges = Lists.immutable.empty();
         }
-        return SlabOnGround.of(floor, build.get().surfaceToSurface(), edges).transmittance();
+        return new GroundRow(
+                part.floors(),
+                floor,
+                Optional.of(SlabOnGround.of(floor, build.surfaceToSurface(), edges)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A wall's is that of a basement's; a slab's formula never fits it, and without a floor on the ground there is none that does. */

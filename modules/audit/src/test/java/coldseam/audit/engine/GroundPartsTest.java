@@ -64,6 +64,25 @@ class GroundPartsTest {
         part(parts.part(between), 5 * 8, 18, 2.4);
     }
 
+    /** Its eastern wall faces a cold store under the ground floor: outside what is insulated, so it counts. */
+    @Test
+    void aCellarsWallToAColdSpaceIsExposed() throws IOException {
+        String text = text("part-cellar");
+        String cold = text.substring(0, text.indexOf("  other-bases:"))
+                        .replace("body:", "neighbours: {store: {temperature-factor: 0.6}}\n\nbody:")
+                        .replace(
+                                "    height: 2.7 m\n    walls: wall",
+                                "    height: 2.7 m\n    walls: {all: wall, east: {assembly: wall, faces: store}}")
+                        .replace(
+                                "    base: {kind: slab on ground, assembly: slab}",
+                                "    base: {kind: over unheated, assembly: timber floor, faces: store}")
+                + text.substring(text.indexOf("  roof: {form"), text.indexOf("openings:"));
+        House house = house(cold, "");
+        Shell shell = ShellBuilder.build(house);
+        part(new GroundParts(house, shell).part(surface(shell, "lowest floor")), 5 * 8, 8 + 5 + 5 + 8, 2.4);
+        assertEquals(shell.exposedPerimeter(), 26, ROUND_OFF);
+    }
+
     @Test
     void aCellarInASlopeIsAsDeepAsItsGroundStandsOnTheMean() throws IOException {
         House house = house("walk-out");

@@ -6,6 +6,7 @@ import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.AssemblyRow;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
@@ -214,8 +215,12 @@ public final class Assemblies {
                             + Format.of("%.1f %%", 100 * t.relativeError()) + " at most.");
         }
         if (t.corrections().sum() > 0) {
-            out = out.plus(" Corrections: " + corrections(t.corrections(), print)
+            out = out.plus(" Corrections: " + corrections(row.assembly(), t.corrections(), print)
                     + (t.corrections().applied() ? "; added to U." : "; below 3 % of U together, so left out."));
+        }
+        if (t.outerSurface() == OuterSurface.GROUND) {
+            out = out.plus(
+                    " The ground is not in it; what is lost through both follows by ISO 13370, under Heat loss.");
         }
         for (Transmittance.Warning warning : t.warnings()) {
             out = out.plus(Rich.of(" Caution: " + warning.text()).with(Palette.EMBER));
@@ -236,18 +241,35 @@ public final class Assemblies {
         return out;
     }
 
-    private static String corrections(Transmittance.Corrections corrections, Print print) {
+    private static String corrections(Assembly assembly, Transmittance.Corrections corrections, Print print) {
         MutableList<String> out = Lists.mutable.empty();
         if (corrections.gaps() > 0) {
-            out.add("gaps " + print.of(corrections.gaps(), Dimension.TRANSMITTANCE));
+            out.add("gaps " + print.of(corrections.gaps(), Dimension.TRANSMITTANCE) + " (level "
+                    + Words.word(assembly.gaps()) + ")");
         }
         if (corrections.fasteners() > 0) {
-            out.add("fasteners " + print.of(corrections.fasteners(), Dimension.TRANSMITTANCE));
+            out.add("fasteners " + print.of(corrections.fasteners(), Dimension.TRANSMITTANCE)
+                    + assembly.fasteners()
+                            .map(each -> " (" + fasteners(each, print) + ")")
+                            .orElse(""));
         }
         if (corrections.rain() > 0) {
-            out.add("rain " + print.of(corrections.rain(), Dimension.TRANSMITTANCE));
+            out.add("rain " + print.of(corrections.rain(), Dimension.TRANSMITTANCE)
+                    + assembly.rain()
+                            .map(each -> " (" + print.of(each.precipitation(), Dimension.PRECIPITATION) + ", f·x "
+                                    + print.of(each.factor(), Dimension.RAIN_FACTOR) + ")")
+                            .orElse(""));
         }
         return out.makeString(", ");
+    }
+
+    private static String fasteners(Assembly.Fasteners fasteners, Print print) {
+        return print.of(fasteners.perSquareMetre(), Dimension.PER_AREA) + " of "
+                + fasteners.material().name() + ", "
+                + print.of(fasteners.diameter(), Dimension.THICKNESS) + " thick"
+                + (fasteners.recess() > 0
+                        ? ", heads " + print.of(fasteners.recess(), Dimension.THICKNESS) + " deep in the insulation"
+                        : "");
     }
 
     private static String controls(Layer layer) {

@@ -1,7 +1,9 @@
 package coldseam.report.pages;
 
 import coldseam.audit.HeatLoss;
+import coldseam.audit.engine.GroundRow;
 import coldseam.audit.engine.InputUncertainty;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -12,6 +14,7 @@ import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.GroundWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.Print;
@@ -25,8 +28,8 @@ public final class HeatLossPages {
     /** W/K, half of the last digit printed: smaller remainders are not worth a line. */
     private static final double LEAST_REMAINDER = 0.0005;
 
-    /** Of the variance: what is smaller is in the data only. */
-    private static final double LEAST_SHARE = 0.002;
+    /** Of the variance: what is smaller would be printed as 0 %, and is in the data only. */
+    private static final double LEAST_SHARE = 0.005;
 
     private HeatLossPages() {}
 
@@ -77,7 +80,37 @@ public final class HeatLossPages {
         flow.add(table);
         flow.space(8);
         summary(page);
+        ground(page);
         inputs(page);
+    }
+
+    /** What U of floors and walls in the ground follows from, so that it can be reckoned again. */
+    private static void ground(Page page) {
+        ImmutableList<GroundRow> rows = GroundRow.of(page.audit());
+        if (rows.isEmpty()) {
+            return;
+        }
+        Flow flow = page.flow();
+        Print print = page.print();
+        flow.space(8);
+        flow.add(Blocks.text("Floors on the ground", Style.SUBSECTION));
+        flow.small(Rich.marked(GroundWords.SYMBOLS));
+        flow.add(Listing.<GroundRow>empty()
+                .share("floor", 1, row -> row.floors().collect(Surface::name).makeString(", "))
+                .number(
+                        print.head("A", Dimension.AREA),
+                        48,
+                        row -> print.number(row.ground().area(), Dimension.AREA))
+                .number("P", 62, row -> print.length(row.ground().perimeter()))
+                .number("B′", 62, row -> print.length(row.ground().characteristicDimension()))
+                .number("w", 52, row -> print.length(row.ground().wallThickness()))
+                .number("dt", 62, row -> print.length(row.equivalentThickness()))
+                .number(
+                        print.head("U", Dimension.TRANSMITTANCE),
+                        78,
+                        row -> print.number(row.transmittance(), Dimension.TRANSMITTANCE))
+                .of(rows));
+        new GroundWords(print).of(rows).forEach(flow::small);
     }
 
     private static void inputs(Page page) {

@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.SideSummary;
+import coldseam.audit.engine.GroundRow;
 import coldseam.envelope.Body;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
@@ -23,6 +24,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The six sides: areas, insulated shares and mean transmittances, with the box unfolded. */
@@ -35,6 +37,7 @@ public final class SixSides {
         Print print = page.print();
         flow.section("The six sides");
         Shell shell = page.audit().shell();
+        ImmutableList<GroundRow> ground = GroundRow.of(page.audit());
         Block facts = Blocks.stack(
                 6,
                 Blocks.text(
@@ -49,10 +52,10 @@ public final class SixSides {
                 fact("heated volume, inner faces", print.of(shell.internalVolume(), Dimension.VOLUME)),
                 fact("heated floor area", print.of(shell.floorArea(), Dimension.AREA)),
                 fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
-                fact("its exposed perimeter", print.length(shell.exposedPerimeter())),
-                shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0
-                        ? fact("characteristic dimension B′", print.length(shell.characteristicDimension()))
-                        : Blocks.space(0));
+                fact(
+                        "its exposed perimeter",
+                        print.length(ground.sumOfDouble(row -> row.ground().perimeter()))),
+                characteristic(ground, print));
         flow.add(Blocks.beside(
                 18,
                 Lists.immutable.of(0.56, 0.44),
@@ -73,13 +76,24 @@ public final class SixSides {
         openEdges(page);
     }
 
+    /** Of one floor; several have theirs, by which their U are reckoned, beside those. */
+    private static Block characteristic(ImmutableList<GroundRow> ground, Print print) {
+        if (ground.isEmpty()) {
+            return Blocks.space(0);
+        }
+        String what = "characteristic dimension B′";
+        return ground.size() == 1
+                ? fact(what, print.length(ground.getOnly().ground().characteristicDimension()))
+                : fact(what, "see Heat loss");
+    }
+
     /** What the heated floor area is, since other trades count other ones. */
     private static String floors(Body body) {
         return "The heated floor area is that of every heated storey between the inner faces of its outer walls, with inner walls,"
                 + " stairs and what is low under a slope. A floor area that leaves those out is to be reckoned apart."
                 + (body instanceof Body.Storeys storeys && storeys.wings().notEmpty()
-                        ? " Where a wing's footprint ends at the house's and does not reach into it, the strip that the wall between"
-                                + " them would stand on is left out; the inner areas of floors on the ground, under Areas, have it."
+                        ? " Where a wing's footprint ends at the house's, the strip that a wall between them would stand on is counted;"
+                                + " where its floor lies more than a step higher or lower than the house's, it is left out."
                         : "");
     }
 

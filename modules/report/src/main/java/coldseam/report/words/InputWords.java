@@ -3,6 +3,7 @@ package coldseam.report.words;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
+import coldseam.audit.engine.GroundRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
@@ -40,6 +41,9 @@ public final class InputWords {
 
     private static final String DEFAULT = "default: ";
 
+    /** Of 100,000 Btu (IT). */
+    private static final double KWH_OF_A_THERM = 29.3071;
+
     private static final String COMMON_PRACTICE = "common practice, no source";
 
     private final House house;
@@ -47,6 +51,7 @@ public final class InputWords {
     private final ImmutableList<BridgeSheet<JunctionResult>> junctions;
     private final ImmutableList<BridgeSheet<PointResult>> points;
     private final ImmutableList<VertexResult.Own> corners;
+    private final ImmutableList<GroundRow> ground;
     private final UnitSystem units;
     private final MutableList<InputRow> rows = Lists.mutable.empty();
 
@@ -55,6 +60,7 @@ public final class InputWords {
         this.shell = audit.shell();
         this.junctions = audit.sheets();
         this.points = audit.pointSheets();
+        this.ground = GroundRow.of(audit);
         this.corners = audit.vertexSheets()
                 .flatCollect(sheet -> sheet.result().corner().stream().toList())
                 .distinct();
@@ -74,6 +80,7 @@ public final class InputWords {
         InputWords inputs = new InputWords(audit, units);
         inputs.site();
         inputs.neighbours();
+        inputs.crawlSpaces();
         inputs.limits();
         if (openings) {
             inputs.openings();
@@ -109,12 +116,27 @@ public final class InputWords {
         row("Dimension system", Words.word(site.dimensions()), FILE);
         site.ventilationHeatLoss()
                 .ifPresent(loss -> row("Ventilation heat loss", say(loss, Dimension.HEAT_LOSS_COEFFICIENT), FILE));
-        house.prices()
-                .heat()
-                .ifPresent(price -> row(
-                        "Price of heat",
-                        Format.of("%.3f %s per kWh", price, house.prices().currency()),
-                        FILE));
+        house.prices().heat().ifPresent(price -> row("Price of heat", priceOfHeat(price), FILE));
+    }
+
+    /** @param price for each kWh */
+    private String priceOfHeat(double price) {
+        String currency = house.prices().currency();
+        return units == UnitSystem.US
+                ? Format.of("%.2f %s per therm", price * KWH_OF_A_THERM, currency)
+                : Format.of("%.3f %s per kWh", price, currency);
+    }
+
+    private void crawlSpaces() {
+        ground.select(row -> row.crawlSpace().isPresent())
+                .forEach(
+                        row -> row(
+                                "Crawl space under "
+                                        + row.floors().collect(Surface::name).makeString(", "),
+                                GroundWords.crawlSpace(
+                                        new Print(units), row.crawlSpace().orElseThrow()),
+                                FILE
+                                        + ", or what is usual where it says nothing; shielding factors ISO 13370:2017 table 8 (from memory)"));
     }
 
     /** Where a value of the site comes from that may be left out. */

@@ -48,6 +48,29 @@ class InputWordsTest {
         }
     }
 
+    /** As the trade in feet pays for it: the file's 0.10 EUR/kWh, times the 29.3071 kWh of 100,000 Btu. */
+    @Test
+    void inUsUnitsHeatIsPaidByTheTherm() {
+        assertEquals(
+                "2.93 EUR per therm",
+                row(rows(Sample.yaml(), UnitSystem.US), "Price of heat").value());
+    }
+
+    /** All that its formula takes stands among the inputs. */
+    @Test
+    void aCrawlSpaceComesWithAllThatItsFormulaTakes() {
+        String yaml = Sample.yaml()
+                .replace(
+                        "kind: slab on ground",
+                        "crawl-space: {height: 0.6 m, wall-transmittance: 1.8 W/(m²·K), vents: 0.002 m²/m, wind-shielding: exposed}, kind: suspended");
+        InputRow space = row(rows(yaml, UnitSystem.SI), "Crawl space under lowest floor");
+        assertEquals(
+                "floor 0.60 m over the ground, walls of U 1.800 W/(m²·K), vents of 0.0020 m²/m, wind of 4.0 m/s, shielding"
+                        + " factor 0.10, bare ground",
+                space.value());
+        assertTrue(space.source().contains("ISO 13370"), space::source);
+    }
+
     @Test
     void whatTheFileDoesNotGiveHasNoRow() {
         String yaml = Sample.yaml()
