@@ -20,8 +20,10 @@ public record VertexRow(
 
     /** Why a vertex is not computed. */
     public enum Obstacle {
-        /** A surface or an edge of it is aslant, or its surfaces do not bound one corner of a room. */
+        /** A surface or an edge of it is aslant. */
         ASLANT,
+        /** Square, but its surfaces bound no one corner of a room: some go on in one plane, or stand a little apart. */
+        NO_CORNER,
         /** An edge of it has no computed detail. */
         NO_DETAIL,
         /** At an edge of it layers go on from one another in one plane. */

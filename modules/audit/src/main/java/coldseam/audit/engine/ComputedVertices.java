@@ -208,7 +208,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     private static Planned plan(Corner corner, Function<Edge, Optional<Drawn>> drawn) {
         Optional<CornerFrame> frame = CornerFrame.of(corner);
         if (frame.isEmpty()) {
-            return Planned.not(corner, Obstacle.ASLANT);
+            return Planned.not(corner, CornerFrame.aslant(corner) ? Obstacle.ASLANT : Obstacle.NO_CORNER);
         }
         if (floorEnds(corner, frame.get())) {
             return Planned.not(corner, Obstacle.FLOOR_ENDS);

@@ -1,9 +1,11 @@
 package coldseam.envelope.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.corners.Corner;
@@ -91,6 +93,21 @@ class CornersTest {
         assertEquals(4, rooms(corners).count(each -> each == 2));
     }
 
+    /** A side whose middle has a corner of its own, where what it faces changes: three edges meet there, and nothing is aslant. */
+    @Test
+    void aFlatWallPartedInTwoIsNoCornerButSquare() {
+        ImmutableList<Point2> parted = Houses.points(0, 0, 5, 0, 10, 0, 10, 8, 0, 8);
+        Body.Storey lower = Houses.facing(
+                Houses.storey("ground floor", parted, 3, "wall"),
+                1,
+                new Exposure(Exposure.Kind.UNHEATED, "conservatory", 0.7));
+        ImmutableList<Corner> corners = Corners.of(build(Houses.body(Houses.flat(), lower)));
+        ImmutableList<Corner> flat =
+                corners.select(corner -> CornerFrame.of(corner).isEmpty());
+        assertTrue(flat.notEmpty());
+        flat.forEach(corner -> assertFalse(CornerFrame.aslant(corner), corner.name()));
+    }
+
     @Test
     void aSlopeHasNoFrame() {
         ImmutableList<Corner> corners =
@@ -98,6 +115,7 @@ class CornersTest {
         // Four on the slab; four at the eaves and two at the ridge's ends are aslant.
         assertEquals(10, corners.size());
         assertEquals(4, corners.count(corner -> CornerFrame.of(corner).isPresent()));
+        assertEquals(6, corners.count(CornerFrame::aslant));
     }
 
     /** The frame turns with the house: rooms are counted in its own axes. */

@@ -57,6 +57,10 @@ public final class VertexComputer implements VertexComputing {
         this.library = library;
     }
 
+    /** What the solver says of its boxes is for who draws a corner; of edges' details nobody can see those. */
+    private static final Phrase APART =
+            Phrase.of("what its edges' details draw does not fit together there to one body that can be solved");
+
     @Override
     public VertexResult compute(VertexSetup setup) {
         return answers.answer(setup);
@@ -66,7 +70,10 @@ public final class VertexComputer implements VertexComputing {
         try {
             return keeping.answer(Lists.immutable.of(setup, accuracy), () -> computed(setup));
         } catch (SectionException unsolvable) {
-            throw new DetailDoesNotFit(unsolvable.faults().collect(Phrase::of));
+            throw new DetailDoesNotFit(
+                    setup.corner().filter(CornerDetail::named).isPresent()
+                            ? unsolvable.faults().collect(Phrase::of)
+                            : Lists.immutable.of(APART));
         }
     }
 

@@ -1,11 +1,13 @@
 package coldseam.junctions.vertex;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.SectionException;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.CutPlanes;
@@ -190,6 +192,25 @@ class VertexTest {
         assertEquals(inside.upper(), result.chi(DimensionSystem.INTERNAL).upper(), 1e-9);
         assertEquals(outside.lower(), result.chi(DimensionSystem.EXTERNAL).lower(), 1e-9);
         assertEquals(outside.upper(), result.chi(DimensionSystem.EXTERNAL).upper(), 1e-9);
+    }
+
+    /** What the solver says of boxes that nobody drew is no reason that a rater can read. */
+    @Test
+    void whatCannotBeSolvedIsNotToldInBoxes() {
+        VertexComputer refusing = new VertexComputer(
+                ACCURACY,
+                (body, accuracy) -> {
+                    throw new SectionException(
+                            Lists.immutable.of("box 61 (board) and box 51 (render) touch along a line"));
+                },
+                Conduction::solve,
+                Keeping.NOTHING,
+                BuiltIn.LIBRARY);
+        DetailDoesNotFit refused = assertThrows(
+                DetailDoesNotFit.class,
+                () -> refusing.compute(three(corner(), deckEdge("wall.outside"), deckEdge("wall.outside"))));
+        assertEquals(1, refused.reasons().size());
+        assertFalse(refused.getMessage().contains("box"), refused.getMessage());
     }
 
     /** The deck's two edges show the same on their planes, whose names are all that differs: one question for both. */

@@ -35,6 +35,7 @@ public final class VertexWords {
     private static String why(VertexRow row, Obstacle obstacle, UnitSystem units) {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
+            case NO_CORNER -> "its surfaces go on in one plane, or stand a little before one another: no single corner";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
             case FLOOR_ENDS -> "a floor ends in it, and no section shows how";
@@ -68,6 +69,7 @@ public final class VertexWords {
     private static String brief(Obstacle obstacle) {
         return switch (obstacle) {
             case ASLANT -> "aslant";
+            case NO_CORNER -> "that are no single corner";
             case NO_DETAIL -> "with an edge of no detail";
             case IN_PLANE -> "where layers change in a plane";
             case FLOOR_ENDS -> "where a floor ends";

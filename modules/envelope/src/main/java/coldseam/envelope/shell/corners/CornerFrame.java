@@ -2,6 +2,7 @@ package coldseam.envelope.shell.corners;
 
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import coldseam.envelope.shell.Surface;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -43,6 +44,20 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
         boolean square = axes.size() == 3
                 && corner.ends().allSatisfy(end -> axes.anySatisfy(axis -> parallel(axis, end.away())));
         return square ? rooms(corner, axes).map(rooms -> new CornerFrame(axes, rooms)) : Optional.empty();
+    }
+
+    /** Whether a surface or an edge of a vertex is neither square to another one, and to what stands upright, nor along it. */
+    public static boolean aslant(Corner corner) {
+        ImmutableList<Point3> directions = corner.surfaces()
+                .collect(Surface::normal)
+                .newWithAll(corner.ends()
+                        .flatCollect(end -> Lists.immutable.of(
+                                end.away(),
+                                end.edge().first().normal(),
+                                end.edge().second().orElseThrow().normal())))
+                .newWith(Vectors.UP);
+        return directions.anySatisfy(one ->
+                directions.anySatisfy(other -> !parallel(one, other) && Math.abs(Vectors.dot(one, other)) > SQUARE));
     }
 
     private static boolean isUpright(Point3 direction) {
