@@ -95,6 +95,24 @@ class WingsTest {
         return Houses.body(Body.FootprintLine.OUTER_FACE, main, Lists.immutable.of(wings));
     }
 
+    /**
+     * A box of 10 m by 8 m and one of 4 m by 5 m that ends at its side, walls of 0.4 m: between both lie 0.8 m by 4.2 m, where an
+     * inner wall stands or none. A metre higher that is no floor of one storey, nor where two boxes meet in a corner alone.
+     */
+    @Test
+    void theStripWhereAWingEndsAtTheHouseIsFloor() {
+        double both = 9.2 * 7.2 + 3.2 * 4.2;
+        assertEquals(both + 0.8 * 4.2, floorArea(new Wing(200, 40, 80, 100, 0, 3, Body.Roof.Form.FLAT, 0)), 1e-6);
+        assertEquals(both + 0.8 * 4.2, floorArea(new Wing(200, 40, 80, 100, 0.15, 3, Body.Roof.Form.FLAT, 0)), 1e-6);
+        assertEquals(both, floorArea(new Wing(200, 40, 80, 100, 1, 3, Body.Roof.Form.FLAT, 0)), 1e-6);
+    }
+
+    private static double floorArea(Wing wing) {
+        Wing main = new Wing(0, 0, 200, 160, 0, 3, Body.Roof.Form.FLAT, 0);
+        return ShellBuilder.build(Houses.house(body(main.stack(0), wing.stack(1))))
+                .floorArea();
+    }
+
     @Provide
     Arbitrary<Wing> wings() {
         return Combinators.combine(

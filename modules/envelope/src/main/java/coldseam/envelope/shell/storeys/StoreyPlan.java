@@ -20,7 +20,10 @@ import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -43,6 +46,15 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     private final MutableList<Optional<ImmutableList<Point2>>> roofAreas = Lists.mutable.empty();
     private final MutableList<ImmutableList<ImmutableList<Point2>>> baseAreas = Lists.mutable.empty();
+    /** m, by which floors of two stacks may differ that are one storey's: a step. */
+    private static final double STEP = 0.2;
+
+    /** m, of the side that two stacks share, at the least. */
+    private static final double SHORTEST = 0.1;
+
+    /** m, as closely as two stacks' outlines meet. */
+    private static final double HAIR = 1e-3;
+
     private double floorArea;
     private PlanRegions regions;
     private Plan plan;
@@ -217,7 +229,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         standing();
         buildUps();
         areasOfNothing();
-        floorArea -= shared();
+        floorArea += between() - shared();
     }
 
     /** Parts the plan further, and lays it anew. */
@@ -246,6 +258,48 @@ final class StoreyPlan implements PlanRegions.Areas {
             }
         }
         return sum;
+    }
+
+    /**
+     * m², of the strips between the inner faces of two stacks that end at one another: what a wall there would stand on is
+     * indoors, as under any inner wall, where their floors go on from one another.
+     */
+    private double between() {
+        double sum = 0;
+        for (int k = 0; k < count; k++) {
+            for (int l = k + 1; l < count; l++) {
+                if (stacks.stack(k) != stacks.stack(l) && Math.abs(stacks.floor(k) - stacks.floor(l)) < STEP) {
+                    sum += strip(k, l);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private double strip(int k, int l) {
+        Polygon one = footprint(k, false).polygon();
+        Polygon other = footprint(l, false).polygon();
+        double apart = one.distance(other);
+        if (apart == 0 || given(k).intersection(given(l)).getArea() < SHORTEST * 2 * HAIR) {
+            return 0;
+        }
+        Geometry each = OverlayNGRobust.overlay(one, other, OverlayNG.UNION);
+        return closed(each, apart).getArea()
+                - closed(one, apart).getArea()
+                - closed(other, apart).getArea();
+    }
+
+    /** A storey's footprint, a hair wider, so that in a house turned by any angle sides that are one meet. */
+    private Geometry given(int k) {
+        return Footprint.of(stacks.storey(k).outlines()).polygon().buffer(HAIR);
+    }
+
+    /** With all that lies between two parts of it no further apart than that, m. */
+    private static Geometry closed(Geometry shape, double apart) {
+        double reach = apart / 2 * (1 + 1e-6);
+        BufferParameters square = new BufferParameters(
+                1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
+        return BufferOp.bufferOp(BufferOp.bufferOp(shape, reach, square), -reach, square);
     }
 
     /** Moves every footprint to the outside and to the inside of its walls. */
