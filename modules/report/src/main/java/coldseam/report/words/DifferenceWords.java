@@ -5,8 +5,10 @@ import coldseam.audit.BridgeRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.House;
 import coldseam.envelope.Layer;
+import coldseam.envelope.LightWell;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Submittal;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
@@ -18,6 +20,7 @@ import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * What differs in two files of one house, as whoever reviews a revision asks: what went in, what it is built of, the windows and
@@ -54,7 +57,10 @@ public final class DifferenceWords {
         DifferenceWords found = new DifferenceWords(units);
         found.differ(before, after, DifferenceWords::handedIn);
         found.layers(before.house(), after.house());
+        ImmutableSet<String> common = names(before).intersect(names(after));
+        found.differ(before, after, audit -> surfaces(audit, common));
         found.differ(before, after, found::openings);
+        found.differ(before, after, DifferenceWords::retrofit);
         found.differ(
                 before,
                 after,
@@ -156,9 +162,17 @@ public final class DifferenceWords {
                                 .fasteners()
                                 .map(each -> "fasteners of " + each.material().name() + " "
                                         + units.format(each.diameter(), Dimension.THICKNESS) + ", "
-                                        + units.format(each.perSquareMetre(), Dimension.PER_AREA))
+                                        + units.format(each.perSquareMetre(), Dimension.PER_AREA)
+                                        + (each.recess() > 0
+                                                ? ", heads " + units.format(each.recess(), Dimension.THICKNESS)
+                                                        + " deep"
+                                                : ""))
                                 .stream()
-                                .toList());
+                                .toList())
+                        .newWithAll(
+                                assembly.gaps() == Assembly.AirGaps.NONE
+                                        ? Lists.immutable.empty()
+                                        : Lists.immutable.of("air gaps " + Words.word(assembly.gaps())));
     }
 
     private String layer(Layer layer) {
@@ -200,6 +214,7 @@ public final class DifferenceWords {
                     units.format(opening.frameDepth(), Dimension.THICKNESS) + " deep"
                             + (opening.shutterBox() ? ", under a shutter's box" : ""));
             opening.lintel().ifPresent(lintel -> values.put("Lintel of " + opening.name(), Words.word(lintel)));
+            opening.lightWell().ifPresent(well -> values.put("Light well of " + opening.name(), lightWell(well)));
             values.put(
                     "Place of " + opening.name(),
                     opening.surface() + ", sill at " + length(opening.sill())
@@ -212,6 +227,50 @@ public final class DifferenceWords {
                                     : ""));
         });
         return values;
+    }
+
+    private String lightWell(LightWell well) {
+        return length(well.width()) + " wide, " + length(well.projection()) + " deep from the wall, its floor "
+                + length(well.belowSill()) + " under the sill, drain: " + Words.word(well.drain())
+                + (well.left().isPresent() ? ", " + length(well.left().getAsDouble()) + " from the left" : "");
+    }
+
+    private static ImmutableSet<String> names(Audit audit) {
+        return audit.shell().surfaces().collect(Surface::name).toImmutableSet();
+    }
+
+    /** What each surface is built as and faces; of other shapes those that both have. */
+    private static Map<String, String> surfaces(Audit audit, ImmutableSet<String> names) {
+        return listed(
+                TakeOff.surfaces(audit)
+                        .select(each -> names.contains(each.surface().name())),
+                each -> Phrases.capital(each.surface().name()),
+                each -> each.surface().assembly().map(Assembly::name).orElse("missing") + ", faces " + each.faces());
+    }
+
+    /** What an old house keeps, and in which order it is built. */
+    private static Map<String, String> retrofit(Audit audit) {
+        Map<String, String> values = new LinkedHashMap<>();
+        audit.house().retrofit().ifPresent(retrofit -> {
+            values.put(
+                    "Retrofit",
+                    retrofit.builtNew().isEmpty()
+                            ? "the old structure stays"
+                            : "the old structure stays, but for what is built new");
+            named(values, "Built new", retrofit.builtNew().toSortedList().toImmutable());
+            named(values, "Taken down", retrofit.takenDown().toSortedList().toImmutable());
+            named(values, "Order of building", retrofit.order());
+            if (retrofit.balloonFrame()) {
+                values.put("Old studs", "run past the floors");
+            }
+        });
+        return values;
+    }
+
+    private static void named(Map<String, String> values, String what, ImmutableList<String> names) {
+        if (names.notEmpty()) {
+            values.put(what, names.makeString(", "));
+        }
     }
 
     private String length(double metres) {
