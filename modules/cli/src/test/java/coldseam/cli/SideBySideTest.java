@@ -35,6 +35,38 @@ class SideBySideTest {
         return HouseAudit.of(file, Bench.SHARED).compute();
     }
 
+    /**
+     * A cellar's window 157 mm under the lower face of the ground floor's floor, which elsewhere lies over a cold store and is
+     * 400 mm thick: the sheet of both says as much as the table, and not how far the floor's upper face is.
+     */
+    @Test
+    void aSheetSaysAsTheTableHowFarApartTheyAre(@TempDir Path folder) throws IOException {
+        String text = Files.readString(HOUSE.resolveSibling("../shapes/part-cellar.yaml"));
+        Path file = folder.resolve("house.yaml");
+        Files.writeString(
+                file,
+                text.substring(0, text.indexOf("  other-bases:"))
+                                .replace("body:", "neighbours: {store: {temperature-factor: 0.6}}\n\nbody:")
+                                .replace(
+                                        "    height: 2.7 m\n    walls: wall",
+                                        "    height: 2.7 m\n    walls: {all: wall, east: {assembly: wall, faces: store}}")
+                                .replace(
+                                        "    base: {kind: slab on ground, assembly: slab}",
+                                        "    base: {kind: over unheated, assembly: timber floor, faces: store}")
+                                .replace("depth: 2.4 m", "depth: 1.2 m")
+                        + text.substring(text.indexOf("  roof: {form"), text.indexOf("openings:"))
+                        + """
+                        openings:
+                          light: {kind: window, surface: cellar west wall, width: 1 m, height: 0.5 m, sill: 1.643 m, transmittance: 0.8 W/(m²·K)}
+
+                        """
+                        + text.substring(text.indexOf("junctions:")));
+        Audit audit = audit(file);
+        PairRow row = audit.pairs().getOnly();
+        assertEquals(0.157, row.pair().distance(), 1e-9);
+        assertEquals(0.157, PairWords.apart(audit, row.sheet().orElseThrow()), 1e-9);
+    }
+
     @Test
     void itIsUnbrokenAndKnownThroughThem(@TempDir Path folder) throws IOException {
         Audit external = audit(HOUSE);

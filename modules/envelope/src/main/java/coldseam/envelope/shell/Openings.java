@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
@@ -157,9 +158,7 @@ final class Openings {
                     ": the surface \"%s\" is not part of the shell. Name one of: \"%s\".%s",
                     opening.surface(),
                     names.makeString("\", \""),
-                    Nearest.to(opening.surface(), ofItsStorey(opening.surface(), names))
-                            .map(name -> " Did you mean \"" + name + "\"?")
-                            .orElse(""));
+                    meant(opening.surface(), names));
             return;
         }
         if (opening.lightWell().isPresent() && well.isEmpty()) {
@@ -218,7 +217,16 @@ final class Openings {
         return Double.isNaN(floor) ? inner.get(f).collectDouble(Point3::z).min() : floor;
     }
 
-    /** Nothing opens into the ground: a window does into its light well, a door to the foot of its stair. */
+    /** The name that is nearest, or all parts of a wall whose parts are numbered: which of them nobody can guess. */
+    private static String meant(String surface, ImmutableList<String> names) {
+        ImmutableList<String> parts = names.select(name -> name.matches(Pattern.quote(surface) + " \\(?\\d+\\)?"));
+        return parts.size() > 1
+                ? " It is in parts; did you mean \"" + parts.makeString("\" or \"") + "\"?"
+                : Nearest.to(surface, ofItsStorey(surface, names))
+                        .map(name -> " Did you mean \"" + name + "\"?")
+                        .orElse("");
+    }
+
     /** The walls of the storey with which a surface's name begins; all surfaces where it begins with none. */
     private static ImmutableList<String> ofItsStorey(String surface, ImmutableList<String> names) {
         ImmutableList<String> same = names.select(name -> {
@@ -228,6 +236,7 @@ final class Openings {
         return same.isEmpty() ? names : same;
     }
 
+    /** Nothing opens into the ground: a window does into its light well, a door to the foot of its stair. */
     private Optional<String> inGround(PlacedOpening p) {
         Opening opening = p.opening();
         Facet facet = mesh.facets().get(p.facet());

@@ -6,12 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
+import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.fault.ShellException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -44,6 +50,23 @@ class OpeningsTest {
 
     private static Opening door(String surface, double left, double sill) {
         return Houses.opening("D1", Opening.Kind.DOOR, surface, 1, 2.1, left, sill);
+    }
+
+    /** An ell has two walls to the east: neither is nearer to the name without a number. */
+    @Test
+    void bothPartsOfAWallAreMeant() throws IOException {
+        String text = Files.readString(
+                Path.of(System.getProperty("coldseam.root"), "fixtures/houses/shapes/cellar-in-a-slope.yaml"));
+        House house = HouseFile.read(
+                        "house.yaml",
+                        (text
+                                        + "openings: {W1: {kind: window, surface: ground floor east wall, width: 1 m, height: 1 m, sill: 1 m, transmittance: 0.9 W/(m²·K)}}\n")
+                                .getBytes(StandardCharsets.UTF_8),
+                        Optional.empty())
+                .house();
+        String fault = assertThrows(ShellException.class, () -> ShellBuilder.build(house))
+                .getMessage();
+        assertTrue(fault.endsWith("did you mean \"ground floor east wall 1\" or \"ground floor east wall 2\"?"), fault);
     }
 
     /** Its threshold takes its width out of the change of walls; where the walls' faces are apart it is drawn in the door's own. */

@@ -70,7 +70,7 @@ final class MeetingForms {
             .with("chosen", FLAG, PairSheet::chosen)
             .says("whether the house file chose both details")
             .with("distance_m", NUMBER, sheet -> sheet.result().setup().distance())
-            .says("between them, on the outer face")
+            .says("between the lines that their sections are drawn from, a floor's being its upper face")
             .with("length_m", NUMBER, PairSheet::length)
             .says("of all places")
             .with("places", TEXTS, PairSheet::places)

@@ -26,7 +26,8 @@ public final class AreaPages {
         flow.body(Rich.marked(
                 "Surfaces are measured in " + system + " dimensions, gross and net of their windows and doors, which"
                         + " are measured by the outer size of their frames. The heat-loss table takes the net areas with all their"
-                        + " digits, which the data has, before it rounds what a line loses."));
+                        + " digits, which the data has, before it rounds what a line loses; so do the sums here, which may differ"
+                        + " from those of the printed areas in their last digit."));
         flow.space(6);
         flow.add(surfaces(page, print));
         ImmutableList<TakeOff.OfOpening> openings = TakeOff.openings(page.audit());

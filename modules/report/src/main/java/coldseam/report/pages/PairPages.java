@@ -75,7 +75,7 @@ final class PairPages {
         Print print = page.print();
         Solution solution = sheet.result().solution();
         Table facts = Table.of(Table.Column.share("", 1), Table.Column.number("", 74))
-                .fact(Rich.of("apart"), print.length(sheet.result().setup().distance()))
+                .fact(Rich.of("apart"), print.length(PairWords.apart(page.audit(), sheet)))
                 .fact(Rich.of("beside each other"), print.length(sheet.length()))
                 .fact(
                         Rich.of("more than the sum of both ψ"),

@@ -16,6 +16,9 @@ import org.eclipse.collections.impl.factory.Lists;
 /** Sets blocks down the pages of a document, one after the other. */
 public final class Flow implements AutoCloseable {
 
+    /** Lines of a table's last row that take the row before along to the next page; a higher one fills enough of it. */
+    private static final int MOST_ALONG = 8;
+
     private static final Margins MARGINS = Margins.STANDARD;
 
     private final PdfDocument document;
@@ -279,7 +282,7 @@ public final class Flow implements AutoCloseable {
         }
     }
 
-    /** What must stand on the page with a row: the first row of its group, or the sum after it. */
+    /** What must stand on the page with a row: the first row of its group, the sum after it, or the last row, never alone. */
     private static double together(TableSetter setter, int row, double width) {
         if (row + 1 >= setter.table().rows().size()) {
             return 0;
@@ -287,7 +290,9 @@ public final class Flow implements AutoCloseable {
         boolean opens = setter.table().rows().get(row).kind() == Table.Kind.GROUP;
         Table.Kind next = setter.table().rows().get(row + 1).kind();
         boolean closes = next == Table.Kind.SUBTOTAL || next == Table.Kind.TOTAL;
-        return opens || closes ? setter.rowHeight(row + 1, width) : 0;
+        double height = setter.rowHeight(row + 1, width);
+        boolean last = row + 2 == setter.table().rows().size() && height < Style.CELL.leading() * MOST_ALONG;
+        return opens || closes || last ? height : 0;
     }
 
     private void tallRow(TableSetter setter, int row, double head) {

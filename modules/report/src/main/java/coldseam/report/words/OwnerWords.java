@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
 /** The audit's main numbers for whoever lives in the house: sentences without symbols. */
 public final class OwnerWords {
 
+    /** Degrees: half of the digit that is printed of a temperature. */
+    private static final double WHOLE = 0.05;
+
     private OwnerWords() {}
 
     /** What it takes to keep the rooms warm, and where it is coldest inside. */
@@ -28,11 +31,19 @@ public final class OwnerWords {
                         + money(loss.annualLoss().getAsDouble(), audit.house().prices())
                         + ", of which sun and people give a part"
                 : "";
-        return "To keep " + warmth(site.indoorTemperature(), print) + " indoors while it is "
-                + warmth(site.outdoorTemperature(), print) + " outdoors takes "
+        return "To keep " + given(site.indoorTemperature(), print) + " indoors while it is "
+                + given(site.outdoorTemperature(), print) + " outdoors takes "
                 + (Unknown.of(audit).none() ? "about " : "at least about ")
                 + print.round(loss.designLoad().middle(), Dimension.POWER) + year
                 + (loss.ventilation().isPresent() ? "; fresh air is included." : "; fresh air is not included.");
+    }
+
+    /** As the house file gives it: in whole degrees where those say it. */
+    private static String given(double temperature, Print print) {
+        double value = print.units().value(temperature, Dimension.TEMPERATURE);
+        return Math.abs(value - Math.rint(value)) < WHOLE
+                ? warmth(temperature, print)
+                : print.of(temperature, Dimension.TEMPERATURE);
     }
 
     /** In whole degrees, as a household reads them. */

@@ -18,6 +18,14 @@ public final class PairWords {
 
     private PairWords() {}
 
+    /** m between both seams, at the least, as the table of pairs has it; a section's own distance is from a floor's upper face. */
+    public static double apart(Audit audit, PairSheet sheet) {
+        return audit.pairs()
+                .select(row -> row.sheet().filter(sheet::equals).isPresent())
+                .collectDouble(row -> row.pair().distance())
+                .min();
+    }
+
     /** The name of a sheet: both seams, and how far apart. */
     public static String name(PairSheet sheet) {
         return sheet.id() + " " + sheet.one().id() + " beside " + sheet.other().id()

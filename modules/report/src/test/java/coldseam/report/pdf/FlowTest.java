@@ -64,6 +64,25 @@ class FlowTest {
         }
     }
 
+    /** A table that runs over a page takes at least two rows along. */
+    @Test
+    void aTablesLastRowDoesNotStandAlone() throws IOException {
+        for (int before = 30; before < 48; before++) {
+            Table table = Table.of(Table.Column.share("head", 1));
+            for (int i = 0; i < before; i++) {
+                table = table.row("filler");
+            }
+            Table all = table.row("the last but one").row("the very last");
+            try (PDDocument document = set(flow -> flow.add(all))) {
+                for (int p = 1; p <= document.getNumberOfPages(); p++) {
+                    String text = page(document, p);
+                    assertEquals(
+                            text.contains("the last but one"), text.contains("the very last"), before + " rows before");
+                }
+            }
+        }
+    }
+
     @Test
     void aGroupsTitleStandsWithItsFirstRow() throws IOException {
         for (int before = 30; before < 48; before++) {
