@@ -15,6 +15,7 @@ import coldseam.conduction.Turn;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.DoubleList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.primitive.DoubleLists;
@@ -243,9 +244,7 @@ public final class BodySolver {
      */
     private Optional<Cuts> aimed(
             BodyLevel level, Optional<Cuts> leading, ImmutableList<SurfaceTemperature<Place>> lowest, int rounds) {
-        SurfaceTemperature<Place> coldest = accuracy.aim()
-                .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
-                .orElse(null);
+        SurfaceTemperature<Place> coldest = aimedAt(lowest).orElse(null);
         boolean known = coldest == null
                 || aimedBefore
                         && coldest.change() <= accuracy.aim().orElseThrow().kelvin();
@@ -268,18 +267,18 @@ public final class BodySolver {
 
     /** K, by which the last cuts moved the temperature aimed at; 0 where no surface faces what is aimed at. */
     private double change(ImmutableList<SurfaceTemperature<Place>> lowest) {
+        return aimedAt(lowest).map(each -> Math.abs(each.change())).orElse(0.0);
+    }
+
+    private Optional<SurfaceTemperature<Place>> aimedAt(ImmutableList<SurfaceTemperature<Place>> lowest) {
         return accuracy.aim()
-                .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
-                .map(each -> Math.abs(each.change()))
-                .orElse(0.0);
+                .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())));
     }
 
     /** K, between the warmest environment and the coldest: no temperature is off by more. */
     private double difference() {
-        return body.environments().collectDouble(BodyEnvironment::temperature).max()
-                - body.environments()
-                        .collectDouble(BodyEnvironment::temperature)
-                        .min();
+        DoubleList all = body.environments().collectDouble(BodyEnvironment::temperature);
+        return all.max() - all.min();
     }
 
     /** °C of each part. */

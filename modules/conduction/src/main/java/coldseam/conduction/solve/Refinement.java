@@ -436,12 +436,7 @@ final class Refinement {
      * where they leave nothing.
      */
     void refine(double relativeTarget, int mostNodes) {
-        double total = 0;
-        double most = 0;
-        for (int t = 0; t < mesh.triangles; t++) {
-            total += mesh.stuck[t] ? 0 : gap[t];
-            most = Math.max(most, mesh.stuck[t] ? 0 : gap[t]);
-        }
+        double total = sum(gap, false);
         double held = held();
         double goal = Math.max(relativeTarget * counted - held, BESIDE_STUCK * held);
         if (held > 0 && total <= goal) {
@@ -451,14 +446,17 @@ final class Refinement {
         while (goal * step < total) {
             goal *= step;
         }
-        refine(gap, total, most, goal, mostNodes);
+        refine(gap, total, goal, mostNodes);
     }
 
-    private void refine(double[] carried, double total, double most, double asked, int mostNodes) {
+    private void refine(double[] carried, double total, double asked, int mostNodes) {
         double goal = Math.min(asked, 0.5 * total);
         System.arraycopy(carried, 0, mesh.error, 0, mesh.triangles);
-        double level = most;
-        for (double left = total; left > goal && mesh.nodes < mostNodes; left = expected()) {
+        double level = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            level = Math.max(level, mesh.stuck[t] ? 0 : carried[t]);
+        }
+        for (double left = total; left > goal && mesh.nodes < mostNodes; left = sum(mesh.error, false)) {
             level *= Math.max(0.1, Math.min(0.93, Math.pow(goal / left, 1.5)));
             mesh.refine(level, mostNodes);
         }
@@ -552,33 +550,24 @@ final class Refinement {
      * of {@link #STEP_AT_PLACE} times at most.
      */
     void refineForLowest(double kelvin, int mostNodes) {
-        double total = 0;
-        double most = 0;
-        for (int t = 0; t < mesh.triangles; t++) {
-            total += mesh.stuck[t] ? 0 : product[t];
-            most = Math.max(most, mesh.stuck[t] ? 0 : product[t]);
-        }
+        double total = sum(product, false);
         if (total > 0) {
             double least = SHARE_AT_PLACE * kelvin;
             double steps = Math.max(1, Math.ceil(Math.log(total / least) / Math.log(STEP_AT_PLACE)));
-            refine(product, total, most, least * Math.pow(total / least, 1 - 1 / steps), mostNodes);
+            refine(product, total, least * Math.pow(total / least, 1 - 1 / steps), mostNodes);
         }
-    }
-
-    /** The gap the refined mesh is expected to leave in triangles that are not stuck. */
-    private double expected() {
-        double sum = 0;
-        for (int t = 0; t < mesh.triangles; t++) {
-            sum += mesh.stuck[t] ? 0 : mesh.error[t];
-        }
-        return sum;
     }
 
     /** The gap of the triangles that are stuck. */
     double held() {
+        return sum(gap, true);
+    }
+
+    /** What the triangles carry that are stuck, or the others. */
+    private double sum(double[] carried, boolean stuck) {
         double sum = 0;
         for (int t = 0; t < mesh.triangles; t++) {
-            sum += mesh.stuck[t] ? gap[t] : 0;
+            sum += mesh.stuck[t] == stuck ? carried[t] : 0;
         }
         return sum;
     }
