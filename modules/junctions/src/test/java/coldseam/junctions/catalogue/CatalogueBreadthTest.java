@@ -8,13 +8,16 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
+import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
@@ -388,6 +391,32 @@ final class CatalogueBreadthTest {
                 && below.suits().work().anySatisfy(above.suits().work()::contains)
                 && below.suits().takesDown().equals(above.suits().takesDown())
                 && (build == TypicalBuild.MASONRY || below.rank() == Rank.MIDDLE || above.rank() == Rank.BEST);
+    }
+
+    /** A sheet under the rafters of one slope leaves no filled slit beside the hollow of the other. */
+    @Test
+    void aSheetOnOneSlopeLiesBetweenNoneAndTwo() {
+        Detail hollow = CATALOGUE.find("ridge-in-frame-bays-hollow").orElseThrow();
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(hollow);
+        Assembly plain = setup.first();
+        Assembly sheeted = new Assembly(
+                "sheeted",
+                plain.layers()
+                        .flatCollect(each -> each.role() == Role.STRUCTURE
+                                        && each.framing().isPresent()
+                                ? Lists.immutable.with(Samples.layer("airtight membrane", 2, Role.MEMBRANE), each)
+                                : Lists.immutable.with(each)),
+                Optional.empty(),
+                Assembly.AirGaps.NONE,
+                Optional.empty());
+        Accuracy fine = new Accuracy(1e-3, 60_000);
+        Interval none = psi(hollow, setup.between(plain, Optional.of(plain)), fine);
+        Interval one = psi(hollow, setup.between(plain, Optional.of(sheeted)), fine);
+        Interval two = psi(hollow, setup.between(sheeted, Optional.of(sheeted)), fine);
+        assertTrue(
+                one.upper() >= Math.min(none.lower(), two.lower())
+                        && one.lower() <= Math.max(none.upper(), two.upper()),
+                shown(one) + " with one sheet, " + shown(none) + " without, " + shown(two) + " with two");
     }
 
     @Test
