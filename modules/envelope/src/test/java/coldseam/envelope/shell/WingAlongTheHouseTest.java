@@ -345,4 +345,31 @@ class WingAlongTheHouseTest {
         Shell plain = shell(house, storeys("wing", Houses.rectangle(2, 6, 4, 4), Houses.flat(), 2.8, 2.6));
         assertEquals(plain.externalVolume(), shell(house, wing).externalVolume(), NODES);
     }
+
+    /** Its side is one wall up to where it ends in the house's, whatever parts the plan there. */
+    @ParameterizedTest
+    @CsvSource({"30", "40", "45"})
+    void lowerThanTheHouseUnderAGable(double pitch) {
+        Body.Stack house = storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.8, 2.6);
+        Body.Stack raised = new Body.Stack(
+                "",
+                house.storeys(),
+                new Body.Base(
+                        Body.Base.Kind.SLAB_ON_GROUND,
+                        Optional.of("slab"),
+                        Optional.empty(),
+                        0,
+                        0.3,
+                        Optional.empty(),
+                        Exposure.ground()),
+                house.roof(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Shell shell = shell(
+                raised,
+                storeys("wing", Houses.rectangle(2, 6, 4, 5), Houses.roof(Body.Roof.Form.GABLE, pitch, 0, false), 2.6));
+        assertEquals(
+                Lists.immutable.of("wing1 wall 0, under the floor beside it"),
+                shell.surfaces().collect(Surface::name).select(name -> name.contains("under the floor")));
+    }
 }

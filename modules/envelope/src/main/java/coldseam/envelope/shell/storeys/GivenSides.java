@@ -27,6 +27,9 @@ import org.locationtech.jts.geom.LineSegment;
  */
 final class GivenSides {
 
+    /** m, of a side's end that says what is beside it there. */
+    private static final double END = 5 * StepZones.HAIR;
+
     private final House house;
     private final Body.FootprintLine drawn;
     private final Stacks stacks;
@@ -90,10 +93,19 @@ final class GivenSides {
      */
     boolean alongRooms(int storey, int side, Vertex a, Vertex b, int other) {
         Geometry rooms = Footprint.of(stacks.storey(other).outlines()).polygon().buffer(StepZones.HAIR);
-        return within(storey, side, a, b)
-                .map(line ->
-                        line.toGeometry(rooms.getFactory()).intersection(rooms).getLength() > StepZones.HAIR)
-                .orElse(true);
+        LineSegment along = within(storey, side, a, b).orElseGet(() -> end(storey, side, a));
+        return along.toGeometry(rooms.getFactory()).intersection(rooms).getLength() > 2 * StepZones.HAIR;
+    }
+
+    /** m, the last of the given side before a stretch that lies past its end. */
+    private LineSegment end(int storey, int side, Vertex past) {
+        LineSegment line = line(storey, side);
+        double share = END / line.getLength();
+        return line.projectionFactor(
+                                new Coordinate(past.point().x(), past.point().y()))
+                        < 0.5
+                ? new LineSegment(line.p0, line.pointAlong(share))
+                : new LineSegment(line.pointAlong(1 - share), line.p1);
     }
 
     /** m, what of the given side lies beside a stretch of the moved one. */
