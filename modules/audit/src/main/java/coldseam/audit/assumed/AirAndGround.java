@@ -18,6 +18,9 @@ public final class AirAndGround {
     /** Of rooms in use, in winter and without a humidifier, hardly any is drier (common practice, no source). */
     private static final double DRY = 0.30;
 
+    /** The same where months are judged by it, summer too: dwellings are damper by every table (common practice, no source). */
+    private static final double DRY_ALL_YEAR = 0.40;
+
     /** °C; rooms that are lived in are warmer (common practice, no source). */
     private static final double COOL = 18;
 
@@ -55,7 +58,12 @@ public final class AirAndGround {
             surface -> surface.faces(Exposure.Kind.GROUND) || surface.faces(Exposure.Kind.CRAWL_SPACE);
 
     /** The rooms are drier than rooms in use are. */
-    public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity() < DRY);
+    public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity()
+            < (site.climate()
+                            .filter(year -> year.indoors() == Climate.Indoors.SITE_HUMIDITY)
+                            .isPresent()
+                    ? DRY_ALL_YEAR
+                    : DRY));
 
     /** The rooms are kept cooler than people sit in: less is lost, and air as damp holds less water. */
     public static final Assumption<Site> COOL_ROOMS = site(site -> site.indoorTemperature() < COOL);
