@@ -372,4 +372,24 @@ class WingAlongTheHouseTest {
                 Lists.immutable.of("wing1 wall 0, under the floor beside it"),
                 shell.surfaces().collect(Surface::name).select(name -> name.contains("under the floor")));
     }
+
+    /** Both on cellars of thinner walls: what of the wing's cellar lies under the house's upper wall is indoors. */
+    @Test
+    void bothOnCellarsOfThinnerWalls() {
+        ImmutableList<String> names = Lists.immutable.of("cellar", "floor");
+        ImmutableList<Body.Stack> two = Lists.immutable
+                .of(Houses.rectangle(0, 0, 8, 6), Houses.rectangle(2, 6, 3, 3))
+                .collectWithIndex((plan, i) -> new Body.Stack(
+                        i == 0 ? "" : "wing",
+                        names.collect(name ->
+                                bare(Houses.storey(name + i, plan, 2.5, name.equals("cellar") ? "thin" : "wall"))),
+                        Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.5, Exposure.ground()),
+                        Houses.flat(),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()));
+        Shell one = shell(two.getFirst(), two.getLast());
+        Shell other = shell(named("", two.getLast()), named("wing", two.getFirst()));
+        assertEquals(other.externalVolume(), one.externalVolume(), NODES);
+        assertEquals(lengths(other), lengths(one));
+    }
 }

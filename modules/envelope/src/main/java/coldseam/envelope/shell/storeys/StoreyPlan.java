@@ -198,17 +198,21 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     @Override
     public boolean indoors(int storey, Vertex point) {
-        double floor = stacks.floor(storey);
-        double soffit = floor - stacks.storey(storey).floorThickness();
         for (int other = 0; other < count; other++) {
             if (stacks.stack(other) != stacks.stack(storey)
-                    && stacks.floor(other) <= soffit
-                    && floor <= ends(other)
+                    && begins(other) <= begins(storey)
+                    && stacks.floor(storey) <= ends(other)
                     && outers.get(other).onLattice().covers(Plan.point(point))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** m, z from which a storey is surely heated. */
+    private double begins(int storey) {
+        return stacks.floor(storey)
+                - (stacks.lowest(storey) ? 0 : stacks.storey(storey).floorThickness());
     }
 
     /** m, z to which rooms of a storey reach at least. */
