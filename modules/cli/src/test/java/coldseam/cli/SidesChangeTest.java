@@ -217,19 +217,25 @@ class SidesChangeTest {
                 + "    - {material: concrete block, thickness: 7 5/8 in, role: structure}\n"
                 + "    - {material: bitumen sheet, thickness: 4 mm, role: membrane, controls: [water]}\n"
                 + "    - {material: cement render, thickness: 1/2 in, role: cladding}\n";
+        String house = cape.substring(0, from)
+                + inside
+                + cape.substring(cape.indexOf("  frame wall:\n"))
+                        .replace("foundation-rim-boards-pass", "foundation-top-boards-overlap-at-the-floor");
         Path file = folder.resolve("cape.yaml");
-        Files.writeString(
-                file,
-                cape.substring(0, from)
-                        + inside
-                        + cape.substring(cape.indexOf("  frame wall:\n"))
-                                .replace("foundation-rim-boards-pass", "foundation-top-boards-overlap-at-the-floor"));
+        Files.writeString(file, house);
         Audit audit = HouseAudit.of(file, Bench.SHARED).compute();
-        ImmutableList<String> steps = audit.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
+        ImmutableList<String> steps = steps(audit);
         assertTrue(
-                steps.anySatisfy(
-                        step -> step.contains("insulation that stays on one side of what carries needs no such seam")),
+                steps.anySatisfy(step -> step.startsWith("Carry it across; the catalogue's best here is")
+                        && step.contains("(foundation-top-inner-boards-on-a-course)")),
                 steps::toString);
+        // Where the cellar's wall stays whole no course goes into it.
+        Files.writeString(file, "retrofit: {}\n" + house);
+        ImmutableList<String> kept = steps(HouseAudit.of(file, Bench.SHARED).compute());
+        assertTrue(
+                kept.anySatisfy(
+                        step -> step.contains("insulation that stays on one side of what carries needs no such seam")),
+                kept::toString);
         JunctionResult rim = audit.junctions()
                 .detect(row -> row.edge().kind() == JunctionKind.FOUNDATION_WALL_TOP)
                 .sheet()
@@ -242,6 +248,10 @@ class SidesChangeTest {
                 rim.controls().allSatisfy(line -> line.match(way -> true, end -> false, side -> false, not -> false)));
         assertTrue(rim.psiExternal().upper() < 0.01, () -> "psi " + rim.psiExternal());
         assertTrue(rim.temperatureFactor() > 0.8, () -> "fRsi " + rim.temperatureFactor());
+    }
+
+    private static ImmutableList<String> steps(Audit audit) {
+        return audit.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
     }
 
     /** No shape can show a house's inner walls. */
