@@ -48,7 +48,7 @@ final class AtlasRun {
         Path csv = folder.resolve(CSV);
         Path pdf = folder.resolve(PDF);
         Outputs.refuse(folder, Lists.immutable.of(csv, pdf));
-        // The options of each kind are read here, by code that is new.
+        // Each kind's options are read here for the first time.
         ImmutableList<Sweep> sweeps = AllCores.collect(kinds, layers::swept, read -> {})
                 .flatCollect(places -> places)
                 .flatCollect(place -> Sweep.of(place.setup(), layers.fromHouse() ? place.origin() : ""));

@@ -116,11 +116,12 @@ final class Failures {
         return Exit.REFUSED.code();
     }
 
-    /** Words that nothing asked for; a name with spaces, typed without marks, comes as several. */
+    /** Words and options that nothing asked for; a name with spaces, typed without marks, comes as several words. */
     private static String tooMuch(CommandLine.UnmatchedArgumentException more) {
         String command = more.getCommandLine().getCommandSpec().qualifiedName();
-        return "\"" + String.join(" ", more.getUnmatched()) + "\" is nothing that " + command
-                + " takes; a file's name with spaces in it stands in quotation marks";
+        boolean named = more.getUnmatched().stream().noneMatch(each -> each.startsWith("-"));
+        return "\"" + String.join(" ", more.getUnmatched()) + "\" is nothing that " + command + " takes"
+                + (named ? "; a file's name with spaces in it stands in quotation marks" : "");
     }
 
     /** What picocli says of a value, as the tool says it of any. */

@@ -36,9 +36,10 @@ final class Spelled extends FilterWriter {
             spelled('ρ', "rho"),
             spelled('μ', "mu"),
             spelled('Σ', "sum"),
-            spelled('½', " 1/2"),
-            spelled('¼', " 1/4"),
-            spelled('¾', " 3/4"),
+            spelled('⁄', "/"),
+            spelled('∞', "infinite"),
+            spelled('′', "'"),
+            spelled('″', "\""),
             spelled('“', "\""),
             spelled('”', "\""),
             spelled('‘', "'"),
@@ -90,9 +91,13 @@ final class Spelled extends FilterWriter {
         return all.toString();
     }
 
-    /** A letter without its accents, a number without its place: é as e, ² as 2; one of another script stays unknown. */
+    /**
+     * A letter without its accents, a number without its place: é as e, ² as 2, ½ as 1/2, apart from the number before it; one of
+     * another script stays unknown.
+     */
     private String plain(String letter) {
         String apart = Normalizer.normalize(letter, Normalizer.Form.NFKD).replaceAll("\\p{M}", "");
-        return letters.canEncode(apart) ? apart : apart.equals(letter) ? "?" : inLetters(apart);
+        String fraction = apart.indexOf('⁄') > 0 ? " " : "";
+        return letters.canEncode(apart) ? apart : apart.equals(letter) ? "?" : fraction + inLetters(apart);
     }
 }

@@ -264,6 +264,8 @@ class CommandTest {
                         .startsWith("\"old house.yaml\" is nothing that coldseam check takes; a file's name with"
                                 + " spaces in it stands in quotation marks\n"),
                 spaced::err);
+        Run option = Run.of("check", "house.yaml", "--colour");
+        assertTrue(option.err().startsWith("\"--colour\" is nothing that coldseam check takes\n"), option::err);
         Run command = Run.of("chek", "house.yaml");
         assertTrue(command.err().contains("Did you mean: coldseam check"), command::err);
         Run name = Run.of("check", "no\0name.yaml");

@@ -36,6 +36,7 @@ class SpelledTest {
         assertEquals(
                 "U up to 0.341 W/(m2*K), lambda 0.035, 20 °C - \"Älteres Haus\", 3 1/2 in, sum psi*l <= 4 EUR",
                 shown(line, "IBM852"));
+        assertEquals("3 5/8 in of 5' 3\", infinite", shown("3⅝ in of 5′ 3″, ∞", "IBM850"));
         assertEquals("Cati evi, Izmir", shown("Çatı evi, İzmir", "IBM866"));
         assertEquals("?", shown("家", "IBM850"), "of another script nothing is guessed");
     }
