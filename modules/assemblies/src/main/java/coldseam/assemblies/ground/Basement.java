@@ -12,18 +12,19 @@ import coldseam.assemblies.internal.Arguments;
  *
  * @param floor area, perimeter, walls and ground
  * @param depth z, m, of the basement's floor below the ground outside
- * @param floorThickness dt, m
+ * @param equivalentThickness dt, m, of the floor
  * @param wallThickness dw, m
- * @param floorTransmittance Ubf, W/(m²·K)
+ * @param transmittance Ubf, W/(m²·K), of the floor
  * @param wallTransmittance Ubw, W/(m²·K)
  */
 public record Basement(
         GroundFloor floor,
         double depth,
-        double floorThickness,
+        double equivalentThickness,
         double wallThickness,
-        double floorTransmittance,
-        double wallTransmittance) {
+        double transmittance,
+        double wallTransmittance)
+        implements FloorOnGround {
 
     /**
      * The floor and walls of a basement below ground.

@@ -17,7 +17,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param unedgedTransmittance U0, W/(m²·K), without edge insulation
  * @param edgePsi ψg,e, W/(m·K), negative or zero: of several the one that saves most, as the standard asks
  */
-public record SlabOnGround(GroundFloor floor, double equivalentThickness, double unedgedTransmittance, double edgePsi) {
+public record SlabOnGround(GroundFloor floor, double equivalentThickness, double unedgedTransmittance, double edgePsi)
+        implements FloorOnGround {
 
     /**
      * The heat loss of a slab.
@@ -47,7 +48,7 @@ public record SlabOnGround(GroundFloor floor, double equivalentThickness, double
         return -groundConductivity / Math.PI * (Math.log1p(reach / dt) - Math.log1p(reach / (dt + dPrime)));
     }
 
-    /** U, W/(m²·K), of the floor. */
+    @Override
     public double transmittance() {
         return unedgedTransmittance + 2 * edgePsi / floor.characteristicDimension();
     }

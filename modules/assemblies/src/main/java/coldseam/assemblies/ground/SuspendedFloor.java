@@ -9,6 +9,7 @@ import coldseam.envelope.Body.CrawlSpace;
  * <p>Ug = 2λ/(πB' + dg)·ln(πB'/dg + 1); Ux = 2·h·Uw/B' + 1450·ε·v·fw/B'. Source: ISO 13370:2017 clause 7.3 (from memory).
  *
  * @param floor area, perimeter, walls and ground
+ * @param space under it
  * @param floorTransmittance Uf, W/(m²·K), between the room and the crawl space, with Rsi on both faces
  * @param equivalentThickness dg, m, of the ground in the crawl space
  * @param groundTransmittance Ug, W/(m²·K)
@@ -17,11 +18,13 @@ import coldseam.envelope.Body.CrawlSpace;
  */
 public record SuspendedFloor(
         GroundFloor floor,
+        CrawlSpace space,
         double floorTransmittance,
         double equivalentThickness,
         double groundTransmittance,
         double wallPart,
-        double ventilationPart) {
+        double ventilationPart)
+        implements FloorOnGround {
 
     /**
      * The heat loss of a suspended floor.
@@ -42,7 +45,7 @@ public record SuspendedFloor(
         double ground = 2 * floor.groundConductivity() / (Math.PI * b + dg) * Math.log(Math.PI * b / dg + 1);
         double walls = 2 * space.height() * space.wallTransmittance() / b;
         double air = 1450 * space.vents() * space.windSpeed() * space.windShielding() / b;
-        return new SuspendedFloor(floor, floorTransmittance, dg, ground, walls, air);
+        return new SuspendedFloor(floor, space, floorTransmittance, dg, ground, walls, air);
     }
 
     /** Ux, W/(m²·K): the crawl space to outdoors through its walls and vents. */
@@ -50,7 +53,7 @@ public record SuspendedFloor(
         return wallPart + ventilationPart;
     }
 
-    /** U, W/(m²·K), of the floor. */
+    @Override
     public double transmittance() {
         return 1 / (1 / floorTransmittance + 1 / (groundTransmittance + edgeTransmittance()));
     }

@@ -110,7 +110,7 @@ final class GroundChecks {
     private static double basement(Row row) {
         Basement below = Basement.of(floor(row), row.number("z m"), row.number("Rf m²·K/W"), row.number("Rw m²·K/W"));
         return switch (row.text("quantity")) {
-            case "Ubf" -> below.floorTransmittance();
+            case "Ubf" -> below.transmittance();
             case "Ubw" -> below.wallTransmittance();
             case "H" -> UnheatedBasement.coupling(below);
             case "U'" -> UnheatedBasement.coupling(below) / (below.floor().area() + UnheatedBasement.wallArea(below));

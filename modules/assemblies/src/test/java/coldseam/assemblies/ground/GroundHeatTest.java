@@ -113,9 +113,9 @@ class GroundHeatTest {
         double ubw = 2 * 1.5 / (Math.PI * 2) * (1 + 0.5 * dw / (dw + 2)) * Math.log(2 / dw + 1);
         double outward = 80 * ubf + 72 * ubw + 0.5 * 36 * 1.2 + 0.33 * 0.3 * 160;
         double u = 1 / (1 / 0.8 + 80 / outward);
-        assertEquals(dt, cellar.below().floorThickness(), EXACT);
+        assertEquals(dt, cellar.below().equivalentThickness(), EXACT);
         assertEquals(dw, cellar.below().wallThickness(), EXACT);
-        assertEquals(ubf, cellar.below().floorTransmittance(), EXACT);
+        assertEquals(ubf, cellar.below().transmittance(), EXACT);
         assertEquals(ubw, cellar.below().wallTransmittance(), EXACT);
         assertEquals(u, cellar.transmittance(), EXACT);
         assertEquals(80 * ubf + 72 * ubw, UnheatedBasement.coupling(cellar.below()), 80 * EXACT);

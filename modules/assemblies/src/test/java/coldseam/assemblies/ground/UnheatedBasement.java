@@ -39,7 +39,7 @@ public record UnheatedBasement(
 
     /** A·Ubf + z·P·Ubw, W/K. */
     public static double coupling(Basement of) {
-        return of.floor().area() * of.floorTransmittance() + wallArea(of) * of.wallTransmittance();
+        return of.floor().area() * of.transmittance() + wallArea(of) * of.wallTransmittance();
     }
 
     /** z·P, m². */

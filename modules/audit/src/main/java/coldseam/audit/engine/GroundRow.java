@@ -1,9 +1,6 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.ground.Basement;
-import coldseam.assemblies.ground.GroundFloor;
-import coldseam.assemblies.ground.SlabOnGround;
-import coldseam.assemblies.ground.SuspendedFloor;
+import coldseam.assemblies.ground.FloorOnGround;
 import coldseam.audit.Audit;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -12,22 +9,12 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * What U of floors on the ground, of one kind and height, follows from (ISO 13370); of three methods one is there.
+ * What U of floors on the ground, of one kind and height, follows from (ISO 13370).
  *
  * @param floors that share it
- * @param ground area, m², exposed perimeter, m, mean thickness of the walls, m, and the ground
- * @param slab level with the ground or over it
- * @param basement floor and walls in the ground
- * @param suspended over a crawl space
- * @param crawlSpace of that; empty where there is none
+ * @param method by which it is reckoned, with all that it takes
  */
-public record GroundRow(
-        ImmutableList<Surface> floors,
-        GroundFloor ground,
-        Optional<SlabOnGround> slab,
-        Optional<Basement> basement,
-        Optional<SuspendedFloor> suspended,
-        Optional<Body.CrawlSpace> crawlSpace) {
+public record GroundRow(ImmutableList<Surface> floors, FloorOnGround method) {
 
     /** One for each part of an audited house's ground, in the order of its surfaces. */
     public static ImmutableList<GroundRow> of(Audit audit) {
@@ -43,19 +30,8 @@ public record GroundRow(
                 .distinct();
     }
 
-    /** m: dt of the floor, or dg of the ground under a suspended one. */
-    public double equivalentThickness() {
-        return slab.map(SlabOnGround::equivalentThickness)
-                .or(() -> basement.map(Basement::floorThickness))
-                .or(() -> suspended.map(SuspendedFloor::equivalentThickness))
-                .orElseThrow();
-    }
-
-    /** U of the floor, W/(m²·K). */
-    public double transmittance() {
-        return slab.map(SlabOnGround::transmittance)
-                .or(() -> basement.map(Basement::floorTransmittance))
-                .or(() -> suspended.map(SuspendedFloor::transmittance))
-                .orElseThrow();
+    /** Names of the floors. */
+    public String name() {
+        return floors.collect(Surface::name).makeString(", ");
     }
 }

@@ -271,7 +271,7 @@ final class InputSlopes {
         }
         Band wall = Band.of(kind, 1, setup.second().get(), setup.secondExposure());
         ToDoubleFunction<Double> under =
-                factor -> cellar(block, factor, floor, wall).floorTransmittance();
+                factor -> cellar(block, factor, floor, wall).transmittance();
         ToDoubleFunction<Double> beside =
                 factor -> cellar(block, factor, floor, wall).wallTransmittance();
         return Map.of(Part.FIRST, LayerSlopes.slope(under), Part.IN_THE_GROUND, LayerSlopes.slope(beside));

@@ -4,6 +4,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.ground.Basement;
+import coldseam.assemblies.ground.FloorOnGround;
 import coldseam.assemblies.ground.GroundFloor;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
@@ -95,34 +96,23 @@ final class SurfaceHeats {
             notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
         }
-        return row(surface, part, build.get()).transmittance();
+        return onGround(surface, part, build.get()).transmittance();
     }
 
     /** What U of a floor on the ground follows from; empty where ISO 13370 cannot be applied to it. */
     Optional<GroundRow> groundRow(Surface floor) {
         GroundParts.Part part = ground.part(floor);
-        return part.known() ? build(floor).map(build -> row(floor, part, build)) : Optional.empty();
+        return part.known()
+                ? build(floor).map(build -> new GroundRow(part.floors(), onGround(floor, part, build)))
+                : Optional.empty();
     }
 
-    private GroundRow row(Surface surface, GroundParts.Part part, Transmittance build) {
-        GroundFloor floor = groundFloor(part);
+    private FloorOnGround onGround(Surface surface, GroundParts.Part part, Transmittance build) {
         if (surface.faces(Exposure.Kind.CRAWL_SPACE)) {
-            return new GroundRow(
-                    part.floors(),
-                    floor,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(suspended(part, build)),
-                    Optional.of(crawlSpace(part)));
+            return suspended(part, build);
         }
         if (part.depth() > 0) {
-            return new GroundRow(
-                    part.floors(),
-                    floor,
-                    Optional.empty(),
-                    Optional.of(basement(surface, part, part.depth())),
-                    Optional.empty(),
-                    Optional.empty());
+            return basement(surface, part, part.depth());
         }
         ImmutableList<Body.EdgeInsulation> edges =
                 Lists.immutable.withAll(edgeInsulation(surface).stream().toList());
@@ -130,13 +120,7 @@ final class SurfaceHeats {
             notes.add(new Note.EdgeInsulationInSection());
             edges = Lists.immutable.empty();
         }
-        return new GroundRow(
-                part.floors(),
-                floor,
-                Optional.of(SlabOnGround.of(floor, build.surfaceToSurface(), edges)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return SlabOnGround.of(groundFloor(part), build.surfaceToSurface(), edges);
     }
 
     /** A wall's is that of a basement's; a slab's formula never fits it, and without a floor on the ground there is none that does. */

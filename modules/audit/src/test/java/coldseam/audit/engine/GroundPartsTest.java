@@ -80,7 +80,7 @@ class GroundPartsTest {
         House house = house(cold, "");
         Shell shell = ShellBuilder.build(house);
         part(new GroundParts(house, shell).part(surface(shell, "lowest floor")), 5 * 8, 8 + 5 + 5 + 8, 2.4);
-        assertEquals(shell.exposedPerimeter(), 26, ROUND_OFF);
+        assertEquals(26, shell.exposedPerimeter(), ROUND_OFF);
     }
 
     @Test

@@ -79,9 +79,4 @@ public record Shell(
         boolean apart = words.toSet().size() == Side.values().length;
         return apart ? words.get(side) : Words.word(side);
     }
-
-    /** The characteristic dimension B' of ISO 13370, m: area over half the exposed perimeter. */
-    public double characteristicDimension() {
-        return groundFloorArea / (0.5 * exposedPerimeter);
-    }
 }

@@ -67,7 +67,6 @@ class ShellBuilderTest {
         assertEquals(9.2 * 7.2, shell.floorArea(), ROUND_OFF);
         assertEquals(80, shell.groundFloorArea(), ROUND_OFF);
         assertEquals(36, shell.exposedPerimeter(), ROUND_OFF);
-        assertEquals(80 / 18.0, shell.characteristicDimension(), ROUND_OFF);
         assertEquals(38.5, surface(shell, "ground floor wall 0").externalArea(), ROUND_OFF);
         assertEquals(9.2 * 2.9, surface(shell, "ground floor wall 0").internalArea(), ROUND_OFF);
         assertEquals(6, shell.surfaces().size());

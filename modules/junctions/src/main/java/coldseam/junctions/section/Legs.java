@@ -74,12 +74,7 @@ final class Legs {
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
         Basement basement = Basement.of(ground.strip(), depth, floor.resistance(), wall.resistance());
         double inwards = cut(Chart.Cut.FIRST_AWAY);
-        add(
-                Part.FIRST,
-                floor,
-                basement.floorTransmittance(),
-                inwards - scene.chart().along(true, corner),
-                inwards);
+        add(Part.FIRST, floor, basement.transmittance(), inwards - scene.chart().along(true, corner), inwards);
         double above = cut(Chart.Cut.SECOND_AWAY) - depth;
         add(Part.SECOND, wall, wall.transmittance(), above, above);
         list.add(new JunctionResult.Leg(

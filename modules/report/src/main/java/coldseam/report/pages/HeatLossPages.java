@@ -3,7 +3,6 @@ package coldseam.report.pages;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.GroundRow;
 import coldseam.audit.engine.InputUncertainty;
-import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -96,19 +95,19 @@ public final class HeatLossPages {
         flow.add(Blocks.text("Floors on the ground", Style.SUBSECTION));
         flow.small(Rich.marked(GroundWords.SYMBOLS));
         flow.add(Listing.<GroundRow>empty()
-                .share("floor", 1, row -> row.floors().collect(Surface::name).makeString(", "))
+                .share("floor", 1, GroundRow::name)
                 .number(
                         print.head("A", Dimension.AREA),
                         48,
-                        row -> print.number(row.ground().area(), Dimension.AREA))
-                .number("P", 62, row -> print.length(row.ground().perimeter()))
-                .number("B′", 62, row -> print.length(row.ground().characteristicDimension()))
-                .number("w", 52, row -> print.length(row.ground().wallThickness()))
-                .number("dt", 62, row -> print.length(row.equivalentThickness()))
+                        row -> print.number(row.method().floor().area(), Dimension.AREA))
+                .number("P", 62, row -> print.length(row.method().floor().perimeter()))
+                .number("B′", 62, row -> print.length(row.method().floor().characteristicDimension()))
+                .number("w", 52, row -> print.length(row.method().floor().wallThickness()))
+                .number("dt", 62, row -> print.length(row.method().equivalentThickness()))
                 .number(
                         print.head("U", Dimension.TRANSMITTANCE),
                         78,
-                        row -> print.number(row.transmittance(), Dimension.TRANSMITTANCE))
+                        row -> print.number(row.method().transmittance(), Dimension.TRANSMITTANCE))
                 .of(rows));
         new GroundWords(print).of(rows).forEach(flow::small);
     }

@@ -54,7 +54,8 @@ public final class SixSides {
                 fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
                 fact(
                         "its exposed perimeter",
-                        print.length(ground.sumOfDouble(row -> row.ground().perimeter()))),
+                        print.length(
+                                ground.sumOfDouble(row -> row.method().floor().perimeter()))),
                 characteristic(ground, print));
         flow.add(Blocks.beside(
                 18,
@@ -83,7 +84,7 @@ public final class SixSides {
         }
         String what = "characteristic dimension B′";
         return ground.size() == 1
-                ? fact(what, print.length(ground.getOnly().ground().characteristicDimension()))
+                ? fact(what, print.length(ground.getOnly().method().floor().characteristicDimension()))
                 : fact(what, "see Heat loss");
     }
 
@@ -93,7 +94,7 @@ public final class SixSides {
                 + " stairs and what is low under a slope. A floor area that leaves those out is to be reckoned apart."
                 + (body instanceof Body.Storeys storeys && storeys.wings().notEmpty()
                         ? " Where a wing's footprint ends at the house's, the strip that a wall between them would stand on is counted;"
-                                + " where its floor lies more than a step higher or lower than the house's, it is left out."
+                                + " where its floor lies a step or more higher or lower than the house's, it is left out."
                         : "");
     }
 

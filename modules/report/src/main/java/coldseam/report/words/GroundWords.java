@@ -1,10 +1,10 @@
 package coldseam.report.words;
 
 import coldseam.assemblies.ground.Basement;
+import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.audit.engine.GroundRow;
 import coldseam.envelope.Body;
-import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -30,17 +30,14 @@ public final class GroundWords {
     public ImmutableList<String> of(ImmutableList<GroundRow> rows) {
         MutableList<String> said = Lists.mutable.empty();
         for (GroundRow row : rows) {
-            String name = row.floors().collect(Surface::name).makeString(", ");
-            row.basement().map(basement -> name + ": " + basement(basement)).ifPresent(said::add);
-            row.slab()
-                    .filter(slab -> slab.edgePsi() < 0)
-                    .map(slab -> name + ": U holds ψ of the edge insulation, "
-                            + print.of(slab.edgePsi(), Dimension.LINEAR_TRANSMITTANCE) + ", twice over B′.")
-                    .ifPresent(said::add);
-            row.suspended()
-                    .map(floor ->
-                            name + ": " + suspended(floor, row.crawlSpace().orElseThrow()))
-                    .ifPresent(said::add);
+            if (row.method() instanceof Basement basement) {
+                said.add(row.name() + ": " + basement(basement));
+            } else if (row.method() instanceof SuspendedFloor floor) {
+                said.add(row.name() + ": " + suspended(floor));
+            } else if (row.method() instanceof SlabOnGround slab && slab.edgePsi() < 0) {
+                said.add(row.name() + ": U holds ψ of the edge insulation, "
+                        + print.of(slab.edgePsi(), Dimension.LINEAR_TRANSMITTANCE) + ", twice over B′.");
+            }
         }
         return said.toImmutable();
     }
@@ -52,13 +49,13 @@ public final class GroundWords {
                 + print.of(basement.wallTransmittance(), Dimension.TRANSMITTANCE) + ".";
     }
 
-    private String suspended(SuspendedFloor floor, Body.CrawlSpace space) {
+    private String suspended(SuspendedFloor floor) {
         return "the floor itself has U " + print.of(floor.floorTransmittance(), Dimension.TRANSMITTANCE)
                 + ", the ground under it " + print.of(floor.groundTransmittance(), Dimension.TRANSMITTANCE)
-                + ", and the space to outdoors "
-                + print.of(floor.edgeTransmittance(), Dimension.TRANSMITTANCE) + " of the floor, of it by vents "
+                + ", and the space to outdoors, spread over the floor, "
+                + print.of(floor.edgeTransmittance(), Dimension.TRANSMITTANCE) + ", of which vents have "
                 + print.of(floor.ventilationPart(), Dimension.TRANSMITTANCE) + ". The space: "
-                + crawlSpace(print, space) + ". Its temperature factor b is "
+                + crawlSpace(print, floor.space()) + ". Its temperature factor b is "
                 + print.of(floor.temperatureFactor(), Dimension.RATIO) + ".";
     }
 

@@ -1,5 +1,6 @@
 package coldseam.report.words;
 
+import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
@@ -128,15 +129,15 @@ public final class InputWords {
     }
 
     private void crawlSpaces() {
-        ground.select(row -> row.crawlSpace().isPresent())
-                .forEach(
-                        row -> row(
-                                "Crawl space under "
-                                        + row.floors().collect(Surface::name).makeString(", "),
-                                GroundWords.crawlSpace(
-                                        new Print(units), row.crawlSpace().orElseThrow()),
-                                FILE
-                                        + ", or what is usual where it says nothing; shielding factors ISO 13370:2017 table 8 (from memory)"));
+        for (GroundRow row : ground) {
+            if (row.method() instanceof SuspendedFloor floor) {
+                row(
+                        "Crawl space under " + row.name(),
+                        GroundWords.crawlSpace(new Print(units), floor.space()),
+                        FILE
+                                + ", or what is usual where it says nothing; shielding factors ISO 13370:2017 table 8 (from memory)");
+            }
+        }
     }
 
     /** Where a value of the site comes from that may be left out. */

@@ -21,7 +21,7 @@ class GroundWordsTest {
                 Sample.audit(Sample.yaml().replace("{kind: slab on ground, assembly: slab}", base), Sample.good());
         ImmutableList<GroundRow> rows = GroundRow.of(audit);
         assertEquals(1, rows.size());
-        assertEquals(48 / 14.0, rows.getOnly().ground().characteristicDimension(), 1e-9);
+        assertEquals(48 / 14.0, rows.getOnly().method().floor().characteristicDimension(), 1e-9);
         assertEquals(Lists.immutable.of(expected), new GroundWords(new Print(UnitSystem.SI)).of(rows));
     }
 
@@ -29,7 +29,7 @@ class GroundWordsTest {
     void aCrawlSpaceIsSaidWithAllItsParts() {
         said(
                 "lowest floor: the floor itself has U 0.201 W/(m²·K), the ground under it 0.700 W/(m²·K), and the space to"
-                        + " outdoors 0.968 W/(m²·K) of the floor, of it by vents 0.338 W/(m²·K). The space: floor 0.60 m over"
+                        + " outdoors, spread over the floor, 0.968 W/(m²·K), of which vents have 0.338 W/(m²·K). The space: floor 0.60 m over"
                         + " the ground, walls of U 1.800 W/(m²·K), vents of 0.0020 m²/m, wind of 4.0 m/s, shielding factor"
                         + " 0.10, bare ground. Its temperature factor b is 0.89.",
                 "{kind: suspended, assembly: slab, crawl-space: {height: 0.6 m, wall-transmittance: 1.8 W/(m²·K), vents:"
