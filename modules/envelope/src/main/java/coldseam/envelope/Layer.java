@@ -43,9 +43,13 @@ public record Layer(
     /** m; one layer measured twice. */
     private static final double MEASURED_ALIKE = 0.001;
 
+    private Material carrying() {
+        return framing.map(Framing::material).orElse(material);
+    }
+
     /** What carries in it: its members, where it has some. */
     public String carrier() {
-        return framing.map(members -> members.material().name() + " members").orElseGet(material::name);
+        return carrying().name() + (framing.isPresent() ? " members" : "");
     }
 
     /**
@@ -53,16 +57,11 @@ public record Layer(
      * masonry stays as thick as it is.
      */
     boolean carriesOnIn(Layer planned) {
-        Material carries = framing.map(Framing::material).orElse(material);
         double more = planned.thickness - thickness;
         return planned.carrier().equals(carrier())
-                && planned.framing
-                                .map(Framing::material)
-                                .orElse(planned.material)
-                                .conductivity()
-                        == carries.conductivity()
+                && planned.carrying().conductivity() == carrying().conductivity()
                 && more > -MEASURED_ALIKE
-                && (carries.carries() != Material.Carries.STANDS || more < MEASURED_ALIKE);
+                && (carrying().carries() != Material.Carries.STANDS || more < MEASURED_ALIKE);
     }
 
     /** Whether outdoor air runs through it, so that what lies outside it holds neither heat nor vapour back (ISO 6946). */

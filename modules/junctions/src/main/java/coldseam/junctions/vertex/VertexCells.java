@@ -23,7 +23,8 @@ import org.eclipse.collections.impl.factory.Lists;
  * </ol>
  * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
  * two edges of equal walls show two blocks, each runs round the corner as a ring; last, what only one of two edges on the
- * ground has ends where air lies over the ground. Where that does not help, the sections do not say how the corner is
+ * ground has ends where air lies over the ground. Where a rule finds several things, the one that conducts better is there,
+ * so that a corner is filled as its mirror image is. Where none of this helps, the sections do not say how the corner is
  * built; then a detail of the corner's own may, or else it is refused. Such a detail may also paint over what the sections
  * say, but not where they leave the box.
  */
@@ -248,7 +249,10 @@ final class VertexCells {
         return found.maxByOptional(Filling::conductivity);
     }
 
-    /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */
+    /**
+     * Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner; the
+     * one that conducts better where they are as far out.
+     */
     private Optional<Filling> ring(int[] cell, MutableList<Filling> votes) {
         if (votes.count(Filling::block) != 2) {
             return Optional.empty();

@@ -21,6 +21,10 @@ import org.eclipse.collections.api.factory.Lists;
 /** Computes vertices and remembers what it has computed. */
 public final class VertexComputer implements VertexComputing {
 
+    /** What the solver says of its boxes is for who draws a corner; of edges' details nobody can see those. */
+    private static final Phrase APART =
+            Phrase.of("what its edges' details draw does not fit together there to one body that can be solved");
+
     /**
      * Relative width from which on refinement is aimed at the coldest place where ground is drawn: its couplings through metres of
      * soil, which converge slowly, are asked of nobody.
@@ -56,10 +60,6 @@ public final class VertexComputer implements VertexComputing {
         this.keeping = keeping;
         this.library = library;
     }
-
-    /** What the solver says of its boxes is for who draws a corner; of edges' details nobody can see those. */
-    private static final Phrase APART =
-            Phrase.of("what its edges' details draw does not fit together there to one body that can be solved");
 
     @Override
     public VertexResult compute(VertexSetup setup) {

@@ -46,7 +46,7 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
         return square ? rooms(corner, axes).map(rooms -> new CornerFrame(axes, rooms)) : Optional.empty();
     }
 
-    /** Whether a surface or an edge of a vertex is neither square to another one, and to what stands upright, nor along it. */
+    /** Whether some surface or edge of a vertex is neither parallel nor square to another one, or to what stands upright. */
     public static boolean aslant(Corner corner) {
         ImmutableList<Point3> directions = corner.surfaces()
                 .collect(Surface::normal)

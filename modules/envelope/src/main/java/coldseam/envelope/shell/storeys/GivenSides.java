@@ -45,11 +45,10 @@ final class GivenSides {
      * for any other side.
      */
     Optional<Double> outward(int storey, int side) {
-        int own = stacks.owners().get(storey);
-        return IntStream.range(0, own)
-                .filter(stack -> inOne(storey, side)
-                        .allSatisfy(each ->
-                                against(stack, each.getOne(), each.getTwo()).isPresent()))
+        ImmutableList<IntIntPair> wall = inOne(storey, side);
+        return IntStream.range(0, stacks.owners().get(storey))
+                .filter(stack -> wall.allSatisfy(
+                        each -> against(stack, each.getOne(), each.getTwo()).isPresent()))
                 .mapToObj(stack -> against(stack, storey, side).orElseThrow())
                 .findFirst();
     }

@@ -35,6 +35,15 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 final class StoreyPlan implements PlanRegions.Areas {
 
+    /** m, by which floors of two stacks may differ that are one storey's: a step. */
+    private static final double STEP = 0.2;
+
+    /** m, of the side that two stacks share, at the least. */
+    private static final double SHORTEST = 0.1;
+
+    /** m, as closely as the sides of two stacks meet that are one. */
+    private static final double MEETING = 1e-3;
+
     private final House house;
     private final Body.FootprintLine line;
     private final Stacks stacks;
@@ -43,18 +52,8 @@ final class StoreyPlan implements PlanRegions.Areas {
     private final GivenSides given;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
     private final MutableList<Optional<RoofForm>> forms = Lists.mutable.empty();
-
     private final MutableList<Optional<ImmutableList<Point2>>> roofAreas = Lists.mutable.empty();
     private final MutableList<ImmutableList<ImmutableList<Point2>>> baseAreas = Lists.mutable.empty();
-    /** m, by which floors of two stacks may differ that are one storey's: a step. */
-    private static final double STEP = 0.2;
-
-    /** m, of the side that two stacks share, at the least. */
-    private static final double SHORTEST = 0.1;
-
-    /** m, as closely as two stacks' outlines meet. */
-    private static final double HAIR = 1e-3;
-
     private double floorArea;
     private PlanRegions regions;
     private Plan plan;
@@ -280,11 +279,12 @@ final class StoreyPlan implements PlanRegions.Areas {
         return sum;
     }
 
+    /** m²; zero where they reach into one another, or meet in a corner alone. */
     private double strip(int k, int l) {
         Polygon one = footprint(k, false).polygon();
         Polygon other = footprint(l, false).polygon();
         double apart = one.distance(other);
-        if (apart == 0 || given(k).intersection(given(l)).getArea() < SHORTEST * 2 * HAIR) {
+        if (apart == 0 || widened(k).intersection(widened(l)).getArea() < SHORTEST * 2 * MEETING) {
             return 0;
         }
         Geometry each = OverlayNGRobust.overlay(one, other, OverlayNG.UNION);
@@ -293,9 +293,9 @@ final class StoreyPlan implements PlanRegions.Areas {
                 - closed(other, apart).getArea();
     }
 
-    /** A storey's footprint, a hair wider, so that in a house turned by any angle sides that are one meet. */
-    private Geometry given(int k) {
-        return Footprint.of(stacks.storey(k).outlines()).polygon().buffer(HAIR);
+    /** A storey's footprint, a little wider, so that in a house turned by any angle sides that are one meet. */
+    private Geometry widened(int k) {
+        return Footprint.of(stacks.storey(k).outlines()).polygon().buffer(MEETING);
     }
 
     /** With all that lies between two parts of it no further apart than that, m. */
