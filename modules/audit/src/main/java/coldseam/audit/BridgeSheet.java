@@ -8,6 +8,7 @@ import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -27,6 +28,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param size of all of them: m in the site's dimension system, or how many
  * @param chosen whether the house file chose the detail
  * @param humidity that its coldest point bears at the design temperatures
+ * @param framesElsewhere m, from the wall's outer face to the frame's in the best of the other sides of its openings, where no
+ *     option of this one fits that draws it there
  */
 public record BridgeSheet<R extends BridgeResult>(
         String id,
@@ -37,7 +40,8 @@ public record BridgeSheet<R extends BridgeResult>(
         ImmutableList<String> places,
         double size,
         boolean chosen,
-        SurfaceHumidity humidity)
+        SurfaceHumidity humidity,
+        OptionalDouble framesElsewhere)
         implements Sheet {
 
     /** m, that packers take up and that a wall of other layers below a threshold may shift a frame by (judgement). */

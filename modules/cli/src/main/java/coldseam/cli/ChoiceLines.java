@@ -39,6 +39,7 @@ final class ChoiceLines {
         lines.add("");
         lines.add("junctions:");
         Groups.by(open, JunctionRow::kindLabel).forEach(rows -> ofKind(lines, rows));
+        framesApart(lines, open);
         return lines.toImmutable();
     }
 
@@ -102,6 +103,41 @@ final class ChoiceLines {
                         + each.suits().takesDown().makeString(", ")));
     }
 
+    /** Where no details fit that draw one frame in one plane, which openings are to be given one. */
+    private static void framesApart(MutableList<String> lines, ImmutableList<JunctionRow> open) {
+        Groups.by(
+                        open.select(row -> row.sheet().stream()
+                                .anyMatch(sheet -> sheet.framesElsewhere().isPresent()
+                                        && best(sheet).frameSetBack().isPresent())),
+                        row -> row.sheet().orElseThrow().id())
+                .forEach(rows -> {
+                    BridgeSheet<JunctionResult> sheet = rows.getFirst().sheet().orElseThrow();
+                    JunctionResult best = best(sheet);
+                    lines.addAllIterable(Columns.fold(
+                            rows.flatCollect(row -> row.edge().opening().stream()
+                                                    .toList())
+                                            .collect(Opening::name)
+                                            .distinct()
+                                            .collect(name -> "\"" + name + "\"")
+                                            .makeString(", ")
+                                    + ": " + best.detail().id() + " sets the frame back "
+                                    + thickness(best.frameSetBack().getAsDouble())
+                                    + " from the wall's outer face, the lines for the other sides "
+                                    + thickness(sheet.framesElsewhere().getAsDouble())
+                                    + ", and nothing else fits; say under openings where it stands (set-back)",
+                            "# ",
+                            "#   "));
+                });
+    }
+
+    private static String thickness(double metres) {
+        return UnitSystem.SI.format(metres, Dimension.THICKNESS);
+    }
+
+    private static JunctionResult best(BridgeSheet<JunctionResult> sheet) {
+        return sheet.best().orElse(sheet.result());
+    }
+
     /** What a selector needs to mean this edge. */
     private static ImmutableList<String> names(JunctionRow row) {
         return row.surfaces()
@@ -114,15 +150,13 @@ final class ChoiceLines {
      * through for insulation.
      */
     private static ImmutableList<String> best(JunctionRow row) {
-        BridgeSheet<JunctionResult> sheet = row.sheet().orElseThrow();
-        JunctionResult best = sheet.best().orElse(sheet.result());
+        JunctionResult best = best(row.sheet().orElseThrow());
         ImmutableList<DetailParameter> given = best.detail().parameters().select(DetailParameter::given);
         ImmutableList<String> keys =
                 Lists.immutable.of("detail: " + best.detail().id());
         if (given.notEmpty()) {
-            keys = keys.newWith(
-                    given.collect(each -> each.name() + ": " + UnitSystem.SI.format(each.value(), Dimension.THICKNESS))
-                            .makeString("parameters: {", ", ", "}"));
+            keys = keys.newWith(given.collect(each -> each.name() + ": " + thickness(each.value()))
+                    .makeString("parameters: {", ", ", "}"));
         }
         return best.penLine().unbroken()
                 ? keys

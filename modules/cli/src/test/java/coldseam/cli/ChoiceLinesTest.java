@@ -66,6 +66,32 @@ class ChoiceLinesTest {
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
 
+    /** A box before thick boards leaves the frame farther out than the other sides have it: one line more makes it one. */
+    @Test
+    void whereNothingFitsInThePlaneOfTheOtherSidesTheLinesSayHowOneFrameIsMade() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"))
+                .replaceFirst("mineral wool board, thickness: 160 mm", "mineral wool board, thickness: 180 mm")
+                .replace("openings:\n", """
+                        openings:
+                          boxed: {kind: window, surface: house west wall, width: 1.3 m, height: 1.3 m, sill: 0.9 m,
+                            transmittance: 0.9 W/(m²·K), shutter-box: true}
+                        """);
+        String open = text.substring(0, text.indexOf("junctions:"));
+        Path file = Files.writeString(folder.resolve("box.yaml"), open);
+        String out = Run.with(Bench.SHARED, "check", file.toString()).out();
+        String lines = out.substring(out.indexOf("\njunctions:\n") + 1);
+        String told = lines.replaceAll("\n# +", " ");
+        assertTrue(
+                told.contains("\"boxed\": shutter-box-outside sets the frame back 55 mm from the wall's outer face, the"
+                        + " lines for the other sides 100 mm, and nothing else fits; say under openings where it stands"
+                        + " (set-back)"),
+                out);
+        Files.writeString(file, open + lines);
+        assertTrue(check(file).contains("One frame drawn in two planes"), check(file));
+        Files.writeString(file, open.replace("shutter-box: true", "shutter-box: true, set-back: 55 mm") + lines);
+        assertFalse(check(file).contains("One frame drawn in two planes"), check(file));
+    }
+
     /** Six hips alike: what differs by less than anybody builds it is as good, and the better rank is named for all. */
     @Test
     void hipsThatLoseTheSameGetTheSameLine() throws IOException {

@@ -7,6 +7,7 @@ import coldseam.audit.UpkeepItem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Upkeep;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,8 @@ class UpkeepChangeTest {
                 Lists.immutable.of(places),
                 1,
                 true,
-                null);
+                null,
+                OptionalDouble.empty());
         return new UpkeepItem(upkeep, Lists.immutable.empty(), Lists.immutable.of(sheet));
     }
 

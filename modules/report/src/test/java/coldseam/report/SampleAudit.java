@@ -166,7 +166,8 @@ final class SampleAudit {
                                 .collect(Edge::name),
                         36,
                         false,
-                        new SurfaceHumidity(10, 0.52, 0.41)),
+                        new SurfaceHumidity(10, 0.52, 0.41),
+                        OptionalDouble.empty()),
                 new BridgeSheet<>(
                         "J2",
                         SampleJunctions.roofEdge(),
@@ -179,7 +180,8 @@ final class SampleAudit {
                                 .collect(Edge::name),
                         28,
                         true,
-                        new SurfaceHumidity(17, 0.83, 0.66)));
+                        new SurfaceHumidity(17, 0.83, 0.66),
+                        OptionalDouble.empty()));
         ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
         ImmutableList<Finding> findings = findings(shell, rows);
         return new Audit(

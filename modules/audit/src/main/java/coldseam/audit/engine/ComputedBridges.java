@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
@@ -67,11 +68,12 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
         ImmutableList<ImmutableList<PlannedBridge<S>>> places =
                 Lists.immutable.ofAll(groups.values()).collect(MutableList::toImmutable);
         ImmutableList<PlannedBridge<S>> firsts = places.collect(ImmutableList::getFirst);
+        ImmutableList<FramePlanes.Found<R>> inPlanes = FramePlanes.best(places.collect(this::choice), merit);
         ImmutableList<R> best = new GreaterLengths<S, R>(
                         merit,
                         greater -> Answers.compute(
                                 what + ", lengths", greater, question -> first(question, comparing), progress))
-                .of(firsts, FramePlanes.best(places.collect(this::choice), merit));
+                .of(firsts, inPlanes.collect(FramePlanes.Found::best));
         ImmutableList<Optional<Question<S>>> asked =
                 firsts.zip(best).collect(pair -> best(pair.getOne(), pair.getTwo()));
         this.bests = Answers.compute(
@@ -87,7 +89,8 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                     sheet(
                             letter + (number + 1),
                             places.get(number),
-                            asked.get(number).flatMap(bests::result)));
+                            asked.get(number).flatMap(bests::result),
+                            inPlanes.get(number).elsewhere()));
         });
     }
 
@@ -196,7 +199,8 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 : Optional.of(planned.about(best.detail(), false));
     }
 
-    private BridgeSheet<R> sheet(String id, ImmutableList<PlannedBridge<S>> places, Optional<R> best) {
+    private BridgeSheet<R> sheet(
+            String id, ImmutableList<PlannedBridge<S>> places, Optional<R> best, OptionalDouble framesElsewhere) {
         PlannedBridge<S> first = places.getFirst();
         R result = result(first).orElseThrow();
         ImmutableList<R> narrow =
@@ -216,6 +220,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 places.collect(PlannedBridge::name),
                 places.sumOfDouble(PlannedBridge::size),
                 first.chosen(),
-                Moisture.atDesign(site, result.temperatureFactor()));
+                Moisture.atDesign(site, result.temperatureFactor()),
+                framesElsewhere);
     }
 }

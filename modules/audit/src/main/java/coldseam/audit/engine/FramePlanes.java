@@ -37,9 +37,16 @@ final class FramePlanes {
         }
     }
 
+    /**
+     * The best of a choice.
+     *
+     * @param elsewhere m, the plane of the others that share openings with it, where nothing of this choice is in it
+     */
+    record Found<R extends BridgeResult>(R best, OptionalDouble elsewhere) {}
+
     /** The best of each, in the order of the choices. */
-    static <R extends BridgeResult> ImmutableList<R> best(ImmutableList<Choice<R>> choices, Merit merit) {
-        Map<Choice<R>, R> best = new IdentityHashMap<>();
+    static <R extends BridgeResult> ImmutableList<Found<R>> best(ImmutableList<Choice<R>> choices, Merit merit) {
+        Map<Choice<R>, Found<R>> best = new IdentityHashMap<>();
         for (ImmutableList<Choice<R>> together : together(choices)) {
             best.putAll(planes(together)
                     .collect(plane -> in(plane, together, merit))
@@ -75,16 +82,16 @@ final class FramePlanes {
     }
 
     /** The best of each choice in one plane, and how good they are together. */
-    private record Plane<R extends BridgeResult>(Map<Choice<R>, R> best, Score score) {}
+    private record Plane<R extends BridgeResult>(Map<Choice<R>, Found<R>> best, Score score) {}
 
     private static <R extends BridgeResult> Plane<R> in(
             OptionalDouble plane, ImmutableList<Choice<R>> choices, Merit merit) {
-        Map<Choice<R>, R> best = new IdentityHashMap<>();
+        Map<Choice<R>, Found<R>> best = new IdentityHashMap<>();
         Score score = Score.NOTHING;
         for (Choice<R> choice : choices) {
             ImmutableList<R> there = choice.all().select(option -> isIn(plane, option));
             R found = (there.isEmpty() ? choice.all() : there).minBy(option -> merit.score(option, 1));
-            best.put(choice, found);
+            best.put(choice, new Found<>(found, there.isEmpty() ? plane : OptionalDouble.empty()));
             score = score.plus(merit.score(found, choice.size()).missing(there.isEmpty() ? 1 : 0));
         }
         return new Plane<>(best, score);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import coldseam.audit.Audit;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.JunctionKind;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -22,14 +23,14 @@ class FramePlanesTest {
             .newWith(Made.good("head-frame-out", HEAD).psi(0.00))
             .newWith(Made.good("sill-anywhere", JunctionKind.SILL));
 
+    private static final String WITH_WINDOW = Sample.yaml()
+            .replace(
+                    "junctions:\n",
+                    "openings:\n  one: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                            + " sill: 1 m, transmittance: 0.8 W/(m²·K)}\njunctions:\n");
+
     private static Audit audit(String choices) {
-        return Sample.audit(
-                Sample.yaml()
-                        .replace(
-                                "junctions:\n",
-                                "openings:\n  one: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
-                                        + " sill: 1 m, transmittance: 0.8 W/(m²·K)}\njunctions:\n" + choices),
-                DETAILS);
+        return Sample.audit(WITH_WINDOW.replace("junctions:\n", "junctions:\n" + choices), DETAILS);
     }
 
     private static String best(Audit audit, JunctionKind kind) {
@@ -46,6 +47,26 @@ class FramePlanesTest {
         assertEquals("head-frame-out", best(open, HEAD));
         assertEquals("jamb-frame-out", best(open, JAMB));
         assertEquals("sill-anywhere", best(open, JunctionKind.SILL));
+    }
+
+    /** A side that has nothing in the plane of the others is told so, and no other is. */
+    @Test
+    void aSideThatHasNothingInThePlaneOfTheOthersIsTold() {
+        Audit apart = Sample.audit(
+                WITH_WINDOW.replace("junctions:\n", "junctions:\n- {kinds: [jamb], detail: jamb-frame-out}\n"),
+                DETAILS.reject(each -> each.id().equals("head-frame-out")));
+        assertEquals(OptionalDouble.of(0.1), elsewhere(apart, HEAD));
+        assertEquals(OptionalDouble.empty(), elsewhere(apart, JAMB));
+        assertEquals(OptionalDouble.empty(), elsewhere(apart, JunctionKind.SILL));
+        assertEquals(OptionalDouble.empty(), elsewhere(audit(""), HEAD));
+    }
+
+    private static OptionalDouble elsewhere(Audit audit, JunctionKind kind) {
+        return audit.junctions()
+                .detect(row -> row.edge().kind() == kind)
+                .sheet()
+                .orElseThrow()
+                .framesElsewhere();
     }
 
     @Test

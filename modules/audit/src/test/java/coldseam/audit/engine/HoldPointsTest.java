@@ -123,7 +123,8 @@ class HoldPointsTest {
                 sheet.places(),
                 sheet.size(),
                 sheet.chosen(),
-                sheet.humidity());
+                sheet.humidity(),
+                sheet.framesElsewhere());
     }
 
     /** One layer of board has no second one whose joints could lie elsewhere, and a wall's two say nothing of the slab's. */

@@ -7,6 +7,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
@@ -97,18 +98,30 @@ public record Phrases(UnitSystem units) {
     String better(BridgeSheet<?> sheet) {
         return sheet.best()
                         .map(best -> Format.of(
-                                "the catalogue's best here is \"%s\" (%s)%s, %s%s",
-                                best.detail().name(),
-                                best.detail().id(),
-                                given(best.detail()),
-                                transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
-                                best.detail()
-                                        .cost()
-                                        .map(cost -> ", " + cost.sourced(units))
-                                        .orElse("")))
+                                        "the catalogue's best here is \"%s\" (%s)%s, %s%s",
+                                        best.detail().name(),
+                                        best.detail().id(),
+                                        given(best.detail()),
+                                        transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
+                                        best.detail()
+                                                .cost()
+                                                .map(cost -> ", " + cost.sourced(units))
+                                                .orElse(""))
+                                + elsewhere(sheet, best))
                         .orElseGet(() ->
                                 "the catalogue has nothing better for these layers" + lengths(sheet) + oneSide(sheet))
                 + withheld(sheet);
+    }
+
+    /** That no frame is where the best of this side and those of the others draw it. */
+    private String elsewhere(BridgeSheet<?> sheet, BridgeResult best) {
+        return sheet.framesElsewhere().isEmpty() || best.frameSetBack().isEmpty()
+                ? ""
+                : Format.of(
+                        "; it draws the frame set back %s from the wall's outer face, the other sides %s, and"
+                                + " nothing here fits that draws it there: say under openings where it stands (set-back)",
+                        say(best.frameSetBack().getAsDouble(), Dimension.THICKNESS),
+                        say(sheet.framesElsewhere().getAsDouble(), Dimension.THICKNESS));
     }
 
     /** Where insulation inside what carries meets insulation outside it, no drawing joins them as well as none of it needs to. */

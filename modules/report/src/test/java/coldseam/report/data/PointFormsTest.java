@@ -16,6 +16,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
@@ -48,7 +49,8 @@ class PointFormsTest {
                 Lists.immutable.of("brackets"),
                 4,
                 true,
-                new SurfaceHumidity(10, 0.5, 0.4)));
+                new SurfaceHumidity(10, 0.5, 0.4),
+                OptionalDouble.empty()));
         assertEquals(4, data.get("number"));
         ImmutableList<Map<?, ?>> written = ((ImmutableList<?>) data.get("options")).collect(each -> (Map<?, ?>) each);
         assertEquals(options.collect(option -> option.detail().id()), written.collect(option -> option.get("detail")));
