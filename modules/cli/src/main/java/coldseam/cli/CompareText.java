@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.files.Groups;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Comparison;
@@ -43,11 +44,11 @@ final class CompareText {
         }
         lines.add("");
         lines.add("Each option alone, all else as described:");
-        for (Alternative each : comparison.alternatives()) {
+        for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
             lines.add("");
-            fold("  ", front.name(each));
-            each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason.in(words.units())));
-            words.lines(each).forEach(line -> fold("      ", line));
+            fold("  ", front.described(options.getFirst().decision()));
+            front.worst(options.getFirst().decision()).ifPresent(line -> fold("      ", line));
+            options.forEach(this::option);
         }
         lines.add("");
         fold("", "All combinations: " + front.counted());
@@ -61,12 +62,19 @@ final class CompareText {
         return lines.toImmutable();
     }
 
+    private void option(Alternative each) {
+        lines.add("");
+        fold("  ", front.name(each));
+        each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason.in(words.units())));
+        front.lines(each).forEach(line -> fold("      ", line));
+    }
+
     private void answer(Answer answer) {
         boolean chosen = comparison.chosen().filter(answer::equals).isPresent();
         lines.add("");
         fold("  ", (chosen ? "chosen: " : "") + front.question(answer) + ":");
         if (answer.best().isEmpty()) {
-            fold("      ", front.noAnswer(answer.asked()));
+            fold("      ", front.noAnswer(answer));
             return;
         }
         Comparison.Best best = answer.best().get();

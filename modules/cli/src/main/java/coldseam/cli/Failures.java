@@ -135,6 +135,7 @@ final class Failures {
         return number.matches()
                 ? number.group(1) + ": got \"" + number.group(2) + "\"; a "
                         + (number.group(3).equals("int") ? "whole number" : "number")
+                        + " alone, without a unit, a currency or a mark for thousands"
                 : message;
     }
 }

@@ -295,8 +295,8 @@ final class VerdictText {
         }
         finding.loss().ifPresent(loss -> parts.add(print.of(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
         finding.moneyPerYear()
-                .ifPresent(money -> parts.add(Format.of(
-                        "%.0f %s a year", money, audit.house().prices().currency())));
+                .ifPresent(money -> parts.add(
+                        Print.money(money) + " " + audit.house().prices().currency() + " a year"));
         return parts.makeString(", ");
     }
 }

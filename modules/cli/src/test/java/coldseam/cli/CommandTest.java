@@ -536,8 +536,14 @@ class CommandTest {
         for (String[] each : new String[][] {
             {"check x --units metric", "--units: got \"metric\"; one of si, us"},
             {"schema house-file", "house|audit|comparison|renovation: got \"house-file\"; one of house, audit,"},
-            {"check x --unknowns many", "--unknowns: got \"many\"; a whole number"},
-            {"compare x --budget much", "--budget: got \"much\"; a number"}
+            {
+                "check x --unknowns many",
+                "--unknowns: got \"many\"; a whole number alone, without a unit, a currency or a mark for thousands"
+            },
+            {
+                "compare x --budget much",
+                "--budget: got \"much\"; a number alone, without a unit, a currency or a mark for thousands"
+            }
         }) {
             Run run = Run.of(each[0].split(" "));
             assertEquals(2, run.code(), each[0]);

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.JunctionRow;
 import coldseam.audit.UpkeepItem;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
@@ -25,6 +28,7 @@ import coldseam.report.compare.CompareJson;
 import coldseam.report.compare.ComparePdf;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.FrontWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -171,12 +175,107 @@ class CompareTest {
     @Test
     void inUsUnitsThePriceIsOfTheEnergyBesideIt() {
         CompareWords us = new CompareWords(UnitSystem.US);
+        ImmutableList<String> lines = new FrontWords(comparison, UnitSystem.US).lines(alternative("240 mm"));
         assertTrue(
-                us.lines(alternative("240 mm"))
-                        .anySatisfy(line -> line.startsWith("the build-up is 1 9/16 in (40 mm) thicker;")),
-                us.lines(alternative("240 mm"))::toString);
+                lines.anySatisfy(line -> line.startsWith("the build-up is 1 9/16 in (40 mm) thicker;")),
+                lines::toString);
         String year = us.year(comparison.corners().described()).orElseThrow();
         assertTrue(year.endsWith(" kBtu a year at 0.0352 EUR/kBtu"), year);
+    }
+
+    /** What is described stands beside its options with the same values, and each is called by what is built. */
+    @Test
+    void optionsStandBesideWhatIsDescribed() {
+        FrontWords words = new FrontWords(comparison, UnitSystem.SI);
+        Alternative wrapped = alternative("parapet-wrapped");
+        assertEquals("parapet, as described: Parapet on insulating blocks", words.described(wrapped.decision()));
+        String worst = words.worst(wrapped.decision()).orElseThrow();
+        assertTrue(worst.matches("psi \\S+ W/\\(m·K\\), fRsi 0\\.\\d\\d, mould from .*, weakest path \\d+ %"), worst);
+        assertEquals("parapet: Parapet wrapped on three sides", words.name(wrapped));
+        assertEquals(
+                "terrace guard posts: Steel tube on a reinforced plastic pad under its foot, side 50 mm, wall 3 mm",
+                words.name(alternative("steel-post-on-pad, side 50 mm, wall 3 mm")));
+        assertEquals("window jambs: jambs lapped by 10 mm", words.name(alternative("jambs lapped by 10 mm")));
+        ImmutableList<String> course = words.lines(alternative("wall-to-terrace-insulating-course"));
+        assertTrue(course.contains("comes down for it: foot of the wall"), course::toString);
+        ImmutableList<String> strip = words.lines(alternative("terrace-edge-thin-board-over-rim"));
+        assertTrue(strip.contains("nothing of the old house comes down for it"), strip::toString);
+        assertTrue(
+                strip.anySatisfy(line -> line.startsWith(
+                        "order: 1. Seal the rim to the air barrier; 2. Fix the strip over the rim; 3. ")),
+                strip::toString);
+    }
+
+    /** Whoever multiplies sizes by prices comes to what is printed: the wall's, and what it makes of longer seams. */
+    @Test
+    void costsAddUpFromSizesAndPrices() {
+        Alternative thicker = alternative("240 mm");
+        Alternative.Built built = thicker.built().orElseThrow();
+        double walls = Math.rint(114 * area(built.audit()) - 105 * area(comparison.described()));
+        double parapet = Math.rint(95 * (length(built.audit(), "parapet") - length(comparison.described(), "parapet")));
+        double edge = Math.rint(60
+                * (length(built.audit(), "terrace edge over a room")
+                        - length(comparison.described(), "terrace edge over a room")));
+        double foot = Math.rint(
+                110 * (length(built.audit(), "wall to terrace") - length(comparison.described(), "wall to terrace")));
+        assertEquals(walls + parapet + foot + edge, built.cost().orElseThrow());
+        String lines = new FrontWords(comparison, UnitSystem.SI).lines(thicker).makeString("\n");
+        assertTrue(
+                lines.contains(
+                        "costs %.0f EUR more (invented), of it %.0f EUR more for \"parapet\", %.0f EUR more for \"wall above the terrace\" and %.0f EUR more for \"terrace edge\", whose size changes with it;"
+                                .formatted(walls + parapet + foot + edge, parapet, foot, edge)),
+                lines);
+    }
+
+    private static double area(Audit audit) {
+        return audit.heatLoss()
+                .lines()
+                .select(line -> line.part() instanceof HeatLoss.Part.OfSurface of
+                        && of.surface().isBuiltAs("brick wall"))
+                .sumOfDouble(HeatLoss.Line::size);
+    }
+
+    private static double length(Audit audit, String kind) {
+        return audit.junctions().select(row -> row.kindLabel().equals(kind)).sumOfDouble(JunctionRow::length);
+    }
+
+    /**
+     * A parapet that is broken as it is, two caps over it that cannot be told apart at two prices, and more board on the walls for
+     * less money.
+     */
+    @Test
+    void whatStandsAgainstAWishAndWhatIsBetterForNoMoreIsSaid(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("bare.yaml"),
+                Files.readString(HOUSE)
+                                .replace("detail: parapet-on-break-blocks", "detail: parapet-bare")
+                                .replaceFirst("(?s)\nalternatives:.*", "\n")
+                        + """
+                        alternatives:
+                          junctions:
+                            parapet:
+                              kinds: [parapet]
+                              cost: 5 EUR/m
+                              source: a quotation
+                              options:
+                              - {detail: parapet-wrapped, name: dear, parameters: {wrap: 80.01 mm}, cost: 20 EUR/m, source: a quotation}
+                              - {detail: parapet-wrapped, name: cheap, parameters: {wrap: 80 mm}, cost: 10 EUR/m, source: a quotation}
+                          assemblies:
+                            brick wall:
+                              cost: 105 EUR/m²
+                              source: a quotation
+                              options: [{thickness: 240 mm, cost: 90 EUR/m², source: a quotation}]
+                        """);
+        Run run = Run.of("compare", file.toString());
+        String said = run.out().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains(
+                        "nothing found: no set is proven to do it; against it stands as described: Insulation broken"
+                                + " at the parapet"),
+                run::out);
+        assertTrue(said.contains("Loses less for no more money: brick wall: 240 mm, 6.9 W/K less, costs"), run::out);
+        assertTrue(said.contains("; thicker for less money: see whether both prices are of the same work"), run::out);
+        assertTrue(said.contains("1 other set may be as good and costs 149 EUR less: parapet: cheap;"), run::out);
     }
 
     private static Alternative alternative(String option) {
@@ -256,6 +355,7 @@ class CompareTest {
                 said.contains("not answered, since parapet: one, parapet: other, parapet: bare have no cost"),
                 run::out);
         assertFalse(said.contains("least cost"), run::out);
+        assertTrue(said.contains("No set surely loses less than the chosen one and opens no gap."), run::out);
     }
 
     /** What is coldest need not be what loses most: each value is the worst of all that are decided, or met. */

@@ -2,7 +2,6 @@ package coldseam.options;
 
 import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
-import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.files.quantity.Phrase;
@@ -17,6 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param decision what is decided
  * @param option how
+ * @param detail that is chosen, at its lengths where it can be built; empty of anything else
  * @param built what it comes to; empty where the house cannot be built so
  * @param misfits why not; empty where it can
  * @param asGood names of the decision's other options whose loss the intervals cannot tell from its own
@@ -25,22 +25,15 @@ import org.eclipse.collections.api.list.ImmutableList;
 public record Alternative(
         Decision decision,
         Option option,
+        Optional<Detail> detail,
         Optional<Built> built,
         ImmutableList<Phrase> misfits,
         ImmutableList<String> asGood,
         boolean onFront) {
 
-    /** The detail that is chosen; empty of anything else. */
-    public Optional<Detail> detail() {
-        return option.change() instanceof Change.Detail
-                ? built.flatMap(Built::worst)
-                        .map(worst -> worst.leakiest().result().detail())
-                : Optional.empty();
-    }
-
     /** Steps of building of the detail that is chosen; empty of anything else. */
     public ImmutableList<String> order() {
-        return detail().map(Detail::order).orElse(Lists.immutable.empty());
+        return detail.filter(chosen -> built.isPresent()).map(Detail::order).orElse(Lists.immutable.empty());
     }
 
     /**
@@ -52,6 +45,7 @@ public record Alternative(
      * @param size m of junction, m² of surface or opening, or how many points
      * @param more W/K that the house loses more than as described; below zero for less
      * @param cost more than what is described, in the house's currency, whole; empty where it is not known
+     * @param elsewhere of that cost, what other decisions' described parts have, since their size changes with it
      * @param thicker m, that the build-up is thicker; zero of anything else
      * @param floor m², that the rooms have more; below zero where thicker walls stand in them
      * @param changes to the findings
@@ -63,10 +57,19 @@ public record Alternative(
             double size,
             Interval more,
             OptionalDouble cost,
+            ImmutableList<Elsewhere> elsewhere,
             double thicker,
             double floor,
             Changes changes,
             UpkeepChange upkeep) {
+
+        /**
+         * What an option makes of another decision's described part.
+         *
+         * @param decision name of the other
+         * @param cost more, in the house's currency, whole; never zero
+         */
+        public record Elsewhere(String decision, double cost) {}
 
         /** Against what is described. */
         public Standing standing() {

@@ -10,6 +10,7 @@ import coldseam.envelope.Alternatives.Option;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.Phrase;
+import coldseam.junctions.detail.Detail;
 import coldseam.options.front.Front;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -158,15 +159,27 @@ public final class Comparer {
             return misfit(decision, option, misfits);
         }
         Part part = new Part(decision, audit);
+        Optional<Worst> worst = part.worst();
+        OptionalDouble own = extraCost(decision, option, described, audit);
+        ImmutableList<Alternative.Built.Elsewhere> elsewhere =
+                own.isPresent() ? elsewhere(number, described, audit) : Lists.immutable.empty();
         return new Alternative(
                 decision,
                 option,
+                detail(option)
+                        .map(named -> worst.<Detail>map(
+                                        each -> each.leakiest().result().detail())
+                                .orElse(named)),
                 Optional.of(new Alternative.Built(
                         audit,
-                        part.worst(),
+                        worst,
                         part.size(),
                         HeatSum.of(audit).minus(HeatSum.of(described)).value(),
-                        alone(number, extraCost(decision, option, described, audit), described, audit),
+                        own.isPresent()
+                                ? OptionalDouble.of(
+                                        own.getAsDouble() + elsewhere.sumOfDouble(Alternative.Built.Elsewhere::cost))
+                                : own,
+                        elsewhere,
                         thicker(option, described),
                         audit.shell().floorArea() - described.shell().floorArea(),
                         Changes.between(described, audit),
@@ -176,8 +189,14 @@ public final class Comparer {
                 onFront);
     }
 
-    private static Alternative misfit(Decision decision, Option option, ImmutableList<Phrase> why) {
-        return new Alternative(decision, option, Optional.empty(), why, Lists.immutable.empty(), false);
+    private Alternative misfit(Decision decision, Option option, ImmutableList<Phrase> why) {
+        return new Alternative(decision, option, detail(option), Optional.empty(), why, Lists.immutable.empty(), false);
+    }
+
+    private Optional<Detail> detail(Option option) {
+        return option.change() instanceof Change.Detail change
+                ? ready.catalogue().find(change.detail())
+                : Optional.empty();
     }
 
     /** What an option costs more in one house than what is described does in another, whole; empty where it is not known. */
@@ -189,14 +208,12 @@ public final class Comparer {
                 : OptionalDouble.empty();
     }
 
-    /** With what the others' described parts cost more there, where their size is another. */
-    private OptionalDouble alone(int number, OptionalDouble own, Audit described, Audit built) {
-        return own.isEmpty()
-                ? own
-                : OptionalDouble.of(own.getAsDouble()
-                        + variants.decisions()
-                                .reject(variants.decisions().get(number)::equals)
-                                .sumOfDouble(other -> growth(other, described, built)));
+    /** What the others' described parts cost more there, where their size is another. */
+    private ImmutableList<Alternative.Built.Elsewhere> elsewhere(int number, Audit described, Audit built) {
+        return variants.decisions()
+                .reject(variants.decisions().get(number)::equals)
+                .collect(other -> new Alternative.Built.Elsewhere(other.name(), growth(other, described, built)))
+                .reject(other -> other.cost() == 0);
     }
 
     /** What the described part of a decision costs more in another house, whole; nothing where it is not known. */

@@ -1,11 +1,15 @@
 package coldseam.options;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.Finding;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Alternatives.Decision;
 import coldseam.options.front.Choice;
 import coldseam.options.front.Front;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -69,8 +73,14 @@ public record Comparison(
      * @param asked what
      * @param limit budget, W/K or kWh; empty where none was given
      * @param best the set; empty where none is proven to do it
+     * @param against what is found in the house as described and must not be for it; empty where there is a set
      */
-    public record Answer(Asked asked, OptionalDouble limit, Optional<Best> best) {}
+    public record Answer(Asked asked, OptionalDouble limit, Optional<Best> best, ImmutableList<Finding> against) {
+
+        Answer(Asked asked, OptionalDouble limit, Optional<Best> best) {
+            this(asked, limit, best, Lists.immutable.empty());
+        }
+    }
 
     /**
      * A set that was audited as a whole.
@@ -81,8 +91,16 @@ public record Comparison(
      * @param more W/K that it loses more than what is described
      * @param changes to the findings
      * @param asGood how many other sets of the front cannot be told apart from it in this
+     * @param cheapest of these, of those that cost less than it; empty where none does
      */
-    public record Best(Choice choice, ImmutableIntList set, Audit audit, Interval more, Changes changes, int asGood) {}
+    public record Best(
+            Choice choice,
+            ImmutableIntList set,
+            Audit audit,
+            Interval more,
+            Changes changes,
+            int asGood,
+            Optional<Choice> cheapest) {}
 
     /** A set of the front that is the next best step, and what it changes of the chosen one's findings. */
     public record Next(Choice choice, Changes changes) {}
@@ -132,8 +150,7 @@ public record Comparison(
     /** The options of a set that are not what is described, in the decisions' order. */
     public ImmutableList<Alternative> options(ImmutableIntList set) {
         return set.collectWithIndex((number, decision) -> option(decision, number))
-                .flatCollect(each -> org.eclipse.collections.api.factory.Lists.immutable.withAll(
-                        each.stream().toList()))
+                .flatCollect(each -> Lists.immutable.withAll(each.stream().toList()))
                 .toImmutable();
     }
 
@@ -142,6 +159,32 @@ public record Comparison(
         return alternatives
                 .select(each -> sound(each) && each.built().orElseThrow().standing() == Standing.BETTER)
                 .minByOptional(each -> each.built().orElseThrow().more().upper());
+    }
+
+    /** Options alone that surely save, cost less or the same and open no gap, what saves most first. */
+    public ImmutableList<Alternative> betterForNoMore() {
+        return alternatives
+                .select(each -> sound(each)
+                        && each.built().orElseThrow().standing() == Standing.BETTER
+                        && each.built().orElseThrow().cost().orElse(1) <= 0)
+                .toImmutableSortedListBy(
+                        each -> each.built().orElseThrow().more().upper());
+    }
+
+    /** Junctions or points of the house as described that a decision is about; none of a build-up or an opening. */
+    public ImmutableList<BridgeRow> rows(Decision decision) {
+        return new Part(decision, described).rows();
+    }
+
+    /** The worst of what a decision is about, in the house as described; empty where nothing of it is computed. */
+    public Optional<Worst> worst(Decision decision) {
+        return new Part(decision, described).worst();
+    }
+
+    /** Options of the same decision whose loss the intervals cannot tell from its own. */
+    public ImmutableList<Alternative> asGood(Alternative as) {
+        return alternatives.select(each -> each.decision().equals(as.decision())
+                && as.asGood().contains(each.option().name()));
     }
 
     private static boolean sound(Alternative each) {

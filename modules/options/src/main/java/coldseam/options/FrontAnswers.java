@@ -122,8 +122,7 @@ final class FrontAnswers {
         answers.add(new Answer(
                 Asked.LEAST_LOSS,
                 OptionalDouble.empty(),
-                front.within(Long.MAX_VALUE)
-                        .map(found -> best(found.proven(), found.asGood().size()))));
+                front.within(Long.MAX_VALUE).map(this::best)));
         return answers.toImmutable();
     }
 
@@ -138,8 +137,7 @@ final class FrontAnswers {
         return new Answer(
                 Asked.BUDGET,
                 wish.budget(),
-                front.within((long) Math.floor(wish.budget().getAsDouble()))
-                        .map(found -> best(found.proven(), found.asGood().size())));
+                front.within((long) Math.floor(wish.budget().getAsDouble())).map(this::best));
     }
 
     /**
@@ -164,17 +162,19 @@ final class FrontAnswers {
 
     /** Parts that break a rule are left out of the sums; corners, which are no part of any, are found by whole audits. */
     private Answer free(Asked asked, ImmutableSet<String> rules) {
+        Predicate<Finding> against = finding -> asked == Asked.NO_FINDING
+                || finding.breaches().collect(Breach::rule).anySatisfy(rules::contains);
+        Optional<Best> best = first(
+                Front.of(combinations.without(rules)).choices(),
+                set -> whole.of(set).findings().noneSatisfy(against::test),
+                0);
         return new Answer(
                 asked,
                 OptionalDouble.empty(),
-                first(
-                        Front.of(combinations.without(rules)).choices(),
-                        set -> whole.of(set)
-                                .findings()
-                                .flatCollect(Finding::breaches)
-                                .collect(Breach::rule)
-                                .noneSatisfy(rule -> asked == Asked.NO_FINDING || rules.contains(rule)),
-                        0));
+                best,
+                best.isPresent()
+                        ? Lists.immutable.empty()
+                        : whole.of(variants.nothing()).findings().select(against::test));
     }
 
     /** The first set, by cost, whose audit as a whole says so, too. */
@@ -199,7 +199,20 @@ final class FrontAnswers {
                                                 < choice.cost() + choice.upper() * perMicro))));
     }
 
+    private Best best(Front.Answer found) {
+        return best(
+                found.proven(),
+                found.asGood().size(),
+                found.asGood()
+                        .select(other -> other.cost() < found.proven().cost())
+                        .minByOptional(Choice::cost));
+    }
+
     private Best best(Choice choice, int asGood) {
+        return best(choice, asGood, Optional.empty());
+    }
+
+    private Best best(Choice choice, int asGood, Optional<Choice> cheapest) {
         ImmutableIntList set = combinations.set(choice);
         Audit audit = audited.apply(set);
         return new Best(
@@ -208,7 +221,8 @@ final class FrontAnswers {
                 audit,
                 HeatSum.of(audit).minus(HeatSum.of(described)).value(),
                 Changes.between(described, audit),
-                asGood);
+                asGood,
+                cheapest);
     }
 
     /** Among the sets that cost more, surely lose less and leave no more gaps, the one that costs least for each W/K. */

@@ -27,6 +27,7 @@ public final class CompareCsv {
                 .with("decision", each -> each.decision().name())
                 .with("about", each -> CompareWords.about(each.decision().about()))
                 .with("option", each -> each.option().name())
+                .with("built", words::name)
                 .with("size", words::size)
                 .and(Intervals.of(
                         "worst psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false)))

@@ -127,7 +127,7 @@ public final class ComparePdf {
         for (Answer answer : comparison.answers()) {
             Table.Cell asked = Table.Cell.of(Rich.trade(front.question(answer)));
             table = answer.best().isEmpty()
-                    ? row(table, asked, front.noAnswer(answer.asked()), "", "", "")
+                    ? row(table, asked, front.noAnswer(answer), "", "", "")
                     : row(
                             table,
                             asked,
@@ -182,7 +182,7 @@ public final class ComparePdf {
         for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
             table = table.row(
                     Table.Kind.GROUP,
-                    Table.Cell.of(options.getFirst().decision().name()));
+                    Table.Cell.of(front.described(options.getFirst().decision())));
             for (Alternative each : options) {
                 table = table.row(cells(each));
             }
@@ -205,7 +205,8 @@ public final class ComparePdf {
     /** What is lost more in a year, in money where it has a price. */
     private String yearly(Optional<Interval> money, Optional<Interval> energy) {
         String currency = described.house().prices().currency();
-        return money.map(more -> Format.of("%+.0f %s", more.middle(), currency))
+        return money.map(more ->
+                        (Math.abs(more.middle()) < 0.5 ? "0" : Format.of("%+.0f", more.middle())) + " " + currency)
                 .orElse(energy.map(more -> units.format(more.middle(), Dimension.ENERGY))
                         .orElse(""));
     }
@@ -214,16 +215,20 @@ public final class ComparePdf {
         String currency = described.house().prices().currency();
         String front = each.onFront() ? "●" : "–";
         if (each.built().isEmpty()) {
-            return new String[] {units.told(each.option().name()), "", "does not fit", "", "", "", front};
+            return new String[] {words.name(each), "", "does not fit", "", "", "", front};
         }
         Alternative.Built built = each.built().get();
         return new String[] {
-            units.told(each.option().name()),
+            words.name(each),
             new Print(units).readable(built.more(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(built.standing())
                     + (each.asGood().isEmpty()
                             ? ""
-                            : ", as good as " + each.asGood().makeString(", ")),
+                            : ", as good as "
+                                    + comparison
+                                            .asGood(each)
+                                            .collect(words::name)
+                                            .makeString(", ")),
             yearly(
                     built.savesMoney().map(saved -> saved.times(-1)),
                     built.saves().map(saved -> saved.times(-1))),
@@ -235,15 +240,24 @@ public final class ComparePdf {
 
     private void sheets() {
         flow.section("What each option does");
-        for (Alternative each : comparison.alternatives()) {
+        for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
             flow.need(90);
-            flow.heading(front.name(each));
-            each.misfits()
-                    .forEach(reason ->
-                            flow.add(Blocks.item("–", Rich.of("does not fit: " + reason.in(units)), Style.BODY)));
-            words.lines(each).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+            flow.heading(front.described(options.getFirst().decision()));
+            front.worst(options.getFirst().decision())
+                    .ifPresent(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
             flow.space(4);
+            options.forEach(this::sheet);
         }
+    }
+
+    private void sheet(Alternative each) {
+        flow.need(90);
+        flow.heading(front.name(each));
+        each.misfits()
+                .forEach(
+                        reason -> flow.add(Blocks.item("–", Rich.of("does not fit: " + reason.in(units)), Style.BODY)));
+        front.lines(each).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+        flow.space(4);
     }
 
     private void method() {

@@ -55,7 +55,8 @@ public final class Gaps {
                                 audit.house().prices().currency() + " a year",
                                 48,
                                 finding -> finding.moneyPerYear().isPresent()
-                                        ? Print.money(finding.moneyPerYear().getAsDouble())
+                                        ? Print.spacedMoney(
+                                                finding.moneyPerYear().getAsDouble())
                                         : "–")
                         : listing)
                 .of(audit.findings()));

@@ -13,7 +13,6 @@ import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.detail.Detail;
 import coldseam.options.Alternative;
 import coldseam.options.Changes;
 import coldseam.options.Standing;
@@ -47,9 +46,22 @@ public record CompareWords(UnitSystem units) {
         return new Print(units);
     }
 
-    /** What one option does, line by line; empty where it cannot be built. */
-    public ImmutableList<String> lines(Alternative each) {
-        return each.built().map(built -> lines(each, built)).orElse(Lists.immutable.empty());
+    /**
+     * What one option does, line by line; empty where it cannot be built.
+     *
+     * @param asGood options of the same decision whose loss cannot be told from its own
+     */
+    public ImmutableList<String> lines(Alternative each, ImmutableList<Alternative> asGood) {
+        return each.built().map(built -> lines(each, built, asGood)).orElse(Lists.immutable.empty());
+    }
+
+    /** An option by what is built: where the house file gives it no name, its detail's, with the lengths that are its own here. */
+    public String name(Alternative each) {
+        String given = each.option().name();
+        return units.told(each.detail()
+                .filter(detail -> given.equals(detail.id()) || given.startsWith(detail.id() + ", "))
+                .map(detail -> detail.name() + given.substring(detail.id().length()))
+                .orElse(given));
     }
 
     /**
@@ -58,10 +70,7 @@ public record CompareWords(UnitSystem units) {
      */
     public String brief(Alternative each) {
         return each.decision().name() + ": "
-                + each.detail()
-                        .filter(detail -> detail.id().equals(each.option().name()))
-                        .map(Detail::name)
-                        .orElse(units.told(each.option().name()))
+                + name(each)
                 + ": "
                 + each.built()
                         .map(built -> heat(built.more()) + cost(built) + judged(built.changes()))
@@ -89,21 +98,21 @@ public record CompareWords(UnitSystem units) {
         return changes.vanish().isEmpty() ? "" : "; it mends: " + titles(changes.vanish());
     }
 
-    private ImmutableList<String> lines(Alternative each, Alternative.Built built) {
+    private ImmutableList<String> lines(Alternative each, Alternative.Built built, ImmutableList<Alternative> asGood) {
         MutableList<String> lines = Lists.mutable.empty();
         lines.add("the house loses " + heat(built.more()) + against(built) + ": " + standing(built.standing())
-                + (each.asGood().notEmpty()
-                        ? ", and as good as "
-                                + each.asGood().collect(units::told).makeString(", ")
-                        : ""));
-        worst(each).ifPresent(lines::add);
+                + (asGood.isEmpty()
+                        ? ""
+                        : ", and as good as " + asGood.collect(this::name).makeString(", ")));
+        built.worst().map(worst -> worst(each.decision().about(), worst)).ifPresent(lines::add);
         lines.add(money(each));
         thickness(built).ifPresent(lines::add);
         lines.add("to be built: " + size(each));
+        down(each, built).ifPresent(lines::add);
         if (each.order().notEmpty()) {
             lines.add("order: "
                     + each.order()
-                            .collect(step -> units.told(Phrases.bare(step)))
+                            .collectWithIndex((step, i) -> (i + 1) + ". " + units.told(Phrases.bare(step)))
                             .makeString("; "));
         }
         lines.add("upkeep: " + units.told(UpkeepWords.of(built.upkeep())));
@@ -115,6 +124,16 @@ public record CompareWords(UnitSystem units) {
             lines.add("no set of the front has it");
         }
         return lines.toImmutable();
+    }
+
+    /** What of an old house comes down for it; empty of a house without one, and of anything but a detail. */
+    private static Optional<String> down(Alternative each, Alternative.Built built) {
+        return each.detail()
+                .filter(detail -> built.audit().house().retrofit().isPresent())
+                .map(detail -> detail.suits().takesDown())
+                .map(parts -> parts.isEmpty()
+                        ? "nothing of the old house comes down for it"
+                        : "comes down for it: " + parts.makeString(", "));
     }
 
     /** What nobody would build is no measure of what is saved. */
@@ -161,7 +180,11 @@ public record CompareWords(UnitSystem units) {
 
     /** ", 12 % of the whole": how much of the change a stage makes; empty where that cannot be said. */
     public static String share(OptionalDouble share) {
-        return share.isPresent() ? Format.of(", %.0f %% of the whole", 100 * share.getAsDouble()) : "";
+        if (share.isEmpty()) {
+            return "";
+        }
+        double percent = 100 * share.getAsDouble();
+        return ", " + (percent > 0 && percent < 0.5 ? "under 1" : Format.of("%.0f", percent)) + " % of the whole";
     }
 
     /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price, and of nothing. */
@@ -205,15 +228,12 @@ public record CompareWords(UnitSystem units) {
     }
 
     /** The worst of what is decided, or of the seams that a build-up or a window meets, value by value. */
-    private Optional<String> worst(Alternative alternative) {
-        return alternative
-                .built()
-                .flatMap(Alternative.Built::worst)
-                .map(worst -> before(alternative, worst) + values(worst).makeString(", "));
+    public String worst(About about, Worst worst) {
+        return before(about, worst) + values(worst).makeString(", ");
     }
 
-    private static String before(Alternative alternative, Worst worst) {
-        if (alternative.decision().about().movesOthers()) {
+    private static String before(About about, Worst worst) {
+        if (about.movesOthers()) {
             return "the worst of the " + Phrases.count(worst.sheets(), "seam", "different seams") + " that it meets: ";
         }
         return worst.sheets() == 1 ? "" : "the worst of " + worst.sheets() + ": ";
@@ -254,7 +274,11 @@ public record CompareWords(UnitSystem units) {
         MutableList<String> parts = Lists.mutable.empty();
         built.saves().ifPresent(saved -> parts.add(energy(saved)));
         yearly(built.more(), built.audit().house()).ifPresent(parts::add);
-        built.cost().ifPresent(cost -> parts.add(extra(cost, currency) + source(alternative)));
+        built.cost()
+                .ifPresent(cost -> parts.add(extra(cost, currency) + source(alternative) + elsewhere(built, currency)));
+        if (built.thicker() > 0 && own(built) < 0) {
+            parts.add("thicker for less money: see whether both prices are of the same work");
+        }
         built.payback().ifPresent(years -> parts.add("paid back in " + years(years) + " years"));
         if (built.cost().isEmpty()) {
             parts.add("no cost given");
@@ -264,6 +288,26 @@ public record CompareWords(UnitSystem units) {
             parts.add("its U without a product's source");
         }
         return parts.makeString("; ");
+    }
+
+    /** What an option costs more by itself, in the house's currency; zero where it is not known. */
+    private static double own(Alternative.Built built) {
+        return built.cost().orElse(0) - built.elsewhere().sumOfDouble(Alternative.Built.Elsewhere::cost);
+    }
+
+    /** ", of it 14 EUR more for "parapet", whose size changes with it"; empty where none does. */
+    private static String elsewhere(Alternative.Built built, String currency) {
+        return built.elsewhere().isEmpty()
+                ? ""
+                : ", of it "
+                        + Phrases.listed(built.elsewhere()
+                                .collect(other -> Format.of(
+                                        "%.0f %s %s for \"%s\"",
+                                        Math.abs(other.cost()),
+                                        currency,
+                                        other.cost() > 0 ? "more" : "less",
+                                        other.decision())))
+                        + ", whose size changes with it";
     }
 
     /** Whole years, rounded outwards. */
@@ -331,7 +375,7 @@ public record CompareWords(UnitSystem units) {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
-    private String titles(ImmutableList<Finding> findings) {
+    String titles(ImmutableList<Finding> findings) {
         FindingWords words = new FindingWords(units);
         return findings.collect(words::title).distinct().makeString(", ");
     }

@@ -1,7 +1,9 @@
 package coldseam.report.words;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
@@ -125,6 +127,16 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         return step(best.more(), best.choice().cost())
                 + (best.asGood() > 0
                         ? "; " + Phrases.count(best.asGood(), "other set", "other sets") + " may be as good"
+                                + best.cheapest()
+                                        .filter(cheaper -> comparison.priced())
+                                        .map(cheaper -> (best.asGood() == 1 ? " and " : "; one ")
+                                                + CompareWords.extra(
+                                                        cheaper.cost()
+                                                                - best.choice().cost(),
+                                                        currency())
+                                                + ": "
+                                                + set(comparison.sets().get(cheaper)))
+                                        .orElse("")
                         : "");
     }
 
@@ -141,7 +153,8 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                                         Comparison.more(best.choice(), next.choice()),
                                         next.choice().cost() - best.choice().cost())
                                 + " than the chosen set" + appears(next.changes()) + ".")
-                        .orElse("No set that costs more surely loses less than the chosen one and opens no gap."));
+                        .orElse("No set " + (comparison.priced() ? "that costs more " : "")
+                                + "surely loses less than the chosen one and opens no gap."));
     }
 
     /** "; appears: Water collects in "roof""; nothing where nothing does. */
@@ -156,6 +169,18 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
     public ImmutableList<String> worth() {
         CompareWords words = new CompareWords(units);
         MutableList<String> said = Lists.mutable.empty();
+        if (comparison.betterForNoMore().notEmpty()) {
+            said.add("Loses less for no more money: "
+                    + comparison
+                            .betterForNoMore()
+                            .collect(each -> name(each) + ", "
+                                    + words.heat(each.built().orElseThrow().more()) + ", "
+                                    + CompareWords.extra(
+                                            each.built().orElseThrow().cost().orElseThrow(), currency())
+                                    + appears(each.built().orElseThrow().changes()))
+                            .makeString("; ")
+                    + ".");
+        }
         comparison
                 .worthMost()
                 .ifPresent(most -> said.add("Worth most alone: " + name(most) + ", "
@@ -176,7 +201,32 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** An option by its decision. */
     public String name(Alternative each) {
-        return each.decision().name() + ": " + units.told(each.option().name());
+        return each.decision().name() + ": " + new CompareWords(units).name(each);
+    }
+
+    /** What one option does, line by line; empty where it cannot be built. */
+    public ImmutableList<String> lines(Alternative each) {
+        return new CompareWords(units).lines(each, comparison.asGood(each));
+    }
+
+    /** "parapet, as described: Parapet on insulating blocks": what a decision's options are held against. */
+    public String described(Decision decision) {
+        ImmutableList<BridgeRow> rows = comparison.rows(decision);
+        ImmutableList<String> details = BridgeRow.sheets(rows)
+                .collect(sheet -> sheet.result().detail())
+                .collect(detail -> detail.name() + new Phrases(units).given(detail))
+                .distinct();
+        return decision.name() + ", as described"
+                + (details.isEmpty() ? "" : ": ")
+                + (rows.allSatisfy(row -> row.source().known())
+                        ? ""
+                        : "nobody has chosen, so the worst option stands in, ")
+                + Phrases.listed(details);
+    }
+
+    /** How warm and how tight it is as described, as {@link #lines} says of each option; empty where nothing of it is computed. */
+    public Optional<String> worst(Decision decision) {
+        return comparison.worst(decision).map(worst -> new CompareWords(units).worst(decision.about(), worst));
     }
 
     /** What was asked, with its limit: "the least loss for 5000 EUR more". */
@@ -196,9 +246,12 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
     }
 
     /** Why there is no answer. */
-    public String noAnswer(Asked asked) {
-        if (asked != Asked.BUDGET) {
-            return "no set is proven to do it";
+    public String noAnswer(Answer answer) {
+        if (answer.asked() != Asked.BUDGET) {
+            return "no set is proven to do it"
+                    + (answer.against().isEmpty()
+                            ? ""
+                            : "; against it stands as described: " + new CompareWords(units).titles(answer.against()));
         }
         return comparison.priced()
                 ? "nothing costs so little"

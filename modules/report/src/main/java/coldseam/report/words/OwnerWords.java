@@ -55,7 +55,7 @@ public final class OwnerWords {
     private static String money(double energy, Prices prices) {
         OptionalDouble heat = prices.heat();
         return heat.isPresent()
-                ? " (" + Print.money(Print.round(energy * heat.getAsDouble())) + " " + prices.currency() + ")"
+                ? " (" + Print.spacedMoney(Print.round(energy * heat.getAsDouble())) + " " + prices.currency() + ")"
                 : "";
     }
 

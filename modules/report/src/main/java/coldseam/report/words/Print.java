@@ -90,8 +90,17 @@ public record Print(UnitSystem units) {
         return Format.of("%.2f", factor);
     }
 
-    /** An amount of money in whole units, its thousands apart. */
+    /** An amount of money in whole units; what would read as none is told from none. */
     public static String money(double amount) {
-        return Format.of("%,.0f", amount).replace(',', '\u2009');
+        return money(amount, "%.0f");
+    }
+
+    /** Likewise, its thousands apart. */
+    public static String spacedMoney(double amount) {
+        return money(amount, "%,.0f").replace(',', '\u2009');
+    }
+
+    private static String money(double amount, String format) {
+        return amount > 0 && amount < 0.5 ? "under 1" : Format.of(format, amount);
     }
 }

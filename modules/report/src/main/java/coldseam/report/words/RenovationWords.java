@@ -2,6 +2,7 @@ package coldseam.report.words;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.engine.Unknown;
 import coldseam.conduction.Interval;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Retrofit;
@@ -51,8 +52,8 @@ public final class RenovationWords {
         MutableList<String> lines = Lists.mutable.of(
                 "before: " + house(renovation.before()),
                 "after: " + house(renovation.after()),
-                "after it loses " + change(renovation.more()) + missing("before", renovation.before())
-                        + missing("after", renovation.after()));
+                "after it loses " + change(renovation.more()) + ", in surfaces, seams and points" + withCorners()
+                        + missing("before", renovation.before()) + missing("after", renovation.after()));
         renovation.unlike().collect(this::unlike).forEach(lines::add);
         if (renovation.idle().notEmpty()) {
             lines.add("in the order of building, though the two files do not differ by it: "
@@ -64,6 +65,20 @@ public final class RenovationWords {
                         + " after ("
                         + VertexWords.count(renovation.after()) + " after)");
         return new Part("Before and after", lines.toImmutable());
+    }
+
+    /** The difference of both H_T; empty where one of them is not known. */
+    private String withCorners() {
+        boolean known = Unknown.of(renovation.before()).none()
+                && Unknown.of(renovation.after()).none();
+        return known
+                ? "; of H_T, which has the corners, "
+                        + words.heat(renovation
+                                .after()
+                                .heatLoss()
+                                .total()
+                                .plus(renovation.before().heatLoss().total().times(-1)))
+                : "";
     }
 
     private String missing(String when, Audit audit) {
