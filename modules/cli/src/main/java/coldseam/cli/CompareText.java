@@ -43,6 +43,10 @@ final class CompareText {
             fold("  ", words.brief(each));
         }
         lines.add("");
+        front.catalogued().ifPresent(where -> {
+            fold("", where);
+            lines.add("");
+        });
         lines.add("Each option alone, all else as described:");
         for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
             lines.add("");
@@ -75,6 +79,10 @@ final class CompareText {
         fold("  ", (chosen ? "chosen: " : "") + front.question(answer) + ":");
         if (answer.best().isEmpty()) {
             fold("      ", front.noAnswer(answer));
+            return;
+        }
+        if (front.sameAs(answer).isPresent()) {
+            fold("      ", front.sameAs(answer).get());
             return;
         }
         Comparison.Best best = answer.best().get();

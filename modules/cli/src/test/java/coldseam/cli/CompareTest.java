@@ -336,6 +336,7 @@ class CompareTest {
                               options:
                               - {detail: parapet-wrapped, name: one, parameters: {wrap: 80 mm}}
                               - {detail: parapet-wrapped, name: other, parameters: {wrap: 80.01 mm}}
+                              - {detail: parapet-wrapped, name: again, parameters: {wrap: 80 mm}}
                               - {detail: parapet-bare, name: bare}
                         """);
         Comparison parapets = Comparer.compare(
@@ -345,16 +346,22 @@ class CompareTest {
                 () -> false);
         assertEquals(
                 Lists.immutable.of(
-                        Lists.immutable.of("other"), Lists.immutable.of("one"), Lists.immutable.<String>empty()),
+                        Lists.immutable.of("other", "again"),
+                        Lists.immutable.of("one", "again"),
+                        Lists.immutable.of("one", "other"),
+                        Lists.immutable.<String>empty()),
                 parapets.alternatives().collect(Alternative::asGood));
         assertFalse(parapets.priced());
         Run run = Run.of("compare", file.toString(), "--budget", "5");
         String said = run.out().replaceAll("\\s+", " ");
-        assertTrue(said.contains("more: worse, and as good as other"), run::out);
+        assertTrue(said.contains("more: worse, and as good as other, again built the same as again psi"), run::out);
         assertTrue(
-                said.contains("not answered, since parapet: one, parapet: other, parapet: bare have no cost"),
+                said.contains(
+                        "not answered, since parapet: one, parapet: other, parapet: again, parapet: bare have no cost"),
                 run::out);
         assertFalse(said.contains("least cost"), run::out);
+        assertTrue(said.contains("least loss of all: the same set as for: least loss with nothing found"), run::out);
+        assertTrue(said.contains("coldseam catalogue --house HOUSE --kind \"parapet\" Each option"), run::out);
         assertTrue(said.contains("No set surely loses less than the chosen one and opens no gap."), run::out);
     }
 

@@ -131,8 +131,10 @@ public final class ComparePdf {
                     : row(
                             table,
                             asked,
-                            front.set(answer.best().get().set()) + ". "
-                                    + front.verdict(answer.best().get()),
+                            front.sameAs(answer)
+                                    .orElseGet(() -> front.set(
+                                                    answer.best().get().set()) + ". "
+                                            + front.verdict(answer.best().get())),
                             words.loss(answer.best().get().audit()),
                             comparison.priced()
                                     ? Format.of(

@@ -104,6 +104,11 @@ public record CompareWords(UnitSystem units) {
                 + (asGood.isEmpty()
                         ? ""
                         : ", and as good as " + asGood.collect(this::name).makeString(", ")));
+        ImmutableList<Alternative> alike = asGood.select(
+                other -> each.detail().isPresent() && each.detail().equals(other.detail()));
+        if (alike.notEmpty()) {
+            lines.add("built the same as " + alike.collect(this::name).makeString(", "));
+        }
         built.worst().map(worst -> worst(each.decision().about(), worst)).ifPresent(lines::add);
         lines.add(money(each));
         thickness(built).ifPresent(lines::add);

@@ -2,6 +2,7 @@ package coldseam.report.words;
 
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
+import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.House;
@@ -265,6 +266,35 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                 .select(each ->
                         each.built().filter(built -> built.cost().isEmpty()).isPresent())
                 .collect(this::name);
+    }
+
+    /** An earlier answer with the same set, by its question: "the same set as for: least cost with nothing found". */
+    public Optional<String> sameAs(Answer answer) {
+        return answer.best()
+                .flatMap(best -> comparison
+                        .answers()
+                        .detectOptional(earlier -> earlier.best()
+                                .filter(other -> other.set().equals(best.set()))
+                                .isPresent()))
+                .filter(earlier -> earlier != answer)
+                .map(earlier -> "the same set as for: " + question(earlier));
+    }
+
+    /** Where all options for the seams that are decided stand; empty where no seam is. */
+    public Optional<String> catalogued() {
+        ImmutableList<String> kinds = comparison
+                .alternatives()
+                .collect(Alternative::decision)
+                .distinct()
+                .flatCollect(comparison::rows)
+                .selectInstancesOf(JunctionRow.class)
+                .collect(JunctionRow::kindLabel)
+                .distinct();
+        return kinds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "All that the catalogue has for these seams in this house: coldseam catalogue --house HOUSE"
+                                + " --kind \"" + kinds.makeString(",") + '"');
     }
 
     /** The set's options by their decisions, or that nothing is changed. */

@@ -16,6 +16,7 @@ import coldseam.options.Renovation;
 import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Stage;
 import coldseam.options.Renovation.Unlike;
+import coldseam.options.Standing;
 import coldseam.options.Yearly;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -52,8 +53,8 @@ public final class RenovationWords {
         MutableList<String> lines = Lists.mutable.of(
                 "before: " + house(renovation.before()),
                 "after: " + house(renovation.after()),
-                "after it loses " + change(renovation.more()) + ", in surfaces, seams and points" + withCorners()
-                        + missing("before", renovation.before()) + missing("after", renovation.after()));
+                "after it loses " + change(renovation.more()) + withCorners() + missing("before", renovation.before())
+                        + missing("after", renovation.after()));
         renovation.unlike().collect(this::unlike).forEach(lines::add);
         if (renovation.idle().notEmpty()) {
             lines.add("in the order of building, though the two files do not differ by it: "
@@ -67,18 +68,20 @@ public final class RenovationWords {
         return new Part("Before and after", lines.toImmutable());
     }
 
-    /** The difference of both H_T; empty where one of them is not known. */
+    /** What it is with corners; empty where they make no difference, or one of them is not known. */
     private String withCorners() {
+        Interval corners =
+                corners(renovation.after()).plus(corners(renovation.before()).times(-1));
         boolean known = Unknown.of(renovation.before()).none()
                 && Unknown.of(renovation.after()).none();
-        return known
-                ? "; of H_T, which has the corners, "
-                        + words.heat(renovation
-                                .after()
-                                .heatLoss()
-                                .total()
-                                .plus(renovation.before().heatLoss().total().times(-1)))
+        return known && Standing.of(corners) != Standing.AS_GOOD
+                ? ", in surfaces, seams and points; with corners, as H_T has them, "
+                        + words.heat(renovation.more().plus(corners))
                 : "";
+    }
+
+    private static Interval corners(Audit audit) {
+        return audit.heatLoss().vertices().plus(audit.heatLoss().pairs());
     }
 
     private String missing(String when, Audit audit) {
