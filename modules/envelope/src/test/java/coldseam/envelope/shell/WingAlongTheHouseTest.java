@@ -376,20 +376,58 @@ class WingAlongTheHouseTest {
     /** Both on cellars of thinner walls: what of the wing's cellar lies under the house's upper wall is indoors. */
     @Test
     void bothOnCellarsOfThinnerWalls() {
-        ImmutableList<String> names = Lists.immutable.of("cellar", "floor");
-        ImmutableList<Body.Stack> two = Lists.immutable
-                .of(Houses.rectangle(0, 0, 8, 6), Houses.rectangle(2, 6, 3, 3))
-                .collectWithIndex((plan, i) -> new Body.Stack(
-                        i == 0 ? "" : "wing",
-                        names.collect(name ->
-                                bare(Houses.storey(name + i, plan, 2.5, name.equals("cellar") ? "thin" : "wall"))),
-                        Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.5, Exposure.ground()),
-                        Houses.flat(),
-                        Lists.immutable.empty(),
-                        Lists.immutable.empty()));
-        Shell one = shell(two.getFirst(), two.getLast());
-        Shell other = shell(named("", two.getLast()), named("wing", two.getFirst()));
+        Body.Stack house = onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat());
+        Body.Stack wing = onCellar("wing", Houses.rectangle(2, 6, 3, 3), "wall", Houses.flat());
+        Shell one = shell(house, wing);
+        Shell other = shell(named("", wing), named("wing", house));
         assertEquals(other.externalVolume(), one.externalVolume(), NODES);
         assertEquals(lengths(other), lengths(one));
+    }
+
+    /** Flush with a house under a gable, all on cellars of thinner walls: walls change where they do, and at no other corner. */
+    @ParameterizedTest
+    @CsvSource({"wall, 0", "thin, 1", "thick, 1"})
+    void flushOnCellarsUnderAGable(String wall, int changes) {
+        Shell shell = shell(
+                onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.roof(Body.Roof.Form.GABLE, 40, 1, false)),
+                onCellar("wing", Houses.rectangle(4, 6, 4, 5), wall, Houses.flat()));
+        ImmutableList<Edge> found = edges(shell, JunctionKind.WALL_THICKNESS_CHANGE);
+        assertEquals(changes, found.size(), () -> found.collect(Edge::name).makeString("\n"));
+        assertTrue(found.allSatisfy(edge -> edge.second().isPresent()));
+    }
+
+    private static Body.Stack onCellar(String name, ImmutableList<Point2> plan, String wall, Body.Roof roof) {
+        return new Body.Stack(
+                name,
+                Lists.immutable.of(
+                        bare(Houses.storey(name + " cellar", plan, 2.5, "thin")),
+                        bare(Houses.storey(name + " floor", plan, 2.5, wall))),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.5, Exposure.ground()),
+                roof,
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+    }
+
+    /** A slab that lies higher, on fill, steps down to the house's wall over all its width, beside its own walls, too. */
+    @Test
+    void higherThanTheHouseOnFill() {
+        Body.Stack wing = storeys("wing", Houses.rectangle(5, 6, 6, 4), Houses.flat(), 2.5);
+        Shell shell = shell(
+                storeys("", Houses.rectangle(0, 0, 8, 6), Houses.roof(Body.Roof.Form.HIP, 40, 0, false), 2.4, 2.4),
+                new Body.Stack(
+                        "wing",
+                        wing.storeys(),
+                        new Body.Base(
+                                Body.Base.Kind.SLAB_ON_GROUND,
+                                Optional.of("slab"),
+                                Optional.empty(),
+                                0,
+                                1.4,
+                                Optional.empty(),
+                                Exposure.ground()),
+                        wing.roof(),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()));
+        assertTrue(edges(shell, JunctionKind.SLAB_EDGE).allSatisfy(edge -> edge.angle() < 180));
     }
 }

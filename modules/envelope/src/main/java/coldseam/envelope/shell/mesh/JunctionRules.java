@@ -167,7 +167,7 @@ final class JunctionRules {
         return switch (floor.exposure().kind()) {
             case GROUND -> {
                 boolean buried = wall.faces(Exposure.Kind.GROUND);
-                if (!convex && buried && !floor.marked(Facet.Mark.CELLAR)) {
+                if (!convex && !floor.marked(Facet.Mark.CELLAR)) {
                     yield JunctionKind.STEPPED_FOOTING;
                 }
                 // A cellar's wall that stands free stands as one on a slab does.

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
 import org.eclipse.collections.api.tuple.primitive.IntIntPair;
 import org.eclipse.collections.impl.tuple.primitive.PrimitiveTuples;
 import org.locationtech.jts.geom.Coordinate;
@@ -86,6 +85,19 @@ final class GivenSides {
         return within(storey, side, a, b).isEmpty();
     }
 
+    /** m, by which a point of a moved side lies past the nearer end of the given one; zero beside that. */
+    double past(int storey, int side, Vertex point) {
+        double place = place(line(storey, side), point);
+        return Math.max(0, Math.max(-place, place - line(storey, side).getLength()));
+    }
+
+    /** m, along a line to the foot of a point. */
+    private static double place(LineSegment line, Vertex point) {
+        return line.projectionFactor(
+                        new Coordinate(point.point().x(), point.point().y()))
+                * line.getLength();
+    }
+
     /**
      * Whether a stretch of a moved side stands along or in the rooms of another storey, and not along its walls' thickness alone;
      * what lies past the ends of the given side is as what is beside it.
@@ -100,9 +112,7 @@ final class GivenSides {
     private LineSegment end(int storey, int side, Vertex past) {
         LineSegment line = line(storey, side);
         double share = END / line.getLength();
-        return line.projectionFactor(
-                                new Coordinate(past.point().x(), past.point().y()))
-                        < 0.5
+        return place(line, past) < line.getLength() / 2
                 ? new LineSegment(line.p0, line.pointAlong(share))
                 : new LineSegment(line.pointAlong(1 - share), line.p1);
     }
@@ -110,12 +120,8 @@ final class GivenSides {
     /** m, what of the given side lies beside a stretch of the moved one. */
     private Optional<LineSegment> within(int storey, int side, Vertex a, Vertex b) {
         LineSegment line = line(storey, side);
-        ImmutableDoubleList places = Lists.immutable
-                .of(a, b)
-                .collect(Vertex::point)
-                .collectDouble(p -> line.projectionFactor(new Coordinate(p.x(), p.y())) * line.getLength());
-        double from = Math.max(0, places.min());
-        double to = Math.min(line.getLength(), places.max());
+        double from = Math.max(0, Math.min(place(line, a), place(line, b)));
+        double to = Math.min(line.getLength(), Math.max(place(line, a), place(line, b)));
         return to - from > StepZones.HAIR
                 ? Optional.of(new LineSegment(
                         line.pointAlong(from / line.getLength()), line.pointAlong(to / line.getLength())))

@@ -6,6 +6,8 @@ import java.util.Map;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Sets;
 
 /**
  * Takes jogs out of the walls of a house with wings.
@@ -18,6 +20,9 @@ final class Jogs {
 
     private final GivenSides given;
     private final Map<WallPieces.Owner, MutableList<WallPieces.Piece>> pieces;
+    /** Of the wall that is looked at. */
+    private final MutableSet<Jog> jogs = Sets.mutable.empty();
+
     private double widest;
 
     private Jogs(GivenSides given, Map<WallPieces.Owner, MutableList<WallPieces.Piece>> pieces) {
@@ -37,6 +42,14 @@ final class Jogs {
         return jogs.widest;
     }
 
+    /** A part of a jog in plan, at the beginning or at the end of a side. */
+    private record Jog(boolean atA, Vertex a, Vertex b) {
+
+        double width() {
+            return Vertex.metres(1) * b.minus(a).length();
+        }
+    }
+
     private record Owned(WallPieces.Owner owner, WallPieces.Piece piece) {
 
         boolean touches(Owned other) {
@@ -47,19 +60,25 @@ final class Jogs {
     private void take(WallPieces.Owner wall) {
         MutableList<Owned> settled = Lists.mutable.empty();
         MutableList<Owned> past = Lists.mutable.empty();
+        jogs.clear();
         for (WallPieces.Part part : WallPieces.Part.values()) {
             WallPieces.Owner owner = new WallPieces.Owner(wall.storey(), wall.line(), part);
             for (WallPieces.Piece piece : pieces.getOrDefault(owner, Lists.mutable.empty())) {
-                boolean beyond = part != WallPieces.Part.GABLE
-                        && given.past(wall.storey(), wall.line().number(), piece.a(), piece.b());
+                boolean beyond = given.past(wall.storey(), wall.line().number(), piece.a(), piece.b());
                 (beyond ? past : settled).add(new Owned(owner, piece));
             }
         }
-        while (past.notEmpty()) {
-            Owned next = past.detectIfNone(each -> settled.anySatisfy(each::touches), past::getFirst);
-            past.remove(next);
+        // Outwards from the given side: what lies farther out is parted by what is beside it.
+        past.sortThisByDouble(each -> Math.min(
+                given.past(wall.storey(), wall.line().number(), each.piece().a()),
+                given.past(wall.storey(), wall.line().number(), each.piece().b())));
+        for (Owned next : past) {
             pieces.get(next.owner()).remove(next.piece());
             settled.addAllIterable(part(next, settled.select(next::touches).toImmutable()));
+        }
+        // What parts the plan within a jog parts it, too.
+        for (boolean atA : new boolean[] {true, false}) {
+            widest = Math.max(widest, jogs.select(jog -> jog.atA() == atA).sumOfDouble(Jog::width));
         }
     }
 
@@ -78,8 +97,7 @@ final class Jogs {
         MutableList<Reach> walls = Lists.mutable.of(piece.reach());
         for (Reach gap : gaps) {
             walls = walls.flatCollect(wall -> wall.without(gap));
-            widest = Math.max(
-                    widest, Vertex.metres(1) * piece.b().minus(piece.a()).length());
+            jogs.add(new Jog(atA, piece.a(), piece.b()));
             Plan.Tag line = next.owner().line();
             add(
                     new WallPieces.Owner(
