@@ -31,6 +31,11 @@ public record DrawingTerms(
         ImmutableMap<String, Material> materials,
         String content) {
 
+    /** A material of its own, or one that several details draw; empty where it is named by neither. */
+    public Optional<Material> material(String name) {
+        return Optional.ofNullable(materials.getIfAbsent(name, () -> SharedMaterials.ALL.get(name)));
+    }
+
     /** Adds its own lengths and lines, m, to the values of the names that they are written in. */
     public void name(MutableMap<String, Double> scope) {
         parameters.each(each -> scope.put(each.name(), each.value()));

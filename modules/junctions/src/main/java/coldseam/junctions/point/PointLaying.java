@@ -288,8 +288,8 @@ final class PointLaying {
             return like.orElse(null);
         }
         String name = drawn.material().name().orElseThrow();
-        Optional<Material> found = Optional.ofNullable(
-                        drawing.terms().materials().get(name))
+        Optional<Material> found = drawing.terms()
+                .material(name)
                 .or(() -> setup.host()
                         .layers()
                         .collect(Layer::material)

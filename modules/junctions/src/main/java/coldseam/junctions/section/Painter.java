@@ -444,8 +444,7 @@ final class Painter {
     private Optional<Material> named(String name) {
         ImmutableList<Material> own = scene.setup().assemblies().flatCollect(Assembly::materials);
         return own.detectOptional(material -> material.name().equals(name))
-                .or(() ->
-                        Optional.ofNullable(scene.drawing().terms().materials().get(name)))
+                .or(() -> scene.drawing().terms().material(name))
                 .or(() -> library.apply(name));
     }
 

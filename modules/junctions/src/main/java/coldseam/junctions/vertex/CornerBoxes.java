@@ -192,7 +192,7 @@ final class CornerBoxes {
                 .flatCollect(end -> end.setup().assemblies())
                 .flatCollect(Assembly::materials)
                 .detectOptional(material -> material.name().equals(name))
-                .or(() -> Optional.ofNullable(terms.materials().get(name)))
+                .or(() -> terms.material(name))
                 .or(() -> library.apply(name));
         if (found.isEmpty()) {
             reasons.add(Phrase.of(corner.detail().who() + " draws " + box.what() + " of \"" + name
