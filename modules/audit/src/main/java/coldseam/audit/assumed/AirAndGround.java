@@ -58,12 +58,8 @@ public final class AirAndGround {
             surface -> surface.faces(Exposure.Kind.GROUND) || surface.faces(Exposure.Kind.CRAWL_SPACE);
 
     /** The rooms are drier than rooms in use are. */
-    public static final Assumption<Site> DRY_ROOMS = site(site -> site.indoorHumidity()
-            < (site.climate()
-                            .filter(year -> year.indoors() == Climate.Indoors.SITE_HUMIDITY)
-                            .isPresent()
-                    ? DRY_ALL_YEAR
-                    : DRY));
+    public static final Assumption<Site> DRY_ROOMS =
+            site(site -> site.indoorHumidity() < (isOfAllYear(site) ? DRY_ALL_YEAR : DRY));
 
     /** The rooms are kept cooler than people sit in: less is lost, and air as damp holds less water. */
     public static final Assumption<Site> COOL_ROOMS = site(site -> site.indoorTemperature() < COOL);
@@ -122,6 +118,13 @@ public final class AirAndGround {
      * @param usual K·d, of the months or of a place with such days, whichever has more
      */
     public record Winter(double coldest, double days, double usual) {}
+
+    /** Whether the site's humidity of the rooms is that of every month. */
+    public static boolean isOfAllYear(Site site) {
+        return site.climate()
+                .filter(year -> year.indoors() == Climate.Indoors.SITE_HUMIDITY)
+                .isPresent();
+    }
 
     private static Winter winter(Site site) {
         return new Winter(

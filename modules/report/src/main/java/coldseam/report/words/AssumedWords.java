@@ -413,7 +413,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             each(
                     AirAndGround.DRY_ROOMS,
                     (site, say) -> "that the rooms have no more than " + say.say(site.indoorHumidity(), SHARE)
-                            + " of humidity in winter"),
+                            + " of humidity " + (AirAndGround.isOfAllYear(site) ? "all year" : "in winter")),
             each(
                     AirAndGround.COOL_ROOMS,
                     (site, say) ->
