@@ -218,11 +218,12 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                 .collect(detail -> detail.name() + new Phrases(units).given(detail))
                 .distinct();
         return decision.name() + ", as described"
-                + (details.isEmpty() ? "" : ": ")
-                + (rows.allSatisfy(row -> row.source().known())
+                + (details.isEmpty()
                         ? ""
-                        : "nobody has chosen, so the worst option stands in, ")
-                + Phrases.listed(details);
+                        : (rows.allSatisfy(row -> row.source().known())
+                                        ? ": "
+                                        : ": nobody has chosen, so the worst option stands in, ")
+                                + Phrases.listed(details));
     }
 
     /** How warm and how tight it is as described, as {@link #lines} says of each option; empty where nothing of it is computed. */
