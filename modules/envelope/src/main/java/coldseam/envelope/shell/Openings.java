@@ -169,6 +169,16 @@ final class Openings {
             if (bare.get(f).isEmpty()) {
                 return;
             }
+            Exposure beside = mesh.facets().get(f).exposure();
+            if (beside.factor() == 0) {
+                faults.opening(
+                        opening.name(),
+                        ": \"%s\" faces \"%s\", as warm as the rooms: no heat leaves by an opening there, and none of its sides is a"
+                                + " seam. Remove it from openings; the wall stands for it.",
+                        mesh.facets().get(f).name(),
+                        beside.neighbour());
+                return;
+            }
             PlacedOpening there = placed(opening, f);
             Optional<String> inGround = inGround(there);
             Optional<String> misfit = inGround.or(() -> misfit(there));

@@ -403,6 +403,25 @@ class OpeningsTest {
                 wide);
     }
 
+    @Test
+    void anOpeningBesideAHeatedNeighbourIsToldThatItLosesNothing() {
+        Body.Storey storey = Houses.storey("hall", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+        ImmutableList<Body.Wall> walls = storey.walls()
+                .collectWithIndex((wall, i) -> i == 1
+                        ? new Body.Wall(wall.name(), wall.assembly(), new Exposure(Exposure.Kind.PARTY, "next door", 0))
+                        : wall);
+        Body body = Houses.body(Houses.flat(), Houses.outlined(storey, storey.footprint(), storey.courts(), walls));
+        ImmutableList<Opening> through = Lists.immutable.of(door("hall wall 1", 4, 0));
+        assertEquals(
+                Lists.immutable.of(
+                        "Opening \"D1\": \"hall wall 1\" faces \"next door\", as warm as the rooms: no heat leaves by an"
+                                + " opening there, and none of its sides is a seam. Remove it from openings; the wall stands for it."),
+                assertThrows(
+                                ShellException.class,
+                                () -> ShellBuilder.build(Houses.house(body, through, Lists.immutable.empty())))
+                        .faults());
+    }
+
     /** What a wall leaves is told from its left end outside and from the floor. */
     @Test
     void theRoomOfAWallIsTold() {
