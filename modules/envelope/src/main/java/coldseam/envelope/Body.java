@@ -171,9 +171,16 @@ public sealed interface Body {
      */
     record Wall(String name, Optional<String> assembly, Exposure exposure) {
 
+        private static final String GABLE_OVER = "gable over ";
+
         /** The name of the gable over a wall of that name. */
         public static String gableOver(String wall) {
-            return "gable over " + wall;
+            return GABLE_OVER + wall;
+        }
+
+        /** Whether a surface's name is a gable's. */
+        static boolean isGable(String surface) {
+            return surface.startsWith(GABLE_OVER);
         }
     }
 

@@ -116,6 +116,11 @@ public record Opening(
         DOOR
     }
 
+    /** Whether it is a window that is said to be in a gable, but not how high: nobody means the floor, which lies under the gable. */
+    public boolean inGableWithoutSill() {
+        return kind == Kind.WINDOW && sill == 0 && Body.Wall.isGable(surface);
+    }
+
     /** U of the frame, W/(m²·K). */
     public double frameTransmittance() {
         return rating.frame();

@@ -164,6 +164,15 @@ final class Openings {
         if (opening.lightWell().isPresent() && well.isEmpty()) {
             return;
         }
+        if (named.isEmpty() && opening.inGableWithoutSill()) {
+            faults.opening(
+                    opening.name(),
+                    ": it has no sill, and under \"%s\" stands \"%s\", of one piece with it down to the floor, from which sills are"
+                            + " measured. Give it its sill.",
+                    opening.surface(),
+                    mesh.facets().get(candidates.getFirst()).name());
+            return;
+        }
         MutableList<String> misfits = Lists.mutable.empty();
         for (int f : candidates) {
             if (bare.get(f).isEmpty()) {
@@ -298,7 +307,7 @@ final class Openings {
         return Optional.of(Format.of(
                 "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
                         + " %.3f m to %.3f m over %s; the surface leaves room from %.3f m to %.3f m and from %.3f m to %.3f m"
-                        + " at most.%s%s Make it smaller, or move it.",
+                        + " at most%s.%s%s Make it smaller, or move it.",
                 p.opening().name(),
                 facet.name(),
                 shown(p.a() - out.getMinX()),
@@ -310,10 +319,37 @@ final class Openings {
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
                 shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
+                asWide(p, outside, inside, zero),
                 upright ? lifted(p, foot, zero) : sloping(p, Math.max(out.getMinY(), in.getMinY()), in, out),
                 upright && p.d() > Math.min(out.getMaxY(), in.getMaxY()) + PlacedOpening.ROUNDING
                         ? above(p.facet())
                         : ""));
+    }
+
+    /** Under slopes the most room is not at the opening's place: from where to where it is free there, over all its width. */
+    private static String asWide(PlacedOpening p, Polygon outside, Polygon inside, double zero) {
+        double[] levels = Stream.of(outside, inside)
+                .filter(Polygon::isValid)
+                .flatMap(each -> Arrays.stream(p.over(each).intersection(each).getCoordinates()))
+                .mapToDouble(corner -> corner.y)
+                .sorted()
+                .toArray();
+        double from = 0;
+        double to = 0;
+        for (double low : levels) {
+            for (double high : levels) {
+                if (high - low > to - from && p.between(low, high).within(outside, inside)) {
+                    from = low;
+                    to = high;
+                }
+            }
+        }
+        Envelope box = outside.getEnvelopeInternal().intersection(inside.getEnvelopeInternal());
+        return to - from > PlacedOpening.ROUNDING && to < box.getMaxY() - PlacedOpening.ROUNDING
+                ? Format.of(
+                        ", and where it stands, all its width, from %.3f m to %.3f m",
+                        shown(from - zero), shown(to - zero))
+                : "";
     }
 
     /** What a window that is too high for its wall is told: a wall ends with its storey. */
@@ -333,15 +369,18 @@ final class Openings {
         if (p.b() >= foot - PlacedOpening.ROUNDING || shown(foot - zero) <= 0) {
             return "";
         }
+        String raise = p.opening().inGableWithoutSill()
+                ? "give it a sill of that or more, measured from the floor"
+                : "raise the sill to that";
         return under(p, foot)
                 .map(name -> Format.of(
-                        " The wall begins %.3f m above the floor; under it stands \"%s\": raise the sill to that, or give the"
-                                + " opening a place in \"%s\".",
-                        shown(foot - zero), name, name))
+                        " The wall begins %.3f m above the floor; under it stands \"%s\": %s, or give the opening a place in"
+                                + " \"%s\".",
+                        shown(foot - zero), name, raise, name))
                 .orElseGet(() -> Format.of(
                         " Outside, what lies before this wall (the ground, a deck with all its layers, a roof, a base) ends"
-                                + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
-                        shown(foot - zero)));
+                                + " %.3f m above the floor: %s, or lower what lies there.",
+                        shown(foot - zero), raise));
     }
 
     /** The wall in open air on which the opening's wall stands, and which ends where the opening may begin, as under a gable. */

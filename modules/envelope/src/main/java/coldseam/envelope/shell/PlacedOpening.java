@@ -27,6 +27,11 @@ record PlacedOpening(Opening opening, int facet, SurfaceAxes axes, double a, dou
         return new PlacedOpening(opening, facet, axes, a, bottom, c, bottom + d - b);
     }
 
+    /** The same from one height to another. */
+    PlacedOpening between(double bottom, double top) {
+        return new PlacedOpening(opening, facet, axes, a, bottom, c, top);
+    }
+
     /** Its foot alone. */
     PlacedOpening aSill() {
         return new PlacedOpening(opening, facet, axes, a, b, c, Math.min(d, b + A_SILL));

@@ -422,6 +422,32 @@ class OpeningsTest {
                         .faults());
     }
 
+    /** A gable that begins above its storey's floor: a window in it that nobody gives a sill does not stand on that floor. */
+    @Test
+    void aWindowInAGableIsAskedForItsSill() {
+        String gable = "gable over upper floor wall 1";
+        Opening noSill = Houses.opening("W1", Opening.Kind.WINDOW, gable, 1, 2.9, -1, 0);
+        String alone = faults(noSill).getOnly();
+        assertTrue(alone.startsWith("Opening \"W1\" does not fit in \"" + gable + "\""), alone);
+        assertTrue(
+                alone.contains(
+                        "The wall begins 2.895 m above the floor; under it stands \"upper floor wall 1\": give it a sill of"
+                                + " that or more, measured from the floor"),
+                alone);
+        Opening across = Houses.opening("W2", Opening.Kind.WINDOW, "upper floor wall 1", 1, 1.5, 0.5, 2);
+        String joined = faults(noSill, across).getFirst();
+        assertTrue(
+                joined.contains("it has no sill, and under \"" + gable + "\" stands \"upper floor wall 1\""), joined);
+    }
+
+    /** A pointed gable's box is no room: what an opening as wide has where it stands is told besides. */
+    @Test
+    void theRoomUnderAPointIsToldAtTheOpeningsWidth() {
+        String fault = faults(Houses.opening("W1", Opening.Kind.WINDOW, "gable over upper floor wall 1", 2, 2, -1, 2.9))
+                .getOnly();
+        assertTrue(fault.contains("at most, and where it stands, all its width, from 2.895 m to 3.759 m."), fault);
+    }
+
     /** What a wall leaves is told from its left end outside and from the floor. */
     @Test
     void theRoomOfAWallIsTold() {

@@ -40,7 +40,7 @@ record FileOpening(
         OptionalDouble left,
 
         @Doc(
-                "Its lower edge above the storey's floor, measured upright; in a ceiling or flat roof from its lower or southern end, in the middle where left out.")
+                "Its lower edge above the storey's floor, measured upright; asked for in a gable that begins above that floor; in a ceiling or flat roof from its lower or southern end, in the middle where left out.")
         @Default("0 m")
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "0 m", atMost = "20 m")

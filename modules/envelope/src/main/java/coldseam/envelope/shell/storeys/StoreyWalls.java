@@ -166,6 +166,7 @@ final class StoreyWalls {
                 && (gable.isEmpty() || gable.equals(wall.assembly()))
                 && house.openings()
                         .anySatisfy(opening -> Facet.isOrIsUnder(wall.name(), opening.surface())
+                                && !opening.inGableWithoutSill()
                                 && opening.sill() < eaves
                                 && opening.sill() + opening.height() > eaves);
     }
