@@ -34,8 +34,8 @@ final class GroundParts {
      * @param floors of it
      * @param perimeter m, exposed
      * @param wallThickness m, mean of the walls on that perimeter, by length
-     * @param depth m, of the floors' upper face below the ground outdoors, mean along the perimeter; zero where it does not lie
-     *     below
+     * @param depth m, of the floors' upper face below the ground outdoors, mean along the perimeter, nothing along what stands
+     *     beside an unheated space (ISO 13370:2017 clause 7.3, from memory); zero where it does not lie below
      * @param base what the house file says of it; empty for explicit bodies
      */
     record Part(
@@ -207,7 +207,7 @@ final class GroundParts {
             boolean lowest =
                     floors.getFirst().storey().equals(stack.storeys().getFirst().name());
             if (!lowest || stack.ground().isEmpty()) {
-                return lowest ? stack.base().depth() : 0;
+                return lowest ? level(stack.base().depth(), floors, perimeter) : 0;
             }
             return stack.base().kind() == Body.Base.Kind.HEATED_CELLAR ? inSlope(floors, perimeter) : 0;
         }
@@ -216,7 +216,15 @@ final class GroundParts {
             return inSlope(floors, perimeter);
         }
         double lowest = floors.collectDouble(GroundParts::upperFace).minIfEmpty(explicit.groundLevel());
-        return Math.max(0, explicit.groundLevel() - lowest);
+        return level(Math.max(0, explicit.groundLevel() - lowest), floors, perimeter);
+    }
+
+    /** m: so much below level ground, by the length of all that stands in it; beside an unheated space nothing does. */
+    private double level(double depth, ImmutableList<Surface> floors, double perimeter) {
+        double beside = rims(floors)
+                .select(edge -> edge.surfaces().anySatisfy(each -> each.faces(Exposure.Kind.UNHEATED)))
+                .sumOfDouble(Edge::externalLength);
+        return beside > 0 ? depth * (1 - beside / perimeter) : depth;
     }
 
     /** m: what stands in the ground over the floor's upper face, by the length of all that could. */
