@@ -29,7 +29,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * <ul>
  *   <li>r of a surface: half its thickness (judgement: an added piece as long as that is drawn as part of the detail; beyond it
- *       the surface has another assembly). Where a surface goes on on both sides of a floor or partition, twice that.
+ *       the surface has another assembly). Where one surface goes on on both sides of a floor or
+ *       partition, twice that; where the walls of two storeys meet there, each has its own.
  *   <li>r of a floor on the ground or over a crawl space: half of B' = A/(P/2), so that U A + psi P is no less than nothing:
  *       U (ISO 13370) and psi share one flow through the ground, and no cut parts them.
  *   <li>r of a window's or door's frame: the width that sections draw of it.
@@ -61,7 +62,9 @@ public final class LeastPsi {
 
     /** W/(m·K), with the temperature factors of what is beside the edge in it; never above zero. */
     public double weighed(Edge edge) {
-        double sides = edge.kind().form().second() == KindForm.Second.THING ? 2 : 1;
+        boolean goesOn = edge.kind().form().second() == KindForm.Second.THING
+                && edge.second().isEmpty();
+        double sides = goesOn ? 2 : 1;
         return -(part(edge.first(), edge.firstSetBack(), sides)
                 + edge.second()
                         .map(second -> part(second, edge.secondSetBack(), 1))

@@ -51,6 +51,17 @@ class LeastPsiTest {
         assertEquals(-2 * WALL_U * BoxByHand.WALL / 2, least(JunctionKind.of("partition"), parted), BY_HAND);
     }
 
+    /** The walls of the two storeys that it meets are both there already: half a thickness of each. */
+    @Test
+    void aStoreysFloorHasItsTwoWallsOnce() {
+        String upper =
+                "  - {name: upper floor, footprint: {rectangle: [8 m, 6 m]}, height: 2.8 m, floor-thickness: 0.3 m, walls: {all: wall}}\n";
+        assertEquals(
+                -2 * WALL_U * BoxByHand.WALL / 2,
+                least(JunctionKind.INTERMEDIATE_FLOOR, Sample.yaml().replace("  base:", upper + "  base:")),
+                BY_HAND);
+    }
+
     @Test
     void whoeverWritesTheLeastEverywhereGetsNoHeatOutOfTheHouse() {
         Audit audit = Sample.audit(Sample.yaml(), Sample.good());
