@@ -134,6 +134,22 @@ class CommandTest {
         assertFalse(told.contains("Where a wing"), told);
     }
 
+    /** A computed psi holds the factors of its spaces: the table does not print 1 for one of a seam beside a shed. */
+    @Test
+    void theHeatLossTableSaysWhereAFactorIsInPsi() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        Path house = Files.writeString(
+                folder.resolve("shed.yaml"),
+                text.replace("walls: wall", "walls: {all: wall, west: {assembly: wall, faces: shed}}")
+                        .replace("\nbody:\n", "\nneighbours: {shed: {temperature-factor: 0.8}}\nbody:\n"));
+        String pdf = folder.resolve("shed.pdf").toString();
+        Run run = Run.with(Bench.SHARED, "audit", house.toString(), "-o", pdf);
+        assertTrue(run.code() < 2, run::err);
+        String told = pages(pdf);
+        assertTrue(told.contains("A computed ψ holds the b of each surface that meets there"), told);
+        assertTrue(told.contains(" W/(m·K) in ψ "), told);
+    }
+
     private static String pages(String pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");

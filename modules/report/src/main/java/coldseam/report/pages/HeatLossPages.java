@@ -1,5 +1,6 @@
 package coldseam.report.pages;
 
+import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.GroundRow;
 import coldseam.audit.engine.InputUncertainty;
@@ -43,7 +44,11 @@ public final class HeatLossPages {
                 + " dimensions. Sizes and transmittances are printed rounded, and multiplied as they are in the data. Each line"
                 + " is then rounded to " + PrintedLoss.STEP + " " + unit
                 + " before it is added, exact values to the nearest and bounds outwards, so that the table adds up as"
-                + " printed."));
+                + " printed."
+                + (loss.lines().anySatisfy(HeatLossPages::factorInPsi)
+                        ? " A computed ψ holds the b of each surface that meets there; where one of them is below 1 the"
+                                + " column says so."
+                        : "")));
         new HonestWords(page.audit(), print.units())
                 .partial()
                 .ifPresent(partial ->
@@ -69,7 +74,7 @@ public final class HeatLossPages {
                         HeatLossWords.name(line.part(), loss),
                         size(line, print),
                         transmittance(line, print),
-                        print.number(line.factor(), Dimension.RATIO),
+                        factorInPsi(line) ? "in ψ" : print.number(line.factor(), Dimension.RATIO),
                         bounds.lower().toPlainString(),
                         bounds.upper().toPlainString());
             }
@@ -81,6 +86,15 @@ public final class HeatLossPages {
         summary(page);
         ground(page);
         inputs(page);
+    }
+
+    /** Whether a line's factor is 1 since what it multiplies, a computed psi, holds those of its surfaces already. */
+    private static boolean factorInPsi(HeatLoss.Line line) {
+        return line.part() instanceof HeatLoss.Part.OfJunction junction
+                && junction.edges()
+                        .anySatisfy(row -> !(row.source() instanceof BridgeSource.Own)
+                                && row.surfaces()
+                                        .anySatisfy(each -> each.exposure().factor() < 1));
     }
 
     /** What U of floors and walls in the ground follows from, so that it can be reckoned again. */
