@@ -78,7 +78,7 @@ final class RareHouses {
                 r.dormers());
     }
 
-    private static Body.Roof with(Body.Roof r, Optional<Body.Collar> collar, Body.Dormer... dormers) {
+    static Body.Roof with(Body.Roof r, Optional<Body.Collar> collar, Body.Dormer... dormers) {
         return new Body.Roof(
                 r.form(),
                 r.insulatedAtCeiling(),

@@ -101,6 +101,17 @@ class RoofsTest {
                 .max();
     }
 
+    /** A dormer stands on a slope one side of which closes where a steeper one meets it, whatever round-off makes of that end. */
+    @Test
+    void aDormerBesideAnEndThatCloses() {
+        ImmutableList<Point2> turned =
+                Houses.points(3.19, 1.81, 3.19, 11.69, -0.69, 11.69, -0.69, 5.69, -3.69, 5.69, -3.69, 1.81);
+        Body.Dormer dormer =
+                new Body.Dormer("dormer", 5, false, OptionalDouble.empty(), 0, 2, 0, 1, 25, "thin", "roof");
+        Body.Roof steeper = roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.of(0, new Body.RoofSide(50, 0)));
+        assertClosed(build(turned, RareHouses.with(steeper, java.util.Optional.empty(), dormer)));
+    }
+
     @Test
     void hipsOverAnEllMeetInAValley() {
         Shell shell = build(ELL, roof(Body.Roof.Form.HIP, 45, 0, Maps.immutable.empty()));

@@ -192,7 +192,7 @@ public final class RoofForm {
         ImmutableList<Geometry> swept = skeleton.orElseThrow()
                 .sweeps()
                 .select(sweep -> coplanar(outer.side(sweep.side()), side))
-                .collect(sweep -> Plan.outline(sweep.corners()));
+                .collect(sweep -> Plan.outline(apart(sweep.corners())));
         return UnaryUnionNG.union(swept.castToList(), DormerForm.COARSE);
     }
 
