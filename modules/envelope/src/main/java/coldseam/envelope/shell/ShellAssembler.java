@@ -24,7 +24,6 @@ import java.util.function.IntPredicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 /** From facets to the shell: surfaces, edges, open edges and the take-off. */
 final class ShellAssembler {
@@ -282,17 +281,31 @@ final class ShellAssembler {
         return sum;
     }
 
+    /** m; where a wall stands between two floors, one at its foot and one at its head, neither of them is exposed that far. */
     private double perimeter() {
         ImmutableList<FacetMesh.Line> rims = rims();
-        ImmutableSet<Integer> under = rims.select(this::higherFloor)
-                .collect(line -> other(line, this::isFloor))
-                .toImmutableSet();
-        return rims.select(line -> {
-                    int wall = other(line, this::isFloor);
-                    boolean party = mesh.facets().get(wall).faces(Exposure.Kind.PARTY);
-                    return !party && !under.contains(wall);
-                })
-                .sumOfDouble(line -> Vertex.metres(1) * line.b().minus(line.a()).length());
+        ImmutableList<FacetMesh.Line> heads = rims.select(this::higherFloor);
+        return rims.reject(line -> mesh.facets().get(wall(line)).faces(Exposure.Kind.PARTY))
+                .sumOfDouble(line -> {
+                    double under =
+                            heads.select(head -> wall(head) == wall(line)).sumOfDouble(head -> inCommon(line, head));
+                    return Math.max(0, inCommon(line, line) - under);
+                });
+    }
+
+    /** m, along which one of two lines on a wall lies over the other, both level. */
+    private static double inCommon(FacetMesh.Line one, FacetMesh.Line other) {
+        Point3 along = Vectors.unit(Vectors.minus(one.b().point(), one.a().point()));
+        double from =
+                Vectors.dot(along, Vectors.minus(other.a().point(), one.a().point()));
+        double to = Vectors.dot(along, Vectors.minus(other.b().point(), one.a().point()));
+        double length =
+                Vectors.dot(along, Vectors.minus(one.b().point(), one.a().point()));
+        return Math.max(0, Math.min(length, Math.max(from, to)) - Math.max(0, Math.min(from, to)));
+    }
+
+    private int wall(FacetMesh.Line rim) {
+        return other(rim, this::isFloor);
     }
 
     /** Lines along which a floor on the ground meets a wall. */
@@ -316,7 +329,7 @@ final class ShellAssembler {
     /** Whether a floor on the ground begins at the head of the wall it meets, which so stands between two floors. */
     private boolean higherFloor(FacetMesh.Line line) {
         int floor = line.facets().detect(this::isFloor);
-        int wall = other(line, this::isFloor);
+        int wall = wall(line);
         boolean forward = line.forward().contains(wall);
         return planes.angle(wall, floor, forward ? line.a() : line.b(), forward ? line.b() : line.a()) > 180;
     }

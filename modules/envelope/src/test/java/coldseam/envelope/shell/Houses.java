@@ -36,6 +36,7 @@ final class Houses {
             .newWithKeyValue("other roof", 0.45)
             .newWithKeyValue("soffit", 0.55)
             .newWithKeyValue("thick", 0.9)
+            .newWithKeyValue("wall again", 0.4)
             .collect((name, thickness) ->
                     org.eclipse.collections.impl.tuple.Tuples.pair(name, assembly(name, thickness)));
 

@@ -36,19 +36,19 @@ class WingAlongTheHouseTest {
     private static final double NODES = 0.05;
 
     private static Shell shell(double x, double width, String wall, String floor, double level, double height) {
-        Body.Stack house = new Body.Stack(
+        return shell(overCrawlSpace(Houses.rectangle(0, 0, 8, 6)), kitchen(x, width, wall, floor, level, height));
+    }
+
+    private static Body.Stack overCrawlSpace(ImmutableList<Point2> plan) {
+        return new Body.Stack(
                 "",
                 Lists.immutable.of(
-                        Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 6), 3, "wall"),
-                        Houses.storey("upper floor", Houses.rectangle(0, 0, 8, 6), 2.8, "wall")),
+                        Houses.storey("ground floor", plan, 3, "wall"),
+                        Houses.storey("upper floor", plan, 2.8, "wall")),
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1, "")),
                 Houses.flat(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
-        return ShellBuilder.build(Houses.house(Houses.body(
-                Body.FootprintLine.STRUCTURE,
-                house,
-                Lists.immutable.of(kitchen(x, width, wall, floor, level, height)))));
     }
 
     private static Body.Stack kitchen(double x, double width, String wall, String floor, double level, double height) {
@@ -80,7 +80,15 @@ class WingAlongTheHouseTest {
 
     /** One floor indoors on two of unequal thickness: the seam under it, and no wall between. */
     @ParameterizedTest
-    @CsvSource({"2, wall, 0.3", "2, thin, 0.2", "2, thick, 0.8", "0, wall, 0.3", "0, thin, 0.2", "0, thick, 0.8"})
+    @CsvSource({
+        "2, wall, 0.3",
+        "2, thin, 0.2",
+        "2, thick, 0.8",
+        "0, wall, 0.3",
+        "0, wall again, 0.3",
+        "0, thin, 0.2",
+        "0, thick, 0.8"
+    })
     void oneFloorOnTwoBuildUps(double x, String wall, double out) {
         Shell shell = shell(x, 4, wall, "deck", UP, 2.5);
         assertEquals(volume(4, out, 0.35, 2.5), shell.externalVolume(), NODES);
@@ -92,7 +100,9 @@ class WingAlongTheHouseTest {
         // Where the walls jog, the seam ends at the one or the other.
         double jog = x == 0 ? Math.abs(out - HOUSE) : 0;
         assertEquals(4 + 2 * out, floors.getOnly().externalLength(), jog + 0.01);
-        // Flush with the house's side a wall of another thickness is a change of wall, not two corners side by side.
+        // Flush with the house's side a wall of another thickness is a change of wall, not two corners side by side;
+        // one of the same
+        // layers under another name is none.
         assertEquals(
                 x == 0 && out != HOUSE ? 1 : 0,
                 edges(shell, JunctionKind.WALL_THICKNESS_CHANGE).size());
@@ -113,6 +123,46 @@ class WingAlongTheHouseTest {
         assertEquals(
                 270, edges(shell, JunctionKind.WALL_UNDER_OVERHANG).getOnly().angle());
         assertTrue(edges(shell, JunctionKind.CRAWL_SPACE_EDGE).allSatisfy(edge -> edge.angle() == 90));
+    }
+
+    /** A corner that the house's footprint has in a straight side makes no other house of it. */
+    @ParameterizedTest
+    @CsvSource({"2, 0.1", "0, 0.1", "2, 0.5"})
+    void whereverTheHousesWallHasACorner(double x, double level) {
+        Body.Stack kitchen = kitchen(x, 4, "wall", "slab", level, 2.5);
+        Shell plain = shell(overCrawlSpace(Houses.rectangle(0, 0, 8, 6)), kitchen);
+        Shell cornered = shell(overCrawlSpace(Houses.points(0, 0, 8, 0, 8, 6, 3, 6, 0, 6)), kitchen);
+        assertEquals(plain.externalVolume(), cornered.externalVolume(), NODES);
+        assertEquals(lengths(plain), lengths(cornered));
+        assertEquals(plain.floorArea(), cornered.floorArea(), 0.001);
+    }
+
+    /** Where its slab runs on under the house's floor, only that stretch of its walls is between two floors. */
+    @Test
+    void exposedAllRoundTheOutside() {
+        Body.Stack flat = kitchen(2, 4, "wall", "slab", 0.1, 2.5);
+        Body.Stack kitchen = new Body.Stack(
+                flat.name(),
+                flat.storeys(),
+                flat.base(),
+                Houses.roof(Body.Roof.Form.GABLE, 30, 1, false),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
+        Shell shell = shell(overCrawlSpace(Houses.rectangle(0, 0, 8, 6)), kitchen);
+        double house = 2 * (8 + 2 * HOUSE + 6 + 2 * HOUSE);
+        // From the house's outer face to the wing's.
+        assertEquals(house + 2 * 3, shell.exposedPerimeter(), 0.01);
+    }
+
+    /** A tall room of the wing that reaches into the house is on its ground floor, and takes none of the floor over that. */
+    @Test
+    void aTallRoomTakesNothingOfTheFloorOverIt() {
+        Shell shell = shell(
+                storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.6, 2),
+                storeys("wing", Houses.rectangle(2, 3, 4, 7), Houses.flat(), 3.7));
+        double storey = (8 - 2 * Houses.INSIDE) * (6 - 2 * Houses.INSIDE);
+        double beyond = (4 - 2 * Houses.INSIDE) * 4;
+        assertEquals(2 * storey + beyond, shell.floorArea(), 0.001);
     }
 
     /** A floor that lies higher indoors and reaches lower outdoors has no wall between, either. */

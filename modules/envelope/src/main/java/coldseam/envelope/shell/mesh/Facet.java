@@ -100,6 +100,11 @@ public record Facet(
                 && Math.abs(traits.level() - other.traits.level()) == 1;
     }
 
+    /** Whether both are of one build-up, whatever the file calls it on either side; one left out is like no other that is there. */
+    boolean builtAs(Facet other) {
+        return assembly.map(built -> built.named("")).equals(other.assembly.map(built -> built.named("")));
+    }
+
     public boolean faces(Exposure.Kind kind) {
         return exposure.kind() == kind;
     }

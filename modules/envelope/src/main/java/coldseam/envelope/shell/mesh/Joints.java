@@ -237,7 +237,7 @@ public final class Joints {
                 new JunctionRules(mesh, planes).find(edge.first(), other.first(), edge.from(), edge.to());
         Facet a = mesh.facets().get(edge.first());
         Facet b = mesh.facets().get(other.first());
-        boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= StepZones.HAIR;
+        boolean hair = a.builtAs(b) && apart(edge, other) <= StepZones.HAIR;
         boolean party = a.faces(Exposure.Kind.PARTY) && b.faces(Exposure.Kind.PARTY);
         if (hair || party || a.use() != Body.Use.WALL) {
             return found;

@@ -118,7 +118,7 @@ final class JunctionRules {
                     other,
                     later);
         }
-        boolean sameBuild = a.assembly().equals(b.assembly());
+        boolean sameBuild = a.builtAs(b);
         boolean level = level(from, to);
         // Those of two stacks have no floor in common.
         boolean storeys = Math.abs(a.traits().level() - b.traits().level()) == 1 && level;
@@ -199,9 +199,8 @@ final class JunctionRules {
     }
 
     private Optional<JunctionKind> withoutWall(Facet first, Facet second, double angle, Vertex from, Vertex to) {
-        boolean sameBuild = first.assembly().equals(second.assembly())
-                && first.exposure().equals(second.exposure())
-                && first.use() == second.use();
+        boolean sameBuild =
+                first.builtAs(second) && first.exposure().equals(second.exposure()) && first.use() == second.use();
         if (angle == Vectors.STRAIGHT && sameBuild) {
             return Optional.empty();
         }

@@ -183,25 +183,27 @@ final class GivenSides {
                         : 0);
     }
 
-    /** m, from its line outwards to the outer face of that side of another storey along which a side runs. */
+    /** m, from its line outwards to the outer face of the wall of another storey along which a side runs, however many corners lie in it. */
     private Optional<Double> along(int other, int storey, int side) {
         LineSegment own = line(storey, side);
-        return Footprint.of(stacks.storey(other).outlines())
+        ImmutableList<Integer> beside = Footprint.of(stacks.storey(other).outlines())
                 .lines()
                 .collect(Footprint.Line::side)
-                .detectOptional(i -> runs(own, line(other, i)))
-                .map(i -> Footprint.outward(
+                .select(i -> beside(own, line(other, i)) > StepZones.HAIR);
+        ImmutableList<Double> outwards = beside.collect(i -> Footprint.outward(
                         drawn,
-                        house.assembly(stacks.storey(other).walls().get(i).assembly())));
+                        house.assembly(stacks.storey(other).walls().get(i).assembly())))
+                .distinct();
+        boolean whole = beside.sumOfDouble(i -> beside(own, line(other, i))) >= own.getLength() - 2 * StepZones.HAIR;
+        return whole && outwards.size() == 1 ? outwards.getFirstOptional() : Optional.empty();
     }
 
-    /** Whether a side lies on another, which runs the other way. */
-    private static boolean runs(LineSegment side, LineSegment other) {
+    /** m, along which a side lies on another, which runs the other way. */
+    private static double beside(LineSegment side, LineSegment other) {
         double start = other.projectionFactor(side.p0) * other.getLength();
         double end = other.projectionFactor(side.p1) * other.getLength();
-        return Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR
-                && start > end
-                && end >= -StepZones.HAIR
-                && start <= other.getLength() + StepZones.HAIR;
+        boolean onIt =
+                Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR;
+        return onIt ? Math.min(start, other.getLength()) - Math.max(end, 0) : 0;
     }
 }

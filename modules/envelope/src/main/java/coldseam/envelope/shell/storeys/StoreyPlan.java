@@ -38,6 +38,9 @@ final class StoreyPlan implements PlanRegions.Areas {
     /** m, by which floors of two stacks may differ that are one storey's: a step. */
     private static final double STEP = 0.2;
 
+    /** m, from floor to floor; what lies higher is the floor of another room, over the one below (judgement). */
+    private static final double HEADROOM = 2;
+
     /** m, of the side that two stacks share, at the least. */
     private static final double SHORTEST = 0.1;
 
@@ -241,7 +244,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         plan = regions.plan();
     }
 
-    /** m², of floors of one height in two stacks that reach into one another, between inner faces. */
+    /** m², of floors of one room in two stacks that reach into one another, between inner faces. */
     private double shared() {
         double sum = 0;
         for (int k = 0; k < count; k++) {
@@ -252,7 +255,8 @@ final class StoreyPlan implements PlanRegions.Areas {
                         stacks.floor(l) + stacks.storey(l).height());
                 double less =
                         Math.min(stacks.storey(k).height(), stacks.storey(l).height());
-                if (stacks.stack(k) != stacks.stack(l) && high - low > less / 2) {
+                boolean over = Math.abs(stacks.floor(k) - stacks.floor(l)) > HEADROOM;
+                if (stacks.stack(k) != stacks.stack(l) && !over && high - low > less / 2 + MEETING) {
                     Polygon one = footprint(k, false).polygon();
                     Polygon other = footprint(l, false).polygon();
                     sum += OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION)

@@ -123,6 +123,11 @@ final class StoreyWalls {
         }
     }
 
+    /** A wall's build-up, whatever the file calls it. */
+    private Optional<Assembly> layers(WallPieces.Owner owner) {
+        return house.assembly(wall(owner).assembly()).map(built -> built.named(""));
+    }
+
     private WallPieces.Beside beside() {
         return new WallPieces.Beside() {
             @Override
@@ -134,7 +139,7 @@ final class StoreyWalls {
             public boolean alike(WallPieces.Owner one, WallPieces.Owner other) {
                 boolean walls = one.isWall() && other.isWall();
                 return walls
-                        && wall(one).assembly().equals(wall(other).assembly())
+                        && layers(one).equals(layers(other))
                         && wall(one).exposure().equals(wall(other).exposure());
             }
 
