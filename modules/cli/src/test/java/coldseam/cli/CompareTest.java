@@ -338,6 +338,7 @@ class CompareTest {
                               - {detail: parapet-wrapped, name: other, parameters: {wrap: 80.01 mm}}
                               - {detail: parapet-wrapped, name: again, parameters: {wrap: 80 mm}}
                               - {detail: parapet-bare, name: bare}
+                              - {detail: parapet-on-break-blocks}
                         """);
         Comparison parapets = Comparer.compare(
                 HouseAudit.of(file, Run.REAL),
@@ -349,6 +350,7 @@ class CompareTest {
                         Lists.immutable.of("other", "again"),
                         Lists.immutable.of("one", "again"),
                         Lists.immutable.of("one", "other"),
+                        Lists.immutable.<String>empty(),
                         Lists.immutable.<String>empty()),
                 parapets.alternatives().collect(Alternative::asGood));
         assertFalse(parapets.priced());
@@ -360,6 +362,7 @@ class CompareTest {
                         "not answered, since parapet: one, parapet: other, parapet: again, parapet: bare have no cost"),
                 run::out);
         assertFalse(said.contains("least cost"), run::out);
+        assertTrue(said.contains("parapet: Parapet on insulating blocks: what is described All that"), run::out);
         assertTrue(said.contains("least loss of all: the same set as for: least loss with nothing found"), run::out);
         assertTrue(said.contains("coldseam catalogue --house HOUSE --kind \"parapet\" Each option"), run::out);
         assertTrue(said.contains("No set surely loses less than the chosen one and opens no gap."), run::out);

@@ -21,6 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param misfits why not; empty where it can
  * @param asGood names of the decision's other options whose loss the intervals cannot tell from its own
  * @param onFront whether some set of the front has it
+ * @param described whether it is what the house file describes
  */
 public record Alternative(
         Decision decision,
@@ -29,7 +30,8 @@ public record Alternative(
         Optional<Built> built,
         ImmutableList<Phrase> misfits,
         ImmutableList<String> asGood,
-        boolean onFront) {
+        boolean onFront,
+        boolean described) {
 
     /** Steps of building of the detail that is chosen; empty of anything else. */
     public ImmutableList<String> order() {

@@ -186,11 +186,13 @@ public final class Comparer {
                         UpkeepChange.between(described, audit))),
                 Lists.immutable.empty(),
                 asGood(number, k),
-                onFront);
+                onFront,
+                isDescribed(decision, option, described));
     }
 
     private Alternative misfit(Decision decision, Option option, ImmutableList<Phrase> why) {
-        return new Alternative(decision, option, detail(option), Optional.empty(), why, Lists.immutable.empty(), false);
+        return new Alternative(
+                decision, option, detail(option), Optional.empty(), why, Lists.immutable.empty(), false, false);
     }
 
     private Optional<Detail> detail(Option option) {
@@ -199,8 +201,15 @@ public final class Comparer {
                 : Optional.empty();
     }
 
+    private static boolean isDescribed(Decision decision, Option option, Audit described) {
+        return described.shell().isDescribed(described.house(), decision, option);
+    }
+
     /** What an option costs more in one house than what is described does in another, whole; empty where it is not known. */
     static OptionalDouble extraCost(Decision decision, Option option, Audit described, Audit built) {
+        if (isDescribed(decision, option, described)) {
+            return OptionalDouble.of(growth(decision, described, built));
+        }
         OptionalDouble before = new Part(decision, described).describedCost(option);
         OptionalDouble after = new Part(decision, built).cost(option);
         return before.isPresent() && after.isPresent()

@@ -5,9 +5,8 @@ import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
+import coldseam.envelope.Alternatives.Price;
 import coldseam.envelope.BridgeKind;
-import coldseam.envelope.House;
-import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.file.house.LoadedHouse.PlacedDecision;
@@ -93,34 +92,26 @@ final class DecisionChecks {
                             faults);
                 }
             }
-            if (same(placed.decision(), option)) {
+            if (otherwisePriced(placed.decision(), option)
+                    && shell.isDescribed(loaded.house(), placed.decision(), option)) {
                 faults.add(
                         placed.options().get(index),
-                        "an option differs from what is described",
-                        "\"" + option.name() + "\", which is what the house has there",
-                        "describe another, or remove it");
+                        "what is described has one price",
+                        "\"" + option.name()
+                                + "\", which is what the house has there, at another price than the decision's cost"
+                                + placed.decision()
+                                        .described()
+                                        .map(cost -> "")
+                                        .orElse(" (none is given, so that options' costs are extra costs)"),
+                        "write its price as the decision's cost, or remove the option");
             }
         });
     }
 
-    /** Another source alone makes no other window. */
-    private static House unsourced(House house) {
-        return house.withOpenings(house.openings().collect(Opening::unsourced));
-    }
-
-    /** Whether an option changes nothing about the house. */
-    private boolean same(Decision decision, Option option) {
-        if (!(decision.about() instanceof About.Junctions junctions)) {
-            return unsourced(decision.applied(loaded.house(), option)).equals(unsourced(loaded.house()));
-        }
-        ImmutableList<Edge> meant = shell.edges().select(edge -> edge.isMeantBy(junctions.which()));
-        return meant.notEmpty()
-                && meant.allSatisfy(edge -> loaded.house()
-                        .choices()
-                        .detectOptional(choice -> edge.isMeantBy(choice.which()))
-                        .filter(choice ->
-                                option.change().equals(new Change.Detail(choice.detail(), choice.parameters())))
-                        .isPresent());
+    /** Whether an option costs something else than what is described. */
+    private static boolean otherwisePriced(Decision decision, Option option) {
+        double described = decision.described().map(Price::amount).orElse(0.0);
+        return option.cost().filter(own -> own.amount() != described).isPresent();
     }
 
     private void check(PlacedDecision placed, int option, Detail detail, ImmutableSet<BridgeKind> kinds) {

@@ -1,7 +1,13 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Alternatives.About;
+import coldseam.envelope.Alternatives.Change;
+import coldseam.envelope.Alternatives.Decision;
+import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Body;
 import coldseam.envelope.Compass;
+import coldseam.envelope.House;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.files.Words;
 import org.eclipse.collections.api.factory.Maps;
@@ -78,5 +84,26 @@ public record Shell(
         }
         boolean apart = words.toSet().size() == Side.values().length;
         return apart ? words.get(side) : Words.word(side);
+    }
+
+    /**
+     * Whether an option is what a house of this shell has there already, as it is once somebody has chosen it; another source
+     * alone makes no other window.
+     */
+    public boolean isDescribed(House house, Decision decision, Option option) {
+        if (!(decision.about() instanceof About.Junctions junctions)) {
+            return unsourced(decision.applied(house, option)).equals(unsourced(house));
+        }
+        ImmutableList<Edge> meant = edges.select(edge -> edge.isMeantBy(junctions.which()));
+        return meant.notEmpty()
+                && meant.allSatisfy(edge -> house.choices()
+                        .detectOptional(choice -> edge.isMeantBy(choice.which()))
+                        .filter(choice ->
+                                option.change().equals(new Change.Detail(choice.detail(), choice.parameters())))
+                        .isPresent());
+    }
+
+    private static House unsourced(House house) {
+        return house.withOpenings(house.openings().collect(Opening::unsourced));
     }
 }

@@ -223,14 +223,16 @@ public final class ComparePdf {
         return new String[] {
             words.name(each),
             new Print(units).readable(built.more(), Dimension.HEAT_LOSS_COEFFICIENT),
-            CompareWords.standing(built.standing())
-                    + (each.asGood().isEmpty()
-                            ? ""
-                            : ", as good as "
-                                    + comparison
-                                            .asGood(each)
-                                            .collect(words::name)
-                                            .makeString(", ")),
+            each.described()
+                    ? "as described"
+                    : CompareWords.standing(built.standing())
+                            + (each.asGood().isEmpty()
+                                    ? ""
+                                    : ", as good as "
+                                            + comparison
+                                                    .asGood(each)
+                                                    .collect(words::name)
+                                                    .makeString(", ")),
             yearly(
                     built.savesMoney().map(saved -> saved.times(-1)),
                     built.saves().map(saved -> saved.times(-1))),

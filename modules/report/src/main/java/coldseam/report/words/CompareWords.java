@@ -39,6 +39,8 @@ public record CompareWords(UnitSystem units) {
     /** Years; what pays back later than a building part lasts is not told to the year. */
     private static final double LONGEST_PAYBACK = 100;
 
+    private static final String DESCRIBED = "what is described";
+
     /** W/K or Btu/(h·°F): the last digit that is printed of what one seam loses. */
     private static final double LEAST_READ = 0.01;
 
@@ -52,7 +54,9 @@ public record CompareWords(UnitSystem units) {
      * @param asGood options of the same decision whose loss cannot be told from its own
      */
     public ImmutableList<String> lines(Alternative each, ImmutableList<Alternative> asGood) {
-        return each.built().map(built -> lines(each, built, asGood)).orElse(Lists.immutable.empty());
+        return each.described()
+                ? Lists.immutable.of(DESCRIBED)
+                : each.built().map(built -> lines(each, built, asGood)).orElse(Lists.immutable.empty());
     }
 
     /** An option by what is built: where the house file gives it no name, its detail's, with the lengths that are its own here. */
@@ -69,6 +73,9 @@ public record CompareWords(UnitSystem units) {
      * out where it is.
      */
     public String brief(Alternative each) {
+        if (each.described()) {
+            return each.decision().name() + ": " + name(each) + ": " + DESCRIBED;
+        }
         return each.decision().name() + ": "
                 + name(each)
                 + ": "

@@ -6,8 +6,6 @@ import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
-import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -104,12 +102,6 @@ final class AlternativesChecks {
                     option.layer().isPresent()
                             ? "name another, or describe the whole assembly"
                             : "add layer: its material, or describe the whole assembly");
-        } else if (meant.getOnly().thickness() == thickness) {
-            faults.add(
-                    place,
-                    "an option differs from what is described",
-                    Phrase.of(thickness, Dimension.THICKNESS),
-                    "write another thickness, or remove the option");
         } else if (meant.getOnly().taper().isPresent()) {
             faults.add(
                     place,
