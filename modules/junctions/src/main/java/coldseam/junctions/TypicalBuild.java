@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
 
 /**
  * A junction of each kind, and a surface for each kind of point, between build-ups a builder would use, for looking at
@@ -83,18 +84,8 @@ public enum TypicalBuild {
         if (!(detail.drawing() instanceof BandDrawing drawing) || drawing.forAnyBuild()) {
             return usual;
         }
-        ImmutableSet<String> inside = drawing.only().contrasts().contains(BandDrawing.Contrast.SIDES_CHANGE)
-                ? detail.junction()
-                        .bands()
-                        .select(drawing.insulatedInside()::contains)
-                        .take(1)
-                        .toImmutableSet()
-                : drawing.only()
-                        .bands()
-                        .select(each -> each.build() == Statement.Build.INSULATED_INSIDE)
-                        .collect(BandDrawing.Built::band)
-                        .toImmutableSet();
         JunctionKind kind = detail.junction();
+        ImmutableSet<String> inside = insulatedInside(kind, drawing);
         ImmutableList<BandDrawing.Built> only = drawing.only().bands();
         ImmutableList<BandDrawing.Contrast> contrasts = drawing.only().contrasts();
         Assembly first = contrasts.contains(BandDrawing.Contrast.ONE_MONOLITHIC)
@@ -105,6 +96,24 @@ public enum TypicalBuild {
         return usual.between(
                 built(kind, 0, first, only),
                 usual.second().map(each -> built(kind, 1, inside(kind, 1, each, inside), only)));
+    }
+
+    /** The bands that a drawing wants insulated inside what carries them. */
+    private static ImmutableSet<String> insulatedInside(JunctionKind kind, BandDrawing drawing) {
+        ImmutableList<BandDrawing.Contrast> contrasts = drawing.only().contrasts();
+        if (contrasts.contains(BandDrawing.Contrast.ONE_INSIDE)) {
+            return Sets.immutable.of(kind.bands().getLast());
+        }
+        return contrasts.contains(BandDrawing.Contrast.SIDES_CHANGE)
+                ? kind.bands()
+                        .select(drawing.insulatedInside()::contains)
+                        .take(1)
+                        .toImmutableSet()
+                : drawing.only()
+                        .bands()
+                        .select(each -> each.build() == Statement.Build.INSULATED_INSIDE)
+                        .collect(BandDrawing.Built::band)
+                        .toImmutableSet();
     }
 
     /** The build-up of a band that must be framed, of wood, solid, of blocks that insulate or insulated in its frame, as its kind usually has it otherwise. */

@@ -87,6 +87,17 @@ public final class Layering {
                             .isPresent())
                     .collect(layer -> new Bridged(assembly, layer)));
 
+    /** m of still air that slow vapour as a metre does; foams are tighter, what is packed into bays is not (judgement). */
+    private static final double FOAM = 20;
+
+    /** Of what frames a core; bays between studs have more (common practice, no source). */
+    private static final double SPLINES = 0.1;
+
+    /** Panels of two boards and a core of foam, which go up whole: details draw bays that are filled between timbers. */
+    public static final Assumption<Assembly> PANELS = audit -> OfHouse.assemblies(audit, surface -> true)
+            .select(Layering::isPanel)
+            .toImmutableSortedListBy(Assembly::name);
+
     /** What counts for a bright face: air beside it resists the more. */
     public static final Assumption<Cavity> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
             .flatCollect(assembly -> assembly.insideVentilation()
@@ -138,6 +149,20 @@ public final class Layering {
      * @param transmittance W/(m²·K), where it is thinnest
      */
     public record Thin(Surface surface, double transmittance) {}
+
+    private static boolean isPanel(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.structure();
+        return structure.size() > 2
+                && structure.drop(1).take(structure.size() - 2).anySatisfy(Layering::isCore)
+                && !structure.getFirst().insulates()
+                && !structure.getLast().insulates();
+    }
+
+    private static boolean isCore(Layer layer) {
+        return layer.insulates()
+                && layer.material().vapourResistanceFactor().orElse(0) >= FOAM
+                && layer.framing().map(Layer.Framing::share).orElse(0.0) < SPLINES;
+    }
 
     private static ImmutableList<Cavity> cavities(Assembly assembly) {
         ImmutableList<Layer> layers = assembly.layers();

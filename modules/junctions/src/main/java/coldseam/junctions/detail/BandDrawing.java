@@ -119,6 +119,8 @@ public record BandDrawing(
         ONE_MONOLITHIC("one monolithic"),
         /** A frame's bays hold all that insulates the one, and not the other. */
         ONE_IN_ITS_FRAME("one insulated in its frame alone"),
+        /** All insulation of the one lies inside what carries it, and the other's does not. */
+        ONE_INSIDE("one insulated inside"),
         /** At least one of the two is insulated outside what carries it, or nowhere but in that. */
         NOT_BOTH_INSIDE("not both insulated inside");
 

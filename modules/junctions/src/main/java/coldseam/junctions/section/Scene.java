@@ -121,6 +121,7 @@ record Scene(
             case SIDES_CHANGE -> second.carrying().opposite(first.carrying());
             case ONE_MONOLITHIC -> oneIs(Statement.Build.MONOLITHIC, first, second);
             case ONE_IN_ITS_FRAME -> oneIs(Statement.Build.IN_ITS_FRAME, first, second);
+            case ONE_INSIDE -> oneIs(Statement.Build.INSULATED_INSIDE, first, second);
             case NOT_BOTH_INSIDE -> first.carrying() != Zone.OUTSIDE || second.carrying() != Zone.OUTSIDE;
         };
     }

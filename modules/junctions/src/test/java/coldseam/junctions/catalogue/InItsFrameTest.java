@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.BuildUps;
 import coldseam.junctions.BuiltIn;
@@ -14,6 +15,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -88,6 +90,39 @@ final class InItsFrameTest {
                     && CatalogueTradeTest.lost(each, setup, false).isEmpty())) {
                 faults.add(kind.label() + ": none that carries air, water and vapour among "
                         + offered.collect(Detail::id).makeString(", "));
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** A floor that stands out over open air, filled between its joists alone, bears walls of every build and stands on them. */
+    @Test
+    void aFilledFloorHasOptionsBesideEveryWall() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind :
+                Lists.immutable.of("overhang edge", "wall under an overhang").collect(JunctionKind::of)) {
+            Assembly floor =
+                    BuildUps.all().get(BuildUps.inItsFrame(kind.faces().get(0))).frame();
+            BridgeKind.Facing faces = kind.faces().get(1);
+            ImmutableList<Assembly> walls = Lists.immutable.of(
+                    BuildUps.all().get("wall").masonry(),
+                    BuildUps.all().get("wall").frame(),
+                    BuildUps.all().get(BuildUps.insulatedInside(faces)).masonry(),
+                    BuildUps.all().get(BuildUps.frameInsulatedInside(faces)).frame(),
+                    BuildUps.all().get(BuildUps.inItsFrame(faces)).frame());
+            for (Assembly wall : walls) {
+                JunctionSetup setup = TypicalBuild.FRAME.setup(kind).between(floor, Optional.of(wall));
+                ImmutableList<Detail> offered = CATALOGUE.options(kind).select(each -> fits(each, setup));
+                if (offered.noneSatisfy(each -> each.rank() == Rank.WORST)) {
+                    faults.add(kind.label() + ", " + wall.name() + ": none as found");
+                }
+                // That floor is lined with nothing that keeps out rain.
+                if (offered.noneSatisfy(each -> CatalogueTradeTest.lost(each, setup, true)
+                        .reject("water"::equals)
+                        .isEmpty())) {
+                    faults.add(kind.label() + ", " + wall.name() + ": none unbroken among "
+                            + offered.collect(Detail::id).makeString(", "));
+                }
             }
         }
         assertEquals("", faults.makeString("\n"));

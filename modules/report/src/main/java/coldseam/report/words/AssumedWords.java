@@ -223,6 +223,12 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + few.assembly().name() + "\" ("
                             + "at least " + say.say(few.least(), SHARE) + " are usual)"),
             all(
+                    Layering.PANELS,
+                    (assemblies, say) -> "that panels of two boards and a core of foam, "
+                            + quoted(assemblies, Assembly::name)
+                            + ", are joined as tight as the filled bays that their details draw (splines between panels,"
+                            + " and their own feet, corners and ridges, are not drawn)"),
+            all(
                     Carrying.VAULT,
                     (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
                             + " (as a vault, or with steel in it)"),
