@@ -80,7 +80,7 @@ final class StackSections {
         if (upright) {
             // A corner moves by no more than the reach, and there are fewer of them than metres.
             StoreySections.require(
-                    expected.getLength(),
+                    StoreyEnd.withoutSlits(expected).getLength(),
                     cuts.sumOfDouble(StoreySections.Cut::length),
                     around,
                     StoreySections.say("walls at %.4f m", height));
