@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.engine.GroundRow;
 import coldseam.files.AtomicFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -79,6 +80,32 @@ class AuditJsonTest {
         assertEquals(AUDIT.junctions().size(), json.get("edges").size());
         assertEquals(AUDIT.findings().size(), json.get("findings").size());
         assertEquals("gap", json.at("/findings/0/severity").asText());
+    }
+
+    /** ISO 13370's sizes in the data are those of the page, and hold together. */
+    @Test
+    void carriesWhatUOfTheGroundFollowsFrom() throws IOException {
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        assertEquals(1, json.at("/floorsOnGround").size());
+        JsonNode floor = json.at("/floorsOnGround/0");
+        double perimeter = floor.get("exposedPerimeter_m").asDouble();
+        assertEquals(json.at("/shell/exposedPerimeter_m").asDouble(), perimeter, 1e-9);
+        assertEquals(
+                json.at("/shell/groundFloorArea_m2").asDouble(),
+                floor.get("area_m2").asDouble(),
+                1e-9);
+        assertEquals(
+                2 * floor.get("area_m2").asDouble() / perimeter,
+                floor.get("characteristicDimension_m").asDouble(),
+                1e-9);
+        GroundRow row = GroundRow.of(AUDIT).getOnly();
+        assertEquals(
+                row.method().equivalentThickness(),
+                floor.get("equivalentThickness_m").asDouble());
+        assertEquals(
+                row.method().transmittance(),
+                floor.get("transmittance_W_per_m2K").asDouble());
+        assertFalse(floor.has("depth_m"), "of a slab on the ground");
     }
 
     @Test

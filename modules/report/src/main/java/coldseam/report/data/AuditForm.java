@@ -8,6 +8,7 @@ import static coldseam.report.data.Types.PLACE;
 import static coldseam.report.data.Types.TEXTS;
 import static coldseam.report.data.Types.WORD;
 
+import coldseam.assemblies.ground.Basement;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Digests;
@@ -16,6 +17,7 @@ import coldseam.audit.SideSummary;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.UpkeepItem;
 import coldseam.audit.Work;
+import coldseam.audit.engine.GroundRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Site;
@@ -110,6 +112,33 @@ public final class AuditForm {
                             + " a slope, but without the strip that a wall between the house and a wing that only abuts it would stand on")
             .with("groundFloorArea_m2", NUMBER, audit -> audit.shell().groundFloorArea())
             .with("exposedPerimeter_m", NUMBER, audit -> audit.shell().exposedPerimeter());
+
+    private static final JsonForm<GroundRow> GROUND = JsonForm.<GroundRow>of("FloorOnGround")
+            .with("floors", TEXT.list(), row -> row.floors().collect(Surface::name))
+            .with("area_m2", NUMBER, row -> row.method().floor().area())
+            .says("A of ISO 13370, between outer faces")
+            .with("exposedPerimeter_m", NUMBER, row -> row.method().floor().perimeter())
+            .says("P, to outdoors, to the ground or to an unheated space")
+            .with(
+                    "characteristicDimension_m",
+                    NUMBER,
+                    row -> row.method().floor().characteristicDimension())
+            .says("B' = A/(P/2)")
+            .with("wallThickness_m", NUMBER, row -> row.method().floor().wallThickness())
+            .says("w, the mean along P")
+            .with("equivalentThickness_m", NUMBER, row -> row.method().equivalentThickness())
+            .says("dt; under a suspended floor dg, of its ground")
+            .with("transmittance_W_per_m2K", NUMBER, row -> row.method().transmittance())
+            .maybe("depth_m", NUMBER, row -> basement(row).map(Basement::depth))
+            .says("z of a basement, the mean along P")
+            .maybe("wallEquivalentThickness_m", NUMBER, row -> basement(row).map(Basement::wallThickness))
+            .says("dw of its walls in the ground")
+            .maybe("wallTransmittance_W_per_m2K", NUMBER, row -> basement(row).map(Basement::wallTransmittance))
+            .says("of its walls in the ground");
+
+    private static Optional<Basement> basement(GroundRow row) {
+        return row.method() instanceof Basement basement ? Optional.of(basement) : Optional.empty();
+    }
 
     private static final JsonForm<SideSummary> SIDE = JsonForm.<SideSummary>of("Side")
             .with("side", WORD, SideSummary::side)
@@ -244,6 +273,8 @@ public final class AuditForm {
             .with("sides", SIDE.list(), Audit::sides)
             .says("the six sides")
             .with("surfaces", SURFACE.list(), audit -> audit.shell().surfaces())
+            .with("floorsOnGround", GROUND.list(), GroundRow::of)
+            .says("what U of floors on the ground follows from")
             .with("openings", OPENING.list(), TakeOff::openings)
             .says("windows and doors")
             .with("openEdges", OPEN_EDGE.list(), audit -> audit.shell().openEdges())
