@@ -99,7 +99,7 @@ public sealed interface DrawnChi {
      */
     private static void undisturbed(SolidBody body, BoxSide cut, double decays, MutableList<String> faults) {
         double needed = decays * decay(body, cut).orElse(UNKNOWN_DECAY);
-        BoxSide opposite = BoxSide.values()[cut.ordinal() ^ 1];
+        BoxSide opposite = opposite(cut);
         Lists.immutable
                 .of(cut, opposite)
                 .select(side ->
@@ -114,6 +114,25 @@ public sealed interface DrawnChi {
                         side,
                         1e3 * needed,
                         BigDecimal.valueOf(decays).stripTrailingZeros())));
+    }
+
+    private static BoxSide opposite(BoxSide cut) {
+        return BoxSide.values()[cut.ordinal() ^ 1];
+    }
+
+    /** A half or a quarter of a thing is counted as the whole where the drawing is cut through it. */
+    private static void whole(SolidBody body, ImmutableList<BoxSide> cuts, MutableList<String> faults) {
+        ImmutableList<BoxSide> through = cuts.collect(DrawnChi::opposite)
+                .select(side -> body.cutPlanes().contains(side) && !CutPlanes.showsAlike(body, side.direction()));
+        int times = 1 << through.size();
+        if (body.multiplicity() < times) {
+            faults.add(Format.of(
+                    "chi is that of all of a thing, which the drawing cuts through at %s; got a multiplicity of %s; allowed: at"
+                            + " least %d; correct multiplicity, or draw all of the thing",
+                    through.makeString(" and "),
+                    BigDecimal.valueOf(body.multiplicity()).stripTrailingZeros().toPlainString(),
+                    times));
+        }
     }
 
     /** m, the longest way in which a disturbance of what lies along a cut plane's edges falls to 1/e. */
@@ -240,6 +259,9 @@ public sealed interface DrawnChi {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
             stack(body, one, other, faults);
+            if (faults.isEmpty()) {
+                whole(body, Lists.immutable.of(one, other), faults);
+            }
             if (faults.isEmpty() && !repeated) {
                 undisturbed(body, one, DECAYS_OF_A_POINT, faults);
                 undisturbed(body, other, DECAYS_OF_A_POINT, faults);
@@ -270,8 +292,11 @@ public sealed interface DrawnChi {
                 faults.add("chi of a point on an edge needs a cut plane that shows the edge; got " + cut
                         + ", and the cut planes are "
                         + body.cutPlanes().toSortedList().makeString(", "));
-            } else if (!repeated) {
-                undisturbed(body, cut, DECAYS, faults);
+            } else {
+                whole(body, Lists.immutable.of(cut), faults);
+                if (!repeated) {
+                    undisturbed(body, cut, DECAYS, faults);
+                }
             }
             return faults.toImmutable();
         }

@@ -210,6 +210,16 @@ class DrawnBodyTest {
         assertTrue(joist.contains("got 270 mm from x1") && joist.contains("or write repeated: true"), joist);
     }
 
+    /** A quarter of a bracket has a quarter of its chi, which was printed as the bracket's. */
+    @Test
+    void chiIsOfTheWholeThing() throws IOException {
+        String bracket = faultsOf("bracket-through-insulation", "multiplicity: 4", "multiplicity: 2");
+        assertTrue(
+                bracket.contains("cuts through at x0 and y0; got a multiplicity of 2; allowed: at least 4;"), bracket);
+        String joist = faultsOf("joist-end-in-brick", "multiplicity: 2", "multiplicity: 1");
+        assertTrue(joist.contains("cuts through at x0; got a multiplicity of 1; allowed: at least 2;"), joist);
+    }
+
     /** What lengths are counted from decides chi: a vertex within a wall, or the other face's, is a slip. */
     @Test
     void aCornersVertexLiesOnItsFaces() throws IOException {
