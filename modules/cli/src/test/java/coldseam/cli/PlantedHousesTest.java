@@ -206,9 +206,12 @@ class PlantedHousesTest {
                     .filter(told -> !options.contains(told))
                     .forEach(told ->
                             wrong.add(planted.name() + ": must be told \"" + told + "\" of its options: " + options));
-            if (found.isEmpty()) {
-                found = String.join("; ", planted.told().isEmpty() ? planted.compared() : planted.told());
-                by = planted.told().isEmpty() ? "told beside the options" : "told beside the verdict";
+            // What is planted first, then what else its base has.
+            List<String> beside = planted.told().isEmpty() ? planted.compared() : planted.told();
+            if (!beside.isEmpty()) {
+                String where = planted.told().isEmpty() ? "told beside the options" : "told beside the verdict";
+                found = String.join("; ", beside) + (found.isEmpty() ? "" : "; " + found);
+                by = where + (by.isEmpty() ? "" : ", " + by);
             }
         } catch (FileFaultException refused) {
             found = refused.faults().collect(PlantedHousesTest::said).makeString("; ");

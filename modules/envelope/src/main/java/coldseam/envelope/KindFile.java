@@ -12,6 +12,7 @@ import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The file of a kind as it is written; README.md beside the files explains each key. */
@@ -97,7 +98,9 @@ sealed interface KindFile {
             @Default("false") boolean countedInU,
             @Default("false") boolean carries,
             @Default("false") boolean drains,
-            @Default("") @Size(max = 7) ImmutableList<PointKind.Service> serves)
+            @Default("") @Size(max = 8) ImmutableList<PointKind.Service> serves,
+            Optional<PointKind.Service> needs,
+            OptionalInt atMost)
             implements KindFile {}
 
     /** A kind of corner. */

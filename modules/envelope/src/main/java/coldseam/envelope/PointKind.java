@@ -1,5 +1,7 @@
 package coldseam.envelope;
 
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A kind of thing that goes through a surface's insulation at a point: all that it decides, read from its file. */
@@ -10,7 +12,7 @@ public final class PointKind extends BridgeKind {
 
     private final KindFile.OfPoint file;
 
-    /** What nearly every house brings in, lets out or has outdoors, each through a place of its own. */
+    /** What houses bring in, let out or have outdoors, each through a place of its own; all but the last nearly every one. */
     public enum Service {
         ELECTRICITY,
         WATER,
@@ -19,7 +21,9 @@ public final class PointKind extends BridgeKind {
         VENT_OF_WASTE_PIPES,
         VENTILATION,
         LAMP_OUTDOORS,
-        TAP_OUTDOORS
+        TAP_OUTDOORS,
+        /** Of houses in which one burns. */
+        AIR_FOR_A_FIRE
     }
 
     private PointKind(KindFile.OfPoint file) {
@@ -74,5 +78,15 @@ public final class PointKind extends BridgeKind {
     /** What one of this kind may serve, one of them each. */
     public ImmutableList<Service> serves() {
         return file.serves();
+    }
+
+    /** What a house with one of this kind needs besides. */
+    public Optional<Service> needs() {
+        return file.needs();
+    }
+
+    /** How many of them hardly any house has more of; empty where some have many. */
+    public OptionalInt atMost() {
+        return file.atMost();
     }
 }

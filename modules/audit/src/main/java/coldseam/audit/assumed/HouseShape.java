@@ -5,6 +5,8 @@ import coldseam.audit.JunctionRow;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
+import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
 import java.util.Optional;
@@ -39,6 +41,12 @@ public final class HouseShape {
     /** m; longer ones are several houses, or a slip of the pen (judgement). */
     private static final double FAR = 40;
 
+    /** m between two walls outdoors; in less nobody stands who builds, plasters or mends them (judgement). */
+    private static final double SLOT = 0.6;
+
+    /** m², of what two walls have face to face; less is no slot (judgement). */
+    private static final double SLOT_FACE = 0.5;
+
     /** m by which the ground may lie off what is drawn: soil is raked no truer (judgement). */
     private static final double AS_DRAWN = 0.01;
 
@@ -68,6 +76,13 @@ public final class HouseShape {
 
     /** Walls so high indoors that a floor is likely to meet them, and none does. */
     public static final Assumption<Surface> TALL = audit -> OfHouse.surfaces(audit, HouseShape::isTall);
+
+    /** Walls outdoors that stand face to face, so near that nobody gets between them; each pair once. */
+    public static final Assumption<Slot> SLOTS = audit -> {
+        ImmutableList<Surface> walls =
+                OfHouse.surfaces(audit, wall -> wall.use() == Body.Use.WALL && wall.faces(Exposure.Kind.OUTDOORS));
+        return walls.flatCollect(wall -> walls.drop(walls.indexOf(wall) + 1).flatCollect(other -> slot(wall, other)));
+    };
 
     /**
      * m, of internal floors, where hardly any is as thin or as thick: the edges of thin ones lose the less, and rooms that are not
@@ -110,6 +125,13 @@ public final class HouseShape {
      * @param height m, of its underside over the highest ground beside the house
      */
     public record Raised(Surface floor, double height) {}
+
+    /**
+     * Two walls with a slot between them.
+     *
+     * @param width m, between their outer faces
+     */
+    public record Slot(Surface one, Surface other, double width) {}
 
     /**
      * A floor in the ground.
@@ -179,6 +201,18 @@ public final class HouseShape {
             level = explicit.groundLevel();
         }
         return heights.isEmpty() ? DoubleLists.immutable.of(level) : heights.collectDouble(each -> each);
+    }
+
+    private static ImmutableList<Slot> slot(Surface one, Surface other) {
+        double width = Vectors.dot(
+                one.normal(),
+                Vectors.minus(other.outline().getFirst(), one.outline().getFirst()));
+        if (Vectors.dot(one.normal(), other.normal()) > OfHouse.HAIR - 1 || width <= 0 || width >= SLOT) {
+            return Lists.immutable.empty();
+        }
+        return Spans.before(one, other) < SLOT_FACE
+                ? Lists.immutable.empty()
+                : Lists.immutable.of(new Slot(one, other, width));
     }
 
     /** Gables and what else ends in a slope are as high as their roof. */

@@ -13,11 +13,14 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
+import coldseam.envelope.Seam;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.language.DetailParameter;
+import java.util.function.ToDoubleBiFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -51,6 +54,12 @@ public final class Rain {
     /** m² that a drain of usual size serves (common practice, no source). */
     public static final double DRAINED = 150;
 
+    /** m; eaves without a gutter drip as far before their wall, at the least (judgement). */
+    private static final double DRIPS = 0.3;
+
+    /** m², in plan; the rain of less does no harm where it falls (judgement). */
+    private static final double LEAST_CAUGHT = 5;
+
     /** mm/d, of a heating season: seldom is one drier (common practice, no source). */
     private static final double DRIZZLE = 1;
 
@@ -60,10 +69,16 @@ public final class Rain {
     /** How details call what the ground lies below the floor's top. */
     private static final String PLINTH = "plinth";
 
+    private static final JunctionKind OUTSIDE_STAIR = JunctionKind.of("outside stair against the wall");
+
     private static final double STRAIGHT_ON = 180;
 
     /** m, within which heights are one. */
     private static final double NEARLY = 0.01;
+
+    /** Flights that go down outdoors to a cellar's door: rain runs down them, and no house file says where it leaves. */
+    public static final Assumption<Seam> STAIR_FEET =
+            audit -> audit.house().seams().select(seam -> seam.kind() == OUTSIDE_STAIR);
 
     /** Those with boards over what keeps out water, that less rain is said to cool than there usually falls, or runs under them. */
     public static final Assumption<Assembly> LITTLE_RAIN = audit -> OfHouse.assemblies(audit, surface -> true)
@@ -78,10 +93,9 @@ public final class Rain {
     /** Flat roofs and decks that parapets and walls stand round, with fewer drains and scuppers than one that is choked leaves. */
     public static final Assumption<FewDrains> FEW_DRAINS =
             audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && isEnclosed(surface, audit.shell()))
-                    .collect(surface -> new FewDrains(surface, drains(audit, surface)))
-                    .select(few -> few.drains() > 0
-                            && (few.drains() < DRAINS
-                                    || few.drains() * DRAINED < few.surface().externalArea()));
+                    .collect(surface -> new FewDrains(
+                            surface, drains(audit, surface), surface.externalArea() + runsOnto(audit, surface)))
+                    .select(few -> few.drains() > 0 && (few.drains() < DRAINS || few.drains() * DRAINED < few.area()));
 
     /**
      * Flat roofs and decks that parapets and walls stand round, on which no drain or scupper is listed; one that goes on into another
@@ -96,6 +110,10 @@ public final class Rain {
                     && audit.points()
                             .noneSatisfy(point -> point.kind().drains()
                                     && row.surfaces().anySatisfy(each -> isOne(each, point.surface()))));
+
+    /** Flat roofs and decks that eaves lie over: what drips from those falls there, unless gutters lead it away. */
+    public static final Assumption<UnderEaves> UNDER_EAVES =
+            audit -> OfHouse.surfaces(audit, Rain::isRainedOn).flatCollect(below -> underEaves(audit, below));
 
     /** Walls with wood in their structure whose foot stands so near to the ground that rain splashes up to it. */
     public static final Assumption<Splashed> SPLASHED = audit -> OfHouse.surfaces(
@@ -144,8 +162,16 @@ public final class Rain {
      * A roof or deck that drains badly where it does.
      *
      * @param drains and scuppers that are listed there
+     * @param area m², in plan, of it and of the slopes that go up from it
      */
-    public record FewDrains(Surface surface, int drains) {}
+    public record FewDrains(Surface surface, int drains, double area) {}
+
+    /**
+     * A flat roof or deck with the eaves of slopes over it.
+     *
+     * @param area m², in plan, of the slopes, as much of them as drips there
+     */
+    public record UnderEaves(Surface below, double area) {}
 
     /**
      * Walls with wood near the ground.
@@ -207,15 +233,51 @@ public final class Rain {
                 && edge.angle() > STRAIGHT_ON
                 && Math.abs(edge.from().z() - edge.to().z()) < NEARLY
                 && edge.second()
-                        .filter(second -> rises(edge.first(), edge) && rises(second, edge))
+                        .filter(second -> rises(edge.first(), second, edge) && rises(second, edge.first(), edge))
                         .filter(second -> isSlope(edge.first()) || isSlope(second))
                         .isPresent();
     }
 
-    /** Whether a surface goes nowhere but up from an edge. */
-    private static boolean rises(Surface surface, Edge from) {
-        return surface.foot() > from.from().z() - NEARLY
-                && surface.top() > from.from().z() + NEARLY;
+    /** Whether a surface goes up from its edge with another, wherever it goes farther on. */
+    private static boolean rises(Surface surface, Surface other, Edge at) {
+        double across = Vectors.dot(surface.normal(), other.normal());
+        double up = other.normal().z() - across * surface.normal().z();
+        return (at.angle() > STRAIGHT_ON ? up : -up) > OfHouse.HAIR;
+    }
+
+    /** m², in plan, of the slopes that go up from a flat roof or deck, as much of them as runs onto it. */
+    private static double runsOnto(Audit audit, Surface surface) {
+        return ofSlopes(audit, (edge, slope) -> edge.isAt(surface) ? edge.externalLength() : 0);
+    }
+
+    /** What the eaves of slopes lie over. */
+    private static ImmutableList<UnderEaves> underEaves(Audit audit, Surface below) {
+        double area = ofSlopes(audit, (edge, slope) -> {
+            Point3 out = Vectors.times(
+                    Vectors.unit(new Point3(slope.normal().x(), slope.normal().y(), 0)), DRIPS);
+            return edge.angle() < STRAIGHT_ON && edge.from().z() > below.top() + NEARLY
+                    ? Spans.over(below, Vectors.plus(edge.from(), out), Vectors.plus(edge.to(), out))
+                    : 0;
+        });
+        return area > LEAST_CAUGHT ? Lists.immutable.of(new UnderEaves(below, area)) : Lists.immutable.empty();
+    }
+
+    /** m², in plan, of all slopes, each by how much of the lines to which it falls counts, m of an edge. */
+    private static double ofSlopes(Audit audit, ToDoubleBiFunction<Edge, Surface> counts) {
+        return OfHouse.surfaces(audit, Rain::isSlope).sumOfDouble(slope -> {
+            ImmutableList<Edge> foot = audit.shell().edges().select(edge -> isFoot(edge, slope));
+            double whole = foot.sumOfDouble(Edge::externalLength);
+            double part = foot.sumOfDouble(edge -> counts.applyAsDouble(edge, slope));
+            return part > 0 ? slope.externalArea() * slope.normal().z() * part / whole : 0;
+        });
+    }
+
+    /** Whether the rain of a slope runs down to an edge. */
+    private static boolean isFoot(Edge edge, Surface slope) {
+        return edge.isAt(slope)
+                && edge.opening().isEmpty()
+                && Math.abs(edge.from().z() - edge.to().z()) < NEARLY
+                && edge.surfaces().anySatisfy(other -> !isOne(other, slope) && rises(slope, other, edge));
     }
 
     /** Whether rain runs down a surface. */

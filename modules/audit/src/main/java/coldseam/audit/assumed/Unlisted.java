@@ -7,11 +7,13 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Spans;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Groups;
 import java.util.Collections;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
@@ -26,6 +28,10 @@ public final class Unlisted {
 
     /** m; joists and slabs that run through seldom go out farther past what bears them (common practice, no source). */
     private static final double FAR_OUT = 1.2;
+
+    /** What is missing where no point is listed. */
+    public static final ImmutableList<Service> EVERY_HOUSE =
+            Lists.immutable.with(Service.values()).reject(service -> service == Service.AIR_FOR_A_FIRE);
 
     private static final JunctionKind BALCONY = JunctionKind.of("balcony");
 
@@ -113,7 +119,11 @@ public final class Unlisted {
         MutableList<PointRow> left = audit.points()
                 .flatCollect(row -> Collections.nCopies(Math.min(row.number(), Service.values().length), row))
                 .toSortedListBy(row -> row.kind().serves().size());
-        MutableList<Service> missing = Lists.mutable.with(Service.values());
+        MutableList<Service> missing = Lists.mutable.withAll(EVERY_HOUSE);
+        audit.points()
+                .flatCollect(row -> row.kind().needs().stream().toList())
+                .distinct()
+                .forEach(missing::add);
         left.forEach(row -> row.kind()
                 .serves()
                 .detectOptional(each -> missing.contains(each)
@@ -123,7 +133,15 @@ public final class Unlisted {
         return missing.toImmutable();
     };
 
+    /** Kinds of which more are listed than hardly any house has. */
+    public static final Assumption<Many> MANY = audit -> Groups.by(audit.points(), PointRow::kind)
+            .collect(rows -> new Many(rows.getFirst().kind(), (int) rows.sumOfInt(PointRow::number)))
+            .select(many -> many.number() > many.kind().atMost().orElse(Integer.MAX_VALUE));
+
     private Unlisted() {}
+
+    /** A kind of point, and how many a house has of it. */
+    public record Many(PointKind kind, int number) {}
 
     private static ImmutableList<Opening> doors(Audit audit, Surface wall) {
         return audit.house().openings().select(opening -> opening.kind() == Opening.Kind.DOOR && wall.holds(opening));

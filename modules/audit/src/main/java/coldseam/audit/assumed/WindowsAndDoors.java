@@ -3,6 +3,7 @@ package coldseam.audit.assumed;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.rules.Facts;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -10,6 +11,7 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.shell.Edge;
+import coldseam.junctions.section.Surroundings;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
@@ -41,6 +43,9 @@ public final class WindowsAndDoors {
 
     /** W/(m·K); the best spacers between three panes have 0.03 (common practice, no source). */
     private static final double BEST_EDGE = 0.025;
+
+    /** W/(m·K), of frames with their insulation; wood and foam together conduct 0.06 and more (judgement). */
+    private static final double FRAME_CONDUCTS = 0.04;
 
     /** Of the floor; codes ask for an eighth to a tenth of each room that is lived in (common practice, no source). */
     private static final double LIT = 0.05;
@@ -82,6 +87,22 @@ public final class WindowsAndDoors {
     /** Those whose frame or spacer is said to be slimmer, or to lose less, than those there usually are. */
     public static final Assumption<Opening> SLIM_FRAME = those(opening ->
             opening.rating().match(whole -> false, it -> it.frameWidth() < SLIM || it.edge() < BEST_EDGE));
+
+    /** Hatches that are said to lose less than as much of the ceiling that they open. */
+    public static final Assumption<Opening> THICK_LID = audit -> OfHouse.surfaces(
+                    audit, surface -> surface.use() != Body.Use.WALL && !surface.faces(Exposure.Kind.OUTDOORS))
+            .flatCollect(surface -> audit.house()
+                    .openings()
+                    .select(opening -> surface.holds(opening)
+                            && surface.assembly()
+                                    .filter(around -> least(opening) < Facts.transmittance(surface, around))
+                                    .isPresent()));
+
+    /** Frames too thin for what they are said to hold back. */
+    public static final Assumption<ThinFrame> THIN_FRAME = audit -> audit.house()
+            .openings()
+            .collect(opening -> new ThinFrame(opening, conducts(opening)))
+            .select(frame -> frame.conductivity() < FRAME_CONDUCTS && !isHatch(audit, frame.opening()));
 
     /** Those in slopes and flat roofs whose U nobody says to be that of the slope: declared U are of glass upright (EN 673, from memory). */
     public static final Assumption<Opening> UPRIGHT = audit -> OfHouse.surfaces(
@@ -174,6 +195,13 @@ public final class WindowsAndDoors {
     }
 
     /**
+     * A frame as it is drawn.
+     *
+     * @param conductivity W/(m·K), of its whole depth, by its U
+     */
+    public record ThinFrame(Opening opening, double conductivity) {}
+
+    /**
      * A kind of opening that is missing.
      *
      * @param other whether there are some by which nobody comes in
@@ -198,6 +226,11 @@ public final class WindowsAndDoors {
                 && audit.shell()
                         .edges()
                         .noneSatisfy(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD && edge.isOf(opening));
+    }
+
+    private static double conducts(Opening opening) {
+        double resistance = 1 / opening.frameTransmittance() - Surroundings.STILL_AIR - Surroundings.OPEN_AIR;
+        return resistance > 0 ? opening.frameDepth() / resistance : Double.POSITIVE_INFINITY;
     }
 
     private static boolean isHatch(Audit audit, Opening opening) {

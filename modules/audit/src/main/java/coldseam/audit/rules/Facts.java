@@ -75,7 +75,7 @@ public record Facts(
     }
 
     /** W/(m²·K), of another build-up in the place of a surface's own. */
-    static double transmittance(Surface surface, Assembly assembly) {
+    public static double transmittance(Surface surface, Assembly assembly) {
         return Transmittance.of(assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure()))
                 .corrected();
     }

@@ -10,7 +10,6 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
-import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Site;
 import coldseam.envelope.shell.Surface;
@@ -54,7 +53,7 @@ class AssumedTest {
                 Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR),
                 WindowsAndDoors.OPENINGS.in(box).collect(WindowsAndDoors.NoOpening::kind));
         assertEquals(Lists.immutable.empty(), OwnWord.RELAXED.in(box));
-        assertEquals(Lists.immutable.with(Service.values()), Unlisted.SERVICES.in(box));
+        assertEquals(Unlisted.EVERY_HOUSE, Unlisted.SERVICES.in(box));
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
         assertEquals(Lists.immutable.of(new Materials.Generic(8, 8)), Materials.WITHOUT_PRODUCT.in(box));
         assertEquals(Lists.immutable.empty(), OwnWord.PSI.in(box));
@@ -427,6 +426,8 @@ class AssumedTest {
                 "pipe on wall, 1; meter box on wall, 1 | WASTE_WATER VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
                 "soil pipe on roof, 2 | ELECTRICITY WATER WASTE_WATER VENTILATION LAMP_OUTDOORS TAP_OUTDOORS",
                 "soil pipe on wall, 1; duct on roof, 2 | ELECTRICITY WATER VENT_OF_WASTE_PIPES LAMP_OUTDOORS TAP_OUTDOORS",
+                "chimney on roof, 1; duct on wall, 1 | ELECTRICITY WATER WASTE_WATER VENT_OF_WASTE_PIPES LAMP_OUTDOORS TAP_OUTDOORS AIR_FOR_A_FIRE",
+                "chimney on roof, 2; duct on wall, 2 | ELECTRICITY WATER WASTE_WATER VENT_OF_WASTE_PIPES LAMP_OUTDOORS TAP_OUTDOORS",
                 "anchor bolt on wall, 40 | ELECTRICITY WATER WASTE_WATER VENT_OF_WASTE_PIPES VENTILATION LAMP_OUTDOORS TAP_OUTDOORS"
             })
     void onePointAnswersForOneService(String points, String missing) {

@@ -9,7 +9,7 @@ import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
-/** How far what carries a surface reaches at least, where nothing indoors bears it. */
+/** How far what carries a surface reaches at least, where nothing indoors bears it, and what lies before it or over it. */
 public final class Spans {
 
     /** m, to which the circle's centre is found. */
@@ -19,10 +19,7 @@ public final class Spans {
 
     /** m, the diameter of the largest circle between its walls, eaves or ridge, inner faces; 0 where none has room. */
     public static double across(Surface surface) {
-        // An outline that touches itself is no polygon before it is mended.
-        Geometry face = SurfaceAxes.of(surface.normal(), Vectors.ZERO)
-                .polygon(surface.innerOutline())
-                .buffer(0);
+        Geometry face = face(SurfaceAxes.of(surface.normal(), Vectors.ZERO), surface.innerOutline());
         return face.isEmpty()
                 ? 0
                 : 2 * MaximumInscribedCircle.getRadiusLine(face, CLOSE).getLength();
@@ -35,6 +32,29 @@ public final class Spans {
                                 coordinate(corner), coordinate(edge.from()), coordinate(edge.to())))
                         .minIfEmpty(Double.POSITIVE_INFINITY))
                 .max();
+    }
+
+    /** m², of the outer faces of two surfaces that lie before one another, seen along the first's normal. */
+    public static double before(Surface one, Surface other) {
+        SurfaceAxes axes = SurfaceAxes.of(one.normal(), Vectors.ZERO);
+        return face(axes, one.outline())
+                .intersection(face(axes, other.outline()))
+                .getArea();
+    }
+
+    /** m, in plan, of a straight line that lies over a surface. */
+    public static double over(Surface below, Point3 from, Point3 to) {
+        SurfaceAxes plan = SurfaceAxes.of(Vectors.UP, Vectors.ZERO);
+        Geometry face = face(plan, below.outline());
+        return face.getFactory()
+                .createLineString(new Coordinate[] {plan.flat(from), plan.flat(to)})
+                .intersection(face)
+                .getLength();
+    }
+
+    private static Geometry face(SurfaceAxes axes, ImmutableList<Point3> outline) {
+        // An outline that touches itself is no polygon before it is mended.
+        return axes.polygon(outline).buffer(0);
     }
 
     private static Coordinate coordinate(Point3 point) {

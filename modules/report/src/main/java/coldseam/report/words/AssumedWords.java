@@ -154,7 +154,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.FEW_DRAINS,
                     (few, say) -> "that "
                             + Phrases.count(few.drains(), "drain or scupper takes", "drains or scuppers take")
-                            + " the rain off \"" + few.surface().name() + "\", walls or parapets all round ("
+                            + " the rain off \"" + few.surface().name() + "\", walls or parapets all round"
+                            + (few.area() > few.surface().externalArea()
+                                    ? ", and off the slopes that fall to it, together " + say.say(few.area(), AREA)
+                                    : "")
+                            + " ("
                             + Rain.DRAINS
                             + ", one of them an overflow, and one for each " + say.rule(Rain.DRAINED, AREA, SI)
                             + ", are usual)"),
@@ -162,6 +166,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     Rain.LEVEL_GUTTER,
                     (rows, say) -> "that rain leaves " + length(rows, say)
                             + " of level valleys and feet of slopes before walls (no drain or scupper is listed there)"),
+            all(
+                    Rain.STAIR_FEET,
+                    (seams, say) ->
+                            "that rain leaves the foot of " + quoted(seams, Seam::name) + " by a drain of its own"),
+            each(
+                    Rain.UNDER_EAVES,
+                    (under, say) -> "that gutters keep off \"" + under.below().name() + "\" the rain of "
+                            + say.say(under.area(), AREA) + " of slopes whose eaves lie over it"),
             all(
                     Rain.NO_FALLS,
                     (surfaces, say) -> "that "
@@ -267,6 +279,12 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + say.say(Math.abs(ground.said()), THICKNESS)
                             + (ground.said() < 0 ? " over it" : "") + ", as the house file has it"),
             each(
+                    HouseShape.SLOTS,
+                    (slot, say) -> "that \"" + slot.one().name() + "\" and \""
+                            + slot.other().name()
+                            + "\" are built and kept in a slot of " + say.say(slot.width(), THICKNESS)
+                            + " between them"),
+            each(
                     HouseShape.IN_GROUND_WATER,
                     (sunk, say) ->
                             "that no ground water stands at \"" + sunk.floor().name() + "\", "
@@ -371,6 +389,17 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                             it -> say.say(it.frameWidth(), THICKNESS) + ", "
                                                     + say.say(it.edge(), LINEAR_TRANSMITTANCE))
                             + ")"),
+            all(
+                    WindowsAndDoors.THICK_LID,
+                    (hatches, say) -> "that " + quoted(hatches, Opening::name)
+                            + (hatches.size() == 1 ? " loses" : " lose")
+                            + " less than as much of the ceiling round it"),
+            each(
+                    WindowsAndDoors.THIN_FRAME,
+                    (frame, say) -> "that the frame of \"" + frame.opening().name() + "\", "
+                            + say.say(frame.opening().frameDepth(), THICKNESS) + " deep, has a U of "
+                            + say.say(frame.opening().frameTransmittance(), TRANSMITTANCE) + ", as if it were of "
+                            + say.say(frame.conductivity(), CONDUCTIVITY)),
             each(
                     WindowsAndDoors.DARK,
                     (dark, say) -> "that " + say.say(dark.windows(), AREA) + " of windows light "
@@ -514,10 +543,15 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + " (the house file does not say)"),
             all(
                     Unlisted.SERVICES,
-                    (missing, say) -> missing.size() < Service.values().length
-                            ? "that nothing of its own goes through the insulation for "
-                                    + Phrases.listed(missing.collect(AssumedWords::word))
-                            : "that nothing that serves the house goes through the insulation"),
+                    (missing, say) -> missing.containsAllIterable(Unlisted.EVERY_HOUSE)
+                            ? "that nothing that serves the house goes through the insulation"
+                            : "that nothing of its own goes through the insulation for "
+                                    + Phrases.listed(missing.collect(AssumedWords::word))),
+            each(
+                    Unlisted.MANY,
+                    (many, say) -> "that the house has " + many.number() + " points of the kind "
+                            + many.kind().label() + " ("
+                            + many.kind().atMost().orElseThrow() + " are many)"),
             each(
                     Materials.WITHOUT_PRODUCT,
                     (values, say) -> (values.generic() == values.all() && values.all() > 1

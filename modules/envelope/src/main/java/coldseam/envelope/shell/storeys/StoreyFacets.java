@@ -103,6 +103,7 @@ public final class StoreyFacets {
             facets.addAllIterable(roof.slopes(roof.parts(cell -> heated.shown(cell, k, true)), faces.middle(k)));
         });
         facets.forEach(this::onGround);
+        swallowed();
         if (faults.notEmpty()) {
             return Optional.empty();
         }
@@ -202,6 +203,22 @@ public final class StoreyFacets {
                         corner.x(),
                         corner.y(),
                         StoreyLevels.floor(wing, 0));
+            }
+        }
+    }
+
+    /** Refuses a wing all of which lies in the rest of the house: nothing of it would be built. */
+    private void swallowed() {
+        for (Body.Stack stack : stacks.all()) {
+            ImmutableList<String> storeys = stack.storeys().collect(Body.Storey::name);
+            if (facets.noneSatisfy(facet -> storeys.contains(facet.traits().storey()))) {
+                faults.add(
+                        ShellFault.Part.BODY,
+                        stack.name(),
+                        "%s: all of it lies within the other parts of the house, so that it adds nothing to it; its floor lies at"
+                                + " %.3f m. Check its corners, its heights and its base's level, or remove it.",
+                        stack.name().isEmpty() ? "The house without its wings" : "Wing \"" + stack.name() + "\"",
+                        StoreyLevels.floor(stack, 0));
             }
         }
     }
