@@ -458,6 +458,101 @@ class WingAlongTheHouseTest {
                 Lists.immutable.empty());
     }
 
+    private static Body.Stack inGround(Body.Stack stack, Double... heights) {
+        return new Body.Stack(
+                stack.name(),
+                stack.storeys(),
+                stack.base(),
+                stack.roof(),
+                stack.otherBases(),
+                Lists.immutable.of(heights));
+    }
+
+    /** Where the house's walls and the wing's meet, the ground has one height, whichever says it. */
+    @Test
+    void twoHeightsOfTheGroundInOnePlaceAreRefused() {
+        Body.Stack house = onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat());
+        Body.Stack wing = onCellar("wing", Houses.rectangle(2, 6, 3, 3), "wall", Houses.flat());
+        Body.Stack slope = inGround(house, -0.5, -0.5, -1.3, -0.5);
+        ImmutableList<String> faults =
+                assertThrows(ShellException.class, () -> shell(slope, wing)).faults();
+        assertEquals(2, faults.size(), faults::toString);
+        assertTrue(
+                faults.anySatisfy(
+                        fault -> fault.startsWith(
+                                "Ground: where the main house and wing \"wing\" meet, at [1.800 m,"
+                                        + " 6.200 m], it lies at -0.690 m by the one and at 0.000 m by the other; allowed: at most 0.")),
+                faults::toString);
+        assertEquals(
+                2,
+                assertThrows(ShellException.class, () -> shell(named("", wing), named("wing", slope)))
+                        .faults()
+                        .size());
+    }
+
+    /** Each moved out with its walls the two differ by what the ground falls in those. */
+    @Test
+    void groundThatFallsPastTheCornersOfTheWing() {
+        Body.Stack house =
+                inGround(onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat()), -0.5, -0.5, -1.3, -0.5);
+        Body.Stack wing =
+                inGround(onCellar("wing", Houses.rectangle(2, 6, 3, 3), "wall", Houses.flat()), -0.7, -1.0, -1.0, -0.7);
+        assertEquals(lengths(shell(named("", wing), named("wing", house))), lengths(shell(house, wing)));
+    }
+
+    /** Of two heights that differ by no more than they are given to, the ground has the lower, in whatever order. */
+    @ParameterizedTest
+    @CsvSource({"-0.705, -0.995", "-0.695, -1.005"})
+    void groundToACentimetre(double west, double east) {
+        Body.Stack house =
+                inGround(onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat()), -0.5, -0.5, -1.3, -0.5);
+        Body.Stack wing =
+                inGround(onCellar("wing", Houses.rectangle(2, 6, 3, 3), "wall", Houses.flat()), west, east, -1.0, -0.7);
+        double one = below(atOuterFaces(house, wing));
+        assertEquals(one, below(atOuterFaces(named("", wing), named("wing", house))), 1e-4);
+        double exact =
+                below(atOuterFaces(house, inGround(wing, Math.min(west, -0.7), Math.min(east, -1.0), -1.0, -0.7)));
+        assertTrue(one <= exact, one + " of " + exact);
+    }
+
+    private static Shell atOuterFaces(Body.Stack house, Body.Stack wing) {
+        return ShellBuilder.build(
+                Houses.house(Houses.body(Body.FootprintLine.OUTER_FACE, house, Lists.immutable.of(wing))));
+    }
+
+    /** m² outside of what faces the ground upright. */
+    private static double below(Shell shell) {
+        return shell.surfaces()
+                .select(surface ->
+                        surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.GROUND)
+                .sumOfDouble(Surface::externalArea);
+    }
+
+    /** What stands on the house stands in no ground, and needs no heights of it. */
+    @Test
+    void aRoomOnTheHouseSaysNothingOfTheGround() {
+        Body.Stack house =
+                inGround(onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat()), -0.5, -0.5, -1.3, -0.5);
+        Shell plain = shell(house);
+        Shell shell = shell(
+                house,
+                new Body.Stack(
+                        "room",
+                        Lists.immutable.of(bare(Houses.storey("room", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"))),
+                        new Body.Base(
+                                Body.Base.Kind.OVER_UNHEATED,
+                                Optional.of("slab"),
+                                Optional.empty(),
+                                0,
+                                2.5,
+                                Optional.empty(),
+                                Exposure.outdoors()),
+                        Houses.flat(),
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()));
+        assertEquals(below(plain), below(shell), 1e-3);
+    }
+
     /** A slab that lies higher, on fill, steps down to the house's wall over all its width, beside its own walls, too. */
     @Test
     void higherThanTheHouseOnFill() {

@@ -132,7 +132,7 @@ public final class StoreyFacets {
         plan = regions.plan();
         parts = new StoreyParts(house, stacks, regions, forms);
         levels = StoreyLevels.of(stacks, parts);
-        ground = new StoreyGround(stacks, laid.moved(), levels);
+        ground = new StoreyGround(stacks, laid.moved(), levels, faults);
         field = new RoofField(plan, count, parts::form, crossings().flats());
         heated = new Heated(plan, spans(), field);
         faces = new LevelFaces(stacks, regions, heated, levels, parts, field);

@@ -131,8 +131,8 @@ final class StoreyWalls {
     private WallPieces.Beside beside() {
         return new WallPieces.Beside() {
             @Override
-            public boolean reachesGround(WallPieces.Owner owner, int lowest, Vertex a, Vertex b) {
-                return ground.reaches(wall(owner), lowest, a, b);
+            public boolean reachesGround(WallPieces.Owner owner, int lowest, WallPieces.Piece piece) {
+                return ground.reaches(wall(owner), lowest, piece);
             }
 
             @Override

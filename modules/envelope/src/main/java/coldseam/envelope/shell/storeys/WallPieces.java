@@ -70,11 +70,11 @@ final class WallPieces {
     interface Beside {
 
         /**
-         * Whether a stretch of a storey's wall stands in the ground.
+         * Whether a piece of a storey's wall stands in the ground.
          *
          * @param lowest the lowest storey behind it, its own or one of a stack that reaches lower
          */
-        boolean reachesGround(Owner owner, int lowest, Vertex a, Vertex b);
+        boolean reachesGround(Owner owner, int lowest, Piece piece);
 
         /** Whether two walls are built alike and face alike, so that it does not matter whose a part of a face is. */
         boolean alike(Owner one, Owner other);
@@ -377,6 +377,9 @@ final class WallPieces {
     }
 
     private void side(Owner owner, int lowest, Stretch stretch, Reach reach) {
+        if (reach.isEmpty()) {
+            return;
+        }
         Vertex a = stretch.a();
         Vertex b = stretch.b();
         Optional<RoofForm> form = owner.isWall()
@@ -384,7 +387,7 @@ final class WallPieces {
                 : Optional.empty();
         long eaves = form.map(RoofForm::eaves).orElse(ROOF);
         Reach rest = reach;
-        if (owner.isWall() && beside.reachesGround(owner, lowest, a, b)) {
+        if (owner.isWall() && beside.reachesGround(owner, lowest, new Piece(a, b, reach))) {
             Reach cut = stretch.ground();
             add(
                     new Owner(owner.storey(), owner.line(), Part.BELOW_GROUND),
