@@ -6,6 +6,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,6 +34,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param ground what lies under a floor on the ground
  * @param indoorTemperature °C
  * @param outdoorTemperature °C
+ * @param firstUse what the first surface is, where the kind leaves that open: a party wall meets walls, roofs and floors; a wall
+ *     elsewhere
  */
 public record JunctionSetup(
         JunctionKind kind,
@@ -50,7 +53,8 @@ public record JunctionSetup(
         OptionalDouble sill,
         Optional<GroundBlock> ground,
         double indoorTemperature,
-        double outdoorTemperature)
+        double outdoorTemperature,
+        Body.Use firstUse)
         implements BridgeSetup {
 
     /** Of surfaces whose inner faces meet, without a house that says where a door's sill lies. */
@@ -83,7 +87,25 @@ public record JunctionSetup(
                 OptionalDouble.empty(),
                 ground,
                 indoorTemperature,
-                outdoorTemperature);
+                outdoorTemperature,
+                Body.Use.WALL);
+    }
+
+    /** The form of its kind, as it lies on the page: whatever its kind, a floor has the rooms above it. */
+    public KindForm form() {
+        KindForm form = kind.form();
+        return isFloor()
+                ? new KindForm(form.meeting(), form.second(), KindForm.Page.SECOND_UP, form.floorLines(), form.ground())
+                : form;
+    }
+
+    /** What the first surface is called: as its kind does, but for a roof's or a floor's of a kind that leaves open which it is. */
+    public String firstName() {
+        return firstUse == Body.Use.WALL ? kind.first() : isFloor() ? "floor" : "roof";
+    }
+
+    private boolean isFloor() {
+        return firstUse == Body.Use.FLOOR || firstUse == Body.Use.OVERHANG;
     }
 
     @Override
@@ -123,7 +145,8 @@ public record JunctionSetup(
                 sill,
                 ground,
                 indoorTemperature,
-                outdoorTemperature);
+                outdoorTemperature,
+                firstUse);
     }
 
     /**

@@ -97,7 +97,8 @@ public final class Samples {
                 of.sill(),
                 of.ground(),
                 of.indoorTemperature(),
-                of.outdoorTemperature());
+                of.outdoorTemperature(),
+                of.firstUse());
     }
 
     /** A junction that a detail is drawn for. */

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
@@ -164,7 +165,8 @@ final class JunctionPlan {
                 sill(edge),
                 ground(edge, firstExposure, secondExposure),
                 house.site().indoorTemperature(),
-                house.site().outdoorTemperature()));
+                house.site().outdoorTemperature(),
+                edge.kind() == JunctionKind.PARTY_WALL ? edge.first().use() : Body.Use.WALL));
     }
 
     /** A step that leaves none outside, either, is none. */

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
@@ -104,6 +105,27 @@ class JunctionPlanTest {
         assertEquals(28, slab.size(), 1e-3);
         // B' = 48 m² over half of 28 m
         assertEquals(48 / 14.0, slab.result().setup().ground().orElseThrow().floorWidth(), 1e-3);
+    }
+
+    /** A party wall meets a floor, a roof and walls, which their sections have to tell apart; kinds whose words tell it leave it at a wall. */
+    @Test
+    void whatAPartyWallMeetsReachesItsSections() {
+        House house = Sample.house(
+                Sample.yaml().replace("{all: wall}", "{all: wall, west: {assembly: bare wall, faces: next door}}")
+                        + "neighbours: {next door: {heated: true}}\n");
+        ImmutableList<PlannedEdge> all =
+                new JunctionPlan(house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty())).plan();
+        assertEquals(
+                Sets.immutable.of(Body.Use.FLOOR, Body.Use.ROOF, Body.Use.WALL),
+                all.select(each -> each.edge().kind() == JunctionKind.PARTY_WALL)
+                        .collect(each -> each.bridge().setup().orElseThrow().firstUse())
+                        .toSet());
+        assertEquals(
+                Sets.immutable.of(Body.Use.WALL),
+                all.reject(each -> each.edge().kind() == JunctionKind.PARTY_WALL)
+                        .flatCollect(each -> each.bridge().setup().stream().toList())
+                        .collect(JunctionSetup::firstUse)
+                        .toSet());
     }
 
     /** The lowest floor lies 2.2 m under the ground: its sections are drawn so. */

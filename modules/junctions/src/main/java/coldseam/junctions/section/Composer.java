@@ -236,6 +236,11 @@ public final class Composer {
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
         ImmutableList<Boundary> heatFlow = outline.of(main);
         ImmutableList<Boundary> surface = new WarmFaces(opening(areas)).of(heatFlow);
+        if (scene.isWithoutItsGround()) {
+            notes.add(
+                    "The ground is left out: what faces it is reckoned as if it faced open air at the outdoor temperature. Its"
+                            + " surface indoors comes out colder, and its U here is larger, than in the ground.");
+        }
         if (scene.form().framed()) {
             notes.add("fRsi is sought on wall, reveal and floor and where they meet the "
                     + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")

@@ -112,7 +112,12 @@ final class Legs {
 
     private void add(Part part, Band band, double transmittance, double external, double internal) {
         list.add(new JunctionResult.Leg(
-                part, band.name(), transmittance, external, internal, band.insulationThickness()));
+                part,
+                part == Part.FIRST ? scene.setup().firstName() : band.name(),
+                transmittance,
+                external,
+                internal,
+                band.insulationThickness()));
         factors.add(band.exposure().factor());
         if (band.exposure().factor() > 0) {
             weakest = Math.min(weakest, band.resistance());

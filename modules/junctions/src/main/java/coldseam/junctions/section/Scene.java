@@ -1,6 +1,7 @@
 package coldseam.junctions.section;
 
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
@@ -68,7 +69,7 @@ record Scene(
      */
     static Scene of(Detail detail, BandDrawing drawing, JunctionSetup setup) {
         MutableList<Phrase> reasons = Lists.mutable.empty();
-        KindForm form = setup.kind().form();
+        KindForm form = setup.form();
         String who = detail.who();
         if (setup.kind() != drawing.kind()) {
             reasons.add(Phrase.of(who + " is for: "
@@ -372,6 +373,15 @@ record Scene(
                 .selectInstancesOf(Statement.Ground.class)
                 .collectDouble(ground -> Math.max(0, -value(ground.level())))
                 .maxIfEmpty(0);
+    }
+
+    /** Whether a surface faces the ground and the drawing has none. */
+    boolean isWithoutItsGround() {
+        return (setup.firstExposure().kind() == Exposure.Kind.GROUND
+                        || setup.secondExposure().kind() == Exposure.Kind.GROUND)
+                && drawing.statements()
+                        .selectInstancesOf(Statement.Ground.class)
+                        .isEmpty();
     }
 
     /** A band with an assembly. */

@@ -14,6 +14,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
@@ -76,7 +77,8 @@ class FloorBehindTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 20,
-                -10);
+                -10,
+                Body.Use.WALL);
     }
 
     private static double conductivity(String material) {
@@ -205,7 +207,8 @@ class FloorBehindTest {
                     OptionalDouble.empty(),
                     Optional.empty(),
                     typical.indoorTemperature(),
-                    typical.outdoorTemperature());
+                    typical.outdoorTemperature(),
+                    typical.firstUse());
             Composition drawn = Composer.compose(detail("wall-to-terrace-boards-meet"), apart, BuiltIn.LIBRARY);
             boolean rim = drawn.plan()
                     .pieces()

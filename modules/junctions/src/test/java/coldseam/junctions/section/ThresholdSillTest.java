@@ -48,7 +48,8 @@ final class ThresholdSillTest {
                 OptionalDouble.of(metres),
                 of.ground(),
                 of.indoorTemperature(),
-                of.outdoorTemperature());
+                of.outdoorTemperature(),
+                of.firstUse());
     }
 
     private static Detail builtIn(String id) {
