@@ -532,7 +532,7 @@ class WingAlongTheHouseTest {
     @Test
     void aRoomOnTheHouseSaysNothingOfTheGround() {
         Body.Stack house =
-                inGround(onCellar("", Houses.rectangle(0, 0, 8, 6), "wall", Houses.flat()), -0.5, -0.5, -1.3, -0.5);
+                inGround(onCellar("", Houses.rectangle(0, 0, 8, 6), "thin", Houses.flat()), -0.5, -0.5, -1.3, -0.5);
         Shell plain = shell(house);
         Shell shell = shell(
                 house,
