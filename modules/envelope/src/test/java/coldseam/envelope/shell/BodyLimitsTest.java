@@ -88,6 +88,23 @@ class BodyLimitsTest {
                 Lists.immutable.of(0.0, height, 0.0, 0.0));
     }
 
+    /** A wall stands in ground that falls below its floor only up to where it does: beyond that its slab's edge does. */
+    @Test
+    void groundThatFallsBelowTheFloor() {
+        Shell shell = ShellBuilder.build(Houses.house(Houses.storeys(
+                Body.FootprintLine.OUTER_FACE,
+                Lists.immutable.of(storey("house", 3, 0)),
+                Houses.slab(),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.of(0.2, -0.2, -0.2, 0.2))));
+        Surface below = ShellBuilderTest.surface(shell, "house wall 0, below ground");
+        // 5 m over the slab's 0.5 m; indoors from the western wall's inner face at 0.4 m on, as high there as beside
+        // the corner.
+        assertEquals(5 * (0.5 + 0.2 / 2), below.externalArea(), 1e-3);
+        assertEquals(4.6 * 0.2 / 2, below.internalArea(), 1e-3);
+    }
+
     /** It may rise half a metre out of the ground. */
     @Test
     void wallsInTheGround() {

@@ -201,12 +201,13 @@ final class WallPieces {
         }
     }
 
-    /** Where storeys take over from one another and gables begin, where something slopes beside them. */
+    /** Floors, where storeys take over from one another and where gables begin, where something slopes beside them. */
     private ImmutableList<Reach> levels(ImmutableList<Reach> full) {
         return full.flatCollect(Reach::storeys)
                 .flatCollect(k -> Lists.immutable
                         .ofAll(forms.get(k).map(RoofForm::eaves).stream().toList())
                         .newWith(levels.takeOver().get(k)))
+                .newWithAll(full.collect(reach -> levels.floors().get(reach.first())))
                 .collect(z -> new Reach(z, z, z, z, 0, Lists.immutable.empty()));
     }
 
