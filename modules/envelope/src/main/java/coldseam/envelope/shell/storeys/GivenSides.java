@@ -32,11 +32,14 @@ final class GivenSides {
     private final House house;
     private final Body.FootprintLine drawn;
     private final Stacks stacks;
+    /** Of each storey, as given. */
+    private final ImmutableList<Footprint> footprints;
 
     GivenSides(House house, Body.FootprintLine line, Stacks stacks) {
         this.house = house;
         this.drawn = line;
         this.stacks = stacks;
+        this.footprints = stacks.storeys().collect(storey -> Footprint.of(storey.outlines()));
     }
 
     /**
@@ -44,6 +47,9 @@ final class GivenSides {
      * for any other side.
      */
     Optional<Double> outward(int storey, int side) {
+        if (stacks.owners().get(storey) == 0) {
+            return Optional.empty();
+        }
         ImmutableList<IntIntPair> wall = inOne(storey, side);
         return IntStream.range(0, stacks.owners().get(storey))
                 .filter(stack -> wall.allSatisfy(
@@ -58,7 +64,8 @@ final class GivenSides {
         return Lists.immutable
                 .fromStream(IntStream.range(0, stacks.count()).boxed())
                 .select(k -> stacks.stack(k) == stacks.stack(storey))
-                .flatCollect(k -> Footprint.of(stacks.storey(k).outlines())
+                .flatCollect(k -> footprints
+                        .get(k)
                         .lines()
                         .collect(Footprint.Line::side)
                         .select(i -> overlaps(own, line(k, i)))
@@ -103,7 +110,7 @@ final class GivenSides {
      * what lies past the ends of the given side is as what is beside it.
      */
     boolean alongRooms(int storey, int side, Vertex a, Vertex b, int other) {
-        Geometry rooms = Footprint.of(stacks.storey(other).outlines()).polygon().buffer(StepZones.HAIR);
+        Geometry rooms = footprints.get(other).polygon().buffer(StepZones.HAIR);
         LineSegment along = within(storey, side, a, b).orElseGet(() -> end(storey, side, a));
         return along.toGeometry(rooms.getFactory()).intersection(rooms).getLength() > 2 * StepZones.HAIR;
     }
@@ -130,7 +137,7 @@ final class GivenSides {
 
     /** m, in plan. */
     private LineSegment line(int storey, int side) {
-        return Footprint.of(stacks.storey(storey).outlines()).line(side);
+        return footprints.get(storey).line(side);
     }
 
     private Optional<Double> against(int stack, int storey, int side) {
@@ -186,7 +193,8 @@ final class GivenSides {
     /** m, from its line outwards to the outer face of the wall of another storey along which a side runs, however many corners lie in it. */
     private Optional<Double> along(int other, int storey, int side) {
         LineSegment own = line(storey, side);
-        ImmutableList<Integer> beside = Footprint.of(stacks.storey(other).outlines())
+        ImmutableList<Integer> beside = footprints
+                .get(other)
                 .lines()
                 .collect(Footprint.Line::side)
                 .select(i -> beside(own, line(other, i)) > StepZones.HAIR);
