@@ -55,17 +55,22 @@ class WingAlongTheHouseTest {
         return new Body.Stack(
                 "kitchen",
                 Lists.immutable.of(Houses.storey("kitchen", Houses.rectangle(x, 6, width, 3), height, wall)),
-                new Body.Base(
-                        Body.Base.Kind.SLAB_ON_GROUND,
-                        Optional.of(floor),
-                        Optional.empty(),
-                        0,
-                        level,
-                        Optional.empty(),
-                        Exposure.ground()),
+                slab(floor, level),
                 Houses.roof(Body.Roof.Form.TERRACE, 0, 0, false),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
+    }
+
+    /** A slab on the ground, its top at a level in m. */
+    private static Body.Base slab(String floor, double level) {
+        return new Body.Base(
+                Body.Base.Kind.SLAB_ON_GROUND,
+                Optional.of(floor),
+                Optional.empty(),
+                0,
+                level,
+                Optional.empty(),
+                Exposure.ground());
     }
 
     private static double volume(double width, double out, double thickness, double height) {
@@ -402,19 +407,7 @@ class WingAlongTheHouseTest {
     void lowerThanTheHouseUnderAGable(double pitch) {
         Body.Stack house = storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.8, 2.6);
         Body.Stack raised = new Body.Stack(
-                "",
-                house.storeys(),
-                new Body.Base(
-                        Body.Base.Kind.SLAB_ON_GROUND,
-                        Optional.of("slab"),
-                        Optional.empty(),
-                        0,
-                        0.3,
-                        Optional.empty(),
-                        Exposure.ground()),
-                house.roof(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                "", house.storeys(), slab("slab", 0.3), house.roof(), Lists.immutable.empty(), Lists.immutable.empty());
         Shell shell = shell(
                 raised,
                 storeys("wing", Houses.rectangle(2, 6, 4, 5), Houses.roof(Body.Roof.Form.GABLE, pitch, 0, false), 2.6));
@@ -562,14 +555,7 @@ class WingAlongTheHouseTest {
                 new Body.Stack(
                         "wing",
                         wing.storeys(),
-                        new Body.Base(
-                                Body.Base.Kind.SLAB_ON_GROUND,
-                                Optional.of("slab"),
-                                Optional.empty(),
-                                0,
-                                1.4,
-                                Optional.empty(),
-                                Exposure.ground()),
+                        slab("slab", 1.4),
                         wing.roof(),
                         Lists.immutable.empty(),
                         Lists.immutable.empty()));
