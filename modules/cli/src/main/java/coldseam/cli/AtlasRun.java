@@ -20,23 +20,11 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Sweeps options over thicknesses into a folder; what was solved before is kept there and not solved again. */
-final class AtlasRun {
+record AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy accuracy) {
 
     private static final String CSV = "atlas.csv";
     private static final String PDF = "atlas.pdf";
     private static final String SOLVED = "solved";
-
-    private final Terminal terminal;
-    private final Layers layers;
-    private final UnitSystem units;
-    private final Accuracy accuracy;
-
-    AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy accuracy) {
-        this.terminal = terminal;
-        this.layers = layers;
-        this.units = units;
-        this.accuracy = accuracy;
-    }
 
     /**
      * Writes the table and the charts.

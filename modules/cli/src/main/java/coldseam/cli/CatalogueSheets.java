@@ -21,27 +21,14 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
-/** Every option of the kinds asked for on a sheet of its own, from worst to best. */
-final class CatalogueSheets {
-
-    private final Terminal terminal;
-    private final Layers layers;
-    private final BridgeComputer computer;
-    private final VertexComputing corners;
-    private final UnitSystem units;
-
-    /**
-     * @param computer of junctions and points
-     * @param corners computes corners, between typical build-ups whatever the layers
-     */
-    CatalogueSheets(
-            Terminal terminal, Layers layers, BridgeComputer computer, VertexComputing corners, UnitSystem units) {
-        this.terminal = terminal;
-        this.layers = layers;
-        this.computer = computer;
-        this.corners = corners;
-        this.units = units;
-    }
+/**
+ * Every option of the kinds asked for on a sheet of its own, from worst to best.
+ *
+ * @param computer of junctions and points
+ * @param corners computes corners, between typical build-ups whatever the layers
+ */
+record CatalogueSheets(
+        Terminal terminal, Layers layers, BridgeComputer computer, VertexComputing corners, UnitSystem units) {
 
     /**
      * Writes the sheets of the options that fit.

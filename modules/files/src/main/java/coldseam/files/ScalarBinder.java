@@ -9,21 +9,13 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Binds single values: quantities, numbers, words, texts. */
-final class ScalarBinder {
+record ScalarBinder(Faults faults, References references) {
 
     /** By which a number with a point before three digits may be read as larger, where a most is said that holds either. */
     private static final double THOUSAND = 1000;
 
     /** From this many on, words are listed in full only where none is near. */
     private static final int MANY = 12;
-
-    private final Faults faults;
-    private final References references;
-
-    ScalarBinder(Faults faults, References references) {
-        this.faults = faults;
-        this.references = references;
-    }
 
     Optional<Object> bind(SourceNode.Scalar scalar, Class<?> raw, Shape.Part part, String what) {
         if (scalar.kind() == SourceNode.Kind.EMPTY) {

@@ -93,7 +93,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
         ImmutableList<Pair> all = touching.flatCollect(Touching::pairs);
         ImmutableList<Planned> planned = touching.flatCollect(each -> each.pairs()
                 .collect(pair -> computing.isPresent()
-                        ? new Plan(house, shell, each, pair, all).planned()
+                        ? new Plan(shell, each, pair, all).planned()
                         : Planned.not(each, pair, PairObstacle.NOT_ASKED)));
         Answers<PairSetup, PairAnswer> answers = computing
                 .map(each -> Answers.compute(
@@ -154,27 +154,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
     }
 
     /** What is to be asked of one pair. */
-    private static final class Plan {
-
-        private final House house;
-        private final Shell shell;
-        private final Touching on;
-        private final Pair pair;
-        private final ImmutableList<Pair> all;
-        private final Edge one;
-        private final Edge other;
-        private final Point3 along;
-
-        Plan(House house, Shell shell, Touching on, Pair pair, ImmutableList<Pair> all) {
-            this.house = house;
-            this.shell = shell;
-            this.on = on;
-            this.pair = pair;
-            this.all = all;
-            this.one = pair.one().edge();
-            this.other = pair.other().edge();
-            this.along = direction(one);
-        }
+    private record Plan(Shell shell, Touching on, Pair pair, ImmutableList<Pair> all) {
 
         Planned planned() {
             Optional<PairObstacle> obstacle = obstacle();
@@ -197,7 +177,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             if (!pair.parallel()) {
                 return Optional.of(PairObstacle.ASLANT);
             }
-            if (unplaced(one) || unplaced(other)) {
+            if (unplaced(one()) || unplaced(other())) {
                 return Optional.of(PairObstacle.PLACE);
             }
             if (!(on.decay() > 0)) {
@@ -209,11 +189,11 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             if (Touching.clear(pair, on.surface()) < Touching.CLOSE) {
                 return Optional.of(PairObstacle.NARROW);
             }
-            if (!goesOn(one, towards()) || !goesOn(other, Vectors.times(towards(), -1))) {
+            if (!goesOn(one(), towards()) || !goesOn(other(), Vectors.times(towards(), -1))) {
                 return Optional.of(PairObstacle.NOT_BETWEEN);
             }
             boolean door = shell.edges()
-                    .anySatisfy(edge -> edge.kind().threshold() && (standsOn(edge, one) || standsOn(edge, other)));
+                    .anySatisfy(edge -> edge.kind().threshold() && (standsOn(edge, one()) || standsOn(edge, other())));
             return door ? Optional.of(PairObstacle.THRESHOLD) : Optional.empty();
         }
 
@@ -230,25 +210,37 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
         /** m between the lines from which both sections measure: of a storey's floor its upper face. */
         private double distance() {
             double up = towards().z();
-            return pair.distance() - up * Touching.floorAbove(one) + up * Touching.floorAbove(other);
+            return pair.distance() - up * Touching.floorAbove(one()) + up * Touching.floorAbove(other());
         }
 
         /** The way from the first seam to the second, across both. */
         private Point3 towards() {
-            Point3 between = Vectors.minus(other.from(), one.from());
-            return Vectors.unit(Vectors.minus(between, Vectors.times(along, Vectors.dot(between, along))));
+            Point3 between = Vectors.minus(other().from(), one().from());
+            return Vectors.unit(Vectors.minus(between, Vectors.times(along(), Vectors.dot(between, along()))));
+        }
+
+        private Edge one() {
+            return pair.one().edge();
+        }
+
+        private Edge other() {
+            return pair.other().edge();
+        }
+
+        private Point3 along() {
+            return direction(one());
         }
 
         /** From where to where on the first seam's line an edge beside it runs. */
         private double[] range(Edge edge) {
-            double a = Vectors.dot(along, Vectors.minus(edge.from(), one.from()));
-            double b = Vectors.dot(along, Vectors.minus(edge.to(), one.from()));
+            double a = Vectors.dot(along(), Vectors.minus(edge.from(), one().from()));
+            double b = Vectors.dot(along(), Vectors.minus(edge.to(), one().from()));
             return new double[] {Math.min(a, b), Math.max(a, b)};
         }
 
         private double[] shared() {
-            double[] a = range(one);
-            double[] b = range(other);
+            double[] a = range(one());
+            double[] b = range(other());
             return new double[] {Math.max(a[0], b[0]), Math.min(a[1], b[1])};
         }
 
@@ -264,7 +256,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
             if (another == pair || !another.parallel()) {
                 return false;
             }
-            ImmutableList<String> mine = Lists.immutable.of(one.name(), other.name());
+            ImmutableList<String> mine = Lists.immutable.of(one().name(), other().name());
             boolean first = mine.contains(another.one().name());
             boolean second = mine.contains(another.other().name());
             return first != second && shared((first ? another.other() : another.one()).edge()) > Touching.BESIDE;
@@ -272,11 +264,12 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
 
         /** Whether a door's threshold stands on a seam where the two run beside each other. */
         private boolean standsOn(Edge threshold, Edge seam) {
-            if (seam.opening().isPresent() || Math.abs(Vectors.dot(direction(threshold), along)) < PARALLEL) {
+            if (seam.opening().isPresent() || Math.abs(Vectors.dot(direction(threshold), along())) < PARALLEL) {
                 return false;
             }
             Point3 between = Vectors.minus(threshold.from(), seam.from());
-            double apart = Vectors.length(Vectors.minus(between, Vectors.times(along, Vectors.dot(between, along))));
+            double apart =
+                    Vectors.length(Vectors.minus(between, Vectors.times(along(), Vectors.dot(between, along()))));
             return apart < A_FLOOR && shared(threshold) > Touching.BESIDE;
         }
 
@@ -284,8 +277,8 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
         private boolean goesOn(Edge edge, Point3 way) {
             double[] here = shared();
             Point3 middle = Vectors.plus(
-                    Vectors.plus(one.from(), Vectors.times(along, (here[0] + here[1]) / 2)),
-                    edge == one ? Vectors.ZERO : Vectors.times(towards(), pair.distance()));
+                    Vectors.plus(one().from(), Vectors.times(along(), (here[0] + here[1]) / 2)),
+                    edge == one() ? Vectors.ZERO : Vectors.times(towards(), pair.distance()));
             if (edge.opening().isPresent()) {
                 ImmutableList<Point3> ends = shell.edges()
                         .select(each -> each.opening().equals(edge.opening()))

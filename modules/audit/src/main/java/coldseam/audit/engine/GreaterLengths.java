@@ -24,7 +24,8 @@ import org.eclipse.collections.impl.tuple.Tuples;
  * not fit with all of them at their most, the greatest share of that with which it fits stands for the most. A length that a
  * threshold and the seam it stands on have in common, such as how far a slab's edge is set back, is then the greater in both.
  */
-final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
+record GreaterLengths<S extends BridgeSetup, R extends BridgeResult>(
+        Merit merit, Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers) {
 
     /** In which a length goes to the end of its range. */
     private static final int STEPS = 3;
@@ -41,15 +42,6 @@ final class GreaterLengths<S extends BridgeSetup, R extends BridgeResult> {
 
     /** Of a lattice, below which a length lies on it. */
     private static final double SLACK = 1e-6;
-
-    private final Merit merit;
-    private final Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers;
-
-    /** @param answers computes details for setups */
-    GreaterLengths(Merit merit, Function<ImmutableList<Question<S>>, Answers<Question<S>, R>> answers) {
-        this.merit = merit;
-        this.answers = answers;
-    }
 
     /**
      * What is tried.

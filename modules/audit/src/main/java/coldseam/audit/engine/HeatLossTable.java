@@ -32,31 +32,13 @@ import org.eclipse.collections.api.list.MutableList;
  * <p>Each line is rounded before it is added, to {@link HeatLoss#DECIMALS} decimals of a W/K: exact values to the nearest,
  * intervals outwards. So the table adds up exactly as it is printed.
  */
-final class HeatLossTable {
-
-    private final House house;
-    private final ImmutableList<SurfaceHeat> heats;
-    private final ImmutableList<JunctionRow> rows;
-    private final ImmutableList<PairSheet> pairs;
-    private final ImmutableList<PointRow> points;
-    private final ImmutableList<VertexRow> vertices;
-    private final DimensionSystem system;
-
-    HeatLossTable(
-            House house,
-            ImmutableList<SurfaceHeat> heats,
-            ImmutableList<JunctionRow> rows,
-            ImmutableList<PairSheet> pairs,
-            ImmutableList<PointRow> points,
-            ImmutableList<VertexRow> vertices) {
-        this.house = house;
-        this.heats = heats;
-        this.rows = rows;
-        this.pairs = pairs;
-        this.points = points;
-        this.vertices = vertices;
-        this.system = house.site().dimensions();
-    }
+record HeatLossTable(
+        House house,
+        ImmutableList<SurfaceHeat> heats,
+        ImmutableList<JunctionRow> rows,
+        ImmutableList<PairSheet> pairs,
+        ImmutableList<PointRow> points,
+        ImmutableList<VertexRow> vertices) {
 
     /** The table with its totals. */
     HeatLoss compute() {
@@ -74,12 +56,12 @@ final class HeatLossTable {
         Interval positive = sum(all.select(line -> line.group() == Group.JUNCTIONS && positive(line)));
         Interval negative = sum(all.select(line -> line.group() == Group.JUNCTIONS && !positive(line)));
         Interval remainder = vertexRemainder();
-        Interval other = exactTotal(system.other());
+        Interval other = exactTotal(system().other());
         Site site = house.site();
         double ventilation = site.ventilationHeatLoss().orElse(0);
         Interval designLoad = total.plus(ventilation).times(site.indoorTemperature() - site.outdoorTemperature());
         return new HeatLoss(
-                system,
+                system(),
                 all,
                 total,
                 exact(all, Group.SURFACES) + exact(all, Group.OPENINGS),
@@ -104,10 +86,10 @@ final class HeatLossTable {
                 .collect(heat -> new Line(
                         group,
                         new Part.OfSurface(heat.surface()),
-                        heat.opaqueArea(system),
+                        heat.opaqueArea(system()),
                         Interval.of(heat.transmittance()),
                         heat.factor(),
-                        rounded(Interval.of(heat.loss(system)))));
+                        rounded(Interval.of(heat.loss(system())))));
     }
 
     private ImmutableList<Line> openingLines() {
@@ -186,9 +168,9 @@ final class HeatLossTable {
                             Group.VERTICES,
                             new Part.OfVertices(sheet),
                             count,
-                            sheet.chi(system),
+                            sheet.chi(system()),
                             1,
-                            rounded(sheet.chi(system).times(count)));
+                            rounded(sheet.chi(system()).times(count)));
                 });
     }
 
@@ -239,12 +221,12 @@ final class HeatLossTable {
      * the two systems is of one coupling, so that they differ by lengths and areas alone.
      */
     Interval vertexRemainder() {
-        DimensionSystem that = system.other();
-        double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that))
+        DimensionSystem that = system().other();
+        double planes = heats.sumOfDouble(heat -> heat.loss(system()) - heat.loss(that))
                 + vertices.sumOfDouble(
-                        row -> row.chi(system).middle() - row.chi(that).middle());
+                        row -> row.chi(system()).middle() - row.chi(that).middle());
         return rows.injectInto(Interval.of(planes), (sum, row) -> {
-            double here = ComputedJunctions.length(row.edge(), system);
+            double here = ComputedJunctions.length(row.edge(), system());
             double there = ComputedJunctions.length(row.edge(), that);
             Interval part = row.psi().times((here - there) * row.factor());
             return sum.plus(part).plus(-shiftOfSurfaces(row) * there);
@@ -256,14 +238,14 @@ final class HeatLossTable {
      * surfaces', and what the ground takes off them where no soil is drawn.
      */
     double correctionRemainder() {
-        DimensionSystem that = system.other();
+        DimensionSystem that = system().other();
         return rows.select(row -> computed(row).isPresent())
                 .sumOfDouble(row -> (shiftOfSurfaces(row) - shift(row) * row.factor())
                         * ComputedJunctions.length(row.edge(), that));
     }
 
     private Interval psi(JunctionRow row, DimensionSystem asked) {
-        return asked == system ? row.psi() : row.psi().plus(shift(row));
+        return asked == system() ? row.psi() : row.psi().plus(shift(row));
     }
 
     private Optional<JunctionResult> computed(JunctionRow row) {
@@ -276,7 +258,7 @@ final class HeatLossTable {
         if (computed.isPresent()) {
             double toInternal = computed.get().psiInternal().middle()
                     - computed.get().psiExternal().middle();
-            return system == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
+            return system() == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
         }
         // The row's factor weighs the whole of psi; the surfaces' own factors are in the parts.
         return row.factor() > 0 ? shiftOfSurfaces(row) / row.factor() : 0;
@@ -289,7 +271,7 @@ final class HeatLossTable {
                 + edge.second()
                         .map(second -> part(second, edge.secondSetBack()))
                         .orElse(0.0);
-        return system == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
+        return system() == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
     }
 
     private double part(Surface surface, double setBack) {
@@ -308,5 +290,9 @@ final class HeatLossTable {
 
     private static Interval nearest(Interval value) {
         return new Interval(Math.rint(value.lower() * SCALE) / SCALE, Math.rint(value.upper() * SCALE) / SCALE);
+    }
+
+    private DimensionSystem system() {
+        return house.site().dimensions();
     }
 }

@@ -20,28 +20,21 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Mould on inner surfaces and water inside assemblies (ISO 13788:2012, from memory). */
-final class Moisture {
-
-    private final House house;
-    private final Site site;
-
-    Moisture(House house) {
-        this.house = house;
-        this.site = house.site();
-    }
+record Moisture(House house) {
 
     /** What the coldest surfaces of junctions, pairs of them and corners bear, junctions first. */
     Mould mould(ImmutableList<Sheet> sheets) {
         double designNeed = SurfaceHumidity.temperatureFactorNeeded(
-                site.indoorTemperature(),
-                site.outdoorTemperature(),
-                site.indoorHumidity(),
+                house.site().indoorTemperature(),
+                house.site().outdoorTemperature(),
+                house.site().indoorHumidity(),
                 SurfaceHumidity.MOULD_LIMIT);
-        Optional<MonthlyTemperatureFactor> monthly = site.climate().flatMap(this::monthly);
+        Optional<MonthlyTemperatureFactor> monthly = house.site().climate().flatMap(this::monthly);
         ImmutableList<Mould.Surface> surfaces = sheets.toSortedListBy(Sheet::temperatureFactor)
                 .collect(sheet -> surface(sheet, monthly))
                 .toImmutable();
-        return new Mould(house.limits().temperatureFactor(), designNeed, monthly, Mould.Humid.of(site), surfaces);
+        return new Mould(
+                house.limits().temperatureFactor(), designNeed, monthly, Mould.Humid.of(house.site()), surfaces);
     }
 
     /** What a surface of a temperature factor bears at a site's design temperatures. */
@@ -51,11 +44,11 @@ final class Moisture {
 
     /** At the wetter of the climate's rooms and the site's own humidity, so that neither is forgotten. */
     private Optional<MonthlyTemperatureFactor> monthly(Climate climate) {
-        IndoorAir rooms = IndoorAir.of(climate.indoors(), site.indoorHumidity());
+        IndoorAir rooms = IndoorAir.of(climate.indoors(), house.site().indoorHumidity());
         return MonthlyTemperatureFactor.ofHeated(
                 MonthlyClimate.of(climate),
-                rooms.or(IndoorAir.constant(site.indoorHumidity())),
-                site.indoorTemperature());
+                rooms.or(IndoorAir.constant(house.site().indoorHumidity())),
+                house.site().indoorTemperature());
     }
 
     private Mould.Surface surface(Sheet sheet, Optional<MonthlyTemperatureFactor> monthly) {
@@ -64,9 +57,10 @@ final class Moisture {
         if (monthly.isPresent()) {
             int critical = monthly.get().critical().month().ordinal();
             double outdoors =
-                    site.climate().orElseThrow().months().get(critical).temperature();
-            inMonth = OptionalDouble.of(SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), outdoors)
-                    .humidityAtMouldLimit());
+                    house.site().climate().orElseThrow().months().get(critical).temperature();
+            inMonth = OptionalDouble.of(
+                    SurfaceHumidity.of(Math.min(1, factor), house.site().indoorTemperature(), outdoors)
+                            .humidityAtMouldLimit());
         }
         return new Mould.Surface(sheet, factor, sheet.mouldHumidity(), inMonth);
     }
@@ -80,19 +74,19 @@ final class Moisture {
         if (build.outerSurface() == OuterSurface.INDOORS) {
             return MoistureCheck.none("it faces a space whose air is not known month by month");
         }
-        if (site.climate().isEmpty()) {
+        if (house.site().climate().isEmpty()) {
             return MoistureCheck.none("the house file gives no monthly climate");
         }
         ImmutableList<String> missing = VapourStack.missing(assembly);
         if (missing.notEmpty()) {
             return MoistureCheck.none(missing.makeString("; "));
         }
-        Climate climate = site.climate().get();
+        Climate climate = house.site().climate().get();
         return MoistureCheck.of(Condensation.of(
                 VapourStack.of(assembly, build.direction(), build.outerSurface(), build.interiorSurfaceResistance())
                         .subdivided(),
                 MonthlyClimate.of(climate),
-                IndoorAir.of(climate.indoors(), site.indoorHumidity()),
-                site.indoorTemperature()));
+                IndoorAir.of(climate.indoors(), house.site().indoorHumidity()),
+                house.site().indoorTemperature()));
     }
 }

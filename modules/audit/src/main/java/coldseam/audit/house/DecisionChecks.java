@@ -25,22 +25,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /** What of a house's alternatives can be checked only beside its shell and the details they name. */
-final class DecisionChecks {
+record DecisionChecks(LoadedHouse loaded, Shell shell, Catalogue catalogue, Faults faults) {
 
     /** Build-ups and openings are combined with one another: beyond this nobody reads the answer, nor waits for it. */
     private static final long MOST_COMBINATIONS = 200;
-
-    private final LoadedHouse loaded;
-    private final Shell shell;
-    private final Catalogue catalogue;
-    private final Faults faults;
-
-    private DecisionChecks(LoadedHouse loaded, Shell shell, Catalogue catalogue, Faults faults) {
-        this.loaded = loaded;
-        this.shell = shell;
-        this.catalogue = catalogue;
-        this.faults = faults;
-    }
 
     /**
      * Adds every decision that is about nothing or about what another decides already, every detail of another kind, every

@@ -25,17 +25,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What of a house's points can be checked only beside its shell and the point details. */
-final class PointChecks {
-
-    private final Shell shell;
-    private final Catalogue catalogue;
-    private final Faults faults;
-
-    PointChecks(Shell shell, Catalogue catalogue, Faults faults) {
-        this.shell = shell;
-        this.catalogue = catalogue;
-        this.faults = faults;
-    }
+record PointChecks(Shell shell, Catalogue catalogue, Faults faults) {
 
     void check(PlacedPoints places) {
         PointBridges points = places.points();

@@ -9,7 +9,7 @@ import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 
 /** Whether somebody can live in a house of this size, and what is given by hand goes with it. */
-final class SizeChecks {
+record SizeChecks(LoadedHouse loaded, Shell shell, Faults faults) {
 
     /** m, of the volume over the floor area, inner faces: rooms under a roof have the least (judgement). */
     private static final double LOWEST = 1.6;
@@ -25,16 +25,6 @@ final class SizeChecks {
 
     /** The same of a house whose windows stand ajar (judgement). */
     private static final double MOST_CHANGES = 3;
-
-    private final LoadedHouse loaded;
-    private final Shell shell;
-    private final Faults faults;
-
-    private SizeChecks(LoadedHouse loaded, Shell shell, Faults faults) {
-        this.loaded = loaded;
-        this.shell = shell;
-        this.faults = faults;
-    }
 
     /** Adds every fault; a shell that is not closed has no volume. */
     static void check(LoadedHouse loaded, Shell shell, Faults faults) {

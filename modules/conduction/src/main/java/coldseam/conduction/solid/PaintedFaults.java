@@ -10,21 +10,13 @@ import java.util.Map;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What is wrong with a body once it is painted: each fault by name and place. */
-final class PaintedFaults {
+record PaintedFaults(PaintedGrid grid, MutableList<DrawingFault> faults) {
 
     /** Of one kind as many are told; the rest are counted. */
     private static final int MOST = 8;
 
     /** Good conductors that touch along a line only: with a ratio above this the gap would not close. */
     private static final double ALTERNATING = 100;
-
-    private final PaintedGrid grid;
-    private final MutableList<DrawingFault> faults;
-
-    private PaintedFaults(PaintedGrid grid, MutableList<DrawingFault> faults) {
-        this.grid = grid;
-        this.faults = faults;
-    }
 
     /** (Output) every fault. */
     static void find(PaintedGrid grid, MutableList<DrawingFault> faults) {

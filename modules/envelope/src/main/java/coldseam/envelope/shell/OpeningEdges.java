@@ -26,8 +26,16 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * threshold where its wall meets a floor on the ground, over a cold space, open air or a neighbour's rooms, between two storeys,
  * or a terrace there; the threshold takes its width out of that junction's length. An opening in a roof or terrace has four sides
  * of one kind (rooflight); so has one in a ceiling under a cold loft (a hatch where it is a door, else a skylight over a shaft).
+ *
+ * @param pierced each facet's surface, with its openings; empty where it is left out
+ * @param joints between facets; thresholds shorten them
  */
-final class OpeningEdges {
+record OpeningEdges(
+        FacetMesh mesh,
+        LightWells wells,
+        ImmutableList<Optional<Surface>> pierced,
+        MutableList<Joint> joints,
+        ImmutableList<BodyFacets.Above> storeys) {
 
     /** m, how high a door's sill may stand over the floor or deck at a threshold; our own rule. */
     static final double STEP_OVER = 0.30;
@@ -65,29 +73,6 @@ final class OpeningEdges {
             .newWithKeyValue(JunctionKind.INTERMEDIATE_FLOOR, JunctionKind.HEATED_THRESHOLD)
             .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD)
             .newWithKeyValue(JunctionKind.WALL_CHANGE_AT_FLOOR, JunctionKind.HEATED_THRESHOLD);
-
-    private final FacetMesh mesh;
-    private final LightWells wells;
-    private final ImmutableList<Optional<Surface>> pierced;
-    private final MutableList<Joint> joints;
-    private final ImmutableList<BodyFacets.Above> storeys;
-
-    /**
-     * @param pierced each facet's surface, with its openings; empty where it is left out
-     * @param joints between facets; thresholds shorten them
-     */
-    OpeningEdges(
-            FacetMesh mesh,
-            LightWells wells,
-            ImmutableList<Optional<Surface>> pierced,
-            MutableList<Joint> joints,
-            ImmutableList<BodyFacets.Above> storeys) {
-        this.mesh = mesh;
-        this.wells = wells;
-        this.pierced = pierced;
-        this.joints = joints;
-        this.storeys = storeys;
-    }
 
     /** Its junctions, clockwise from its head, then its foot. */
     ImmutableList<Edge> around(PlacedOpening p) {

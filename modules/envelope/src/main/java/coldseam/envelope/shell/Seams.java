@@ -22,23 +22,13 @@ import org.eclipse.collections.impl.tuple.Tuples;
  * Seams the house file names. Their true place on the surface is not known: they are drawn through its middle, upright for
  * partitions and party walls, level for others, no longer than the surface allows.
  */
-final class Seams {
+record Seams(House house, ImmutableList<Surface> surfaces, ShellFaults faults) {
 
     /** m between like seams of a surface, at least: partitions, canopies, balconies (judgement). */
     private static final double APART = 0.5;
 
     /** m between balconies, canopies, decks and stairs that lie level on a wall, one over the other, at least (judgement). */
     private static final double OVER = 2.1;
-
-    private final House house;
-    private final ImmutableList<Surface> surfaces;
-    private final ShellFaults faults;
-
-    Seams(House house, ImmutableList<Surface> surfaces, ShellFaults faults) {
-        this.house = house;
-        this.surfaces = surfaces;
-        this.faults = faults;
-    }
 
     public ImmutableList<Edge> edges() {
         MutableList<Edge> edges = Lists.mutable.empty();

@@ -15,16 +15,10 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** What lies in the ground whatever the detail: the soil, and the house's own insulation along the rim of its slab. */
-final class GroundPieces {
+record GroundPieces(Scene scene) {
 
     /** Times the floor's width, how far the ground reaches outwards and down (ISO 10211:2017 clause 5.2.4, from memory). */
     static final double REACH = 2.5;
-
-    private final Scene scene;
-
-    GroundPieces(Scene scene) {
-        this.scene = scene;
-    }
 
     /** The ground as a statement lays it, and edge insulation that lies flat in it; what was simplified goes to the notes. */
     ImmutableList<Painted> under(Statement.Ground ground, MutableList<String> notes) {

@@ -9,25 +9,16 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.list.MutableList;
 
-/** Whether layers are such as a drawing asks for; a reason for each thing that is not. */
-public final class TermsCheck {
+/**
+ * Whether layers are such as a drawing asks for; a reason for each thing that is not.
+ *
+ * @param who the detail in words
+ * @param reasons to which those are added why it does not fit
+ */
+public record TermsCheck(String who, DrawingTerms terms, MutableList<Phrase> reasons) {
 
     /** m: round-off of unit conversions. */
     private static final double SLACK = 1e-9;
-
-    private final String who;
-    private final DrawingTerms terms;
-    private final MutableList<Phrase> reasons;
-
-    /**
-     * @param who the detail in words
-     * @param reasons to which those are added why it does not fit
-     */
-    public TermsCheck(String who, DrawingTerms terms, MutableList<Phrase> reasons) {
-        this.who = who;
-        this.terms = terms;
-        this.reasons = reasons;
-    }
 
     /** @param bands by their names in the drawing; empty where a band has no layers */
     public void layers(Function<String, Optional<Band>> bands) {

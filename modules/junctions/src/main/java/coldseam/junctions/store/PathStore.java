@@ -12,19 +12,11 @@ import org.locationtech.jts.JTSVersion;
  * Keeps weakest paths on disk as {@link SolutionStore} keeps sections. The code whose hash is in their names is all of this
  * room's, with the version of the geometry library that cuts sections into triangles.
  */
-public final class PathStore implements PathFinding {
+public record PathStore(KeptFolder folder, PathFinding search) implements PathFinding {
 
     private static final byte[] SEARCH = Seal.digest(
             SolutionStore.Core.hash(WeakestPath.class),
             JTSVersion.CURRENT_VERSION.toString().getBytes(StandardCharsets.UTF_8));
-
-    private final KeptFolder folder;
-    private final PathFinding search;
-
-    public PathStore(KeptFolder folder, PathFinding search) {
-        this.folder = folder;
-        this.search = search;
-    }
 
     @Override
     public WeakestPath find(PathQuestion question) {

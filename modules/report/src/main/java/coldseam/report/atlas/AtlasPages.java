@@ -31,20 +31,12 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Multimaps;
 
 /** The pages of the atlas: one for each kind, with curves for each option. */
-final class AtlasPages {
+record AtlasPages(Flow flow, UnitSystem units) {
 
     /** Below it mould is likely in a dwelling; common practice, no source. */
     private static final double FACTOR_LIMIT = 0.7;
 
     private static final double CHART = 150;
-
-    private final Flow flow;
-    private final UnitSystem units;
-
-    AtlasPages(Flow flow, UnitSystem units) {
-        this.flow = flow;
-        this.units = units;
-    }
 
     /**
      * What the curves are, before the first of them.

@@ -26,7 +26,7 @@ import org.eclipse.collections.api.list.MutableList;
  * The front of cost against heat loss: every set of the front with its interval, the staircase of what is proven, the house
  * as described, the chosen set and the next best step. Shapes tell them apart, not colours.
  */
-final class FrontDrawing {
+record FrontDrawing(Comparison comparison, UnitSystem units) {
 
     private static final double DOT = 1.7;
     private static final double LEFT = 44;
@@ -36,14 +36,6 @@ final class FrontDrawing {
 
     /** Most sets of the front that are drawn one by one; of more every so many-th is, the staircase being whole. */
     private static final int MOST_DRAWN = 300;
-
-    private final Comparison comparison;
-    private final UnitSystem units;
-
-    FrontDrawing(Comparison comparison, UnitSystem units) {
-        this.comparison = comparison;
-        this.units = units;
-    }
 
     /** A set as a point: what it costs more, and the bounds of H_T in the printed unit. */
     private record Point(double cost, double low, double high) {}

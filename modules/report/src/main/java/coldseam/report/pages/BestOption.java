@@ -17,19 +17,9 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The best option of the catalogue for the same layers: what closes the gap. */
-final class BestOption {
+record BestOption(Page page, BridgeResult best) {
 
     private static final Style WORDS = Style.BODY.sized(8.6, 11.1);
-
-    private final Page page;
-    private final BridgeSheet<?> sheet;
-    private final BridgeResult best;
-
-    BestOption(Page page, BridgeSheet<?> sheet, BridgeResult best) {
-        this.page = page;
-        this.sheet = sheet;
-        this.best = best;
-    }
 
     /** What the sheet's places lose more than they would with the best option, W/K. */
     static Interval saved(Page page, BridgeSheet<?> sheet, BridgeResult best) {

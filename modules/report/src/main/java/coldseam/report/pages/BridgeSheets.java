@@ -80,7 +80,7 @@ public final class BridgeSheets {
         places();
         FoundSeamsBlock.write(page, sheet);
         OptionList.write(page, sheet);
-        sheet.best().filter(this::drawn).ifPresent(best -> new BestOption(page, sheet, best).write());
+        sheet.best().filter(this::drawn).ifPresent(best -> new BestOption(page, best).write());
     }
 
     /** Whether the best option gets a page: where this one is a finding's or nobody's choice, or what it saves is seen in H_T. */

@@ -8,7 +8,6 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
-import coldseam.junctions.detail.Detail;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
@@ -18,29 +17,21 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The rows of a computed detail's results, and what its drawing shows. */
-final class DetailNumbers {
-
-    private final Detail detail;
-    private final BridgeResult result;
-    private final Print print;
-
-    DetailNumbers(BridgeResult result, Print print) {
-        this.detail = result.detail();
-        this.result = result;
-        this.print = print;
-    }
+record DetailNumbers(BridgeResult result, Print print) {
 
     /** What a section's drawing shows, for readers that do not see it. */
     String figure() {
         if (result instanceof JunctionResult junction) {
-            return "Section of the " + detail.kind().label() + ", " + detail.name()
+            return "Section of the " + result.detail().kind().label() + ", "
+                    + result.detail().name()
                     + ", to scale with its layers numbered as in"
                     + " the table, isotherms, pen line and weakest path. "
                     + (junction.penLine().unbroken()
                             ? "The insulation passes without a break."
                             : "The insulation is broken.");
         }
-        return "Section through the middle of the " + detail.kind().label() + ", " + detail.name()
+        return "Section through the middle of the " + result.detail().kind().label() + ", "
+                + result.detail().name()
                 + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
     }
 

@@ -24,26 +24,12 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** What a sheet says of a computed detail beside its drawing, in two columns. */
-final class DetailWords {
-
-    private final Detail detail;
-    private final Optional<JunctionResult> junction;
-    private final ImmutableList<String> upkeep;
-    private final ImmutableList<String> notes;
-    private final Print print;
-
-    private DetailWords(
-            Detail detail,
-            Optional<JunctionResult> junction,
-            ImmutableList<String> upkeep,
-            ImmutableList<String> notes,
-            Print print) {
-        this.detail = detail;
-        this.junction = junction;
-        this.upkeep = upkeep;
-        this.notes = notes;
-        this.print = print;
-    }
+record DetailWords(
+        Detail detail,
+        Optional<JunctionResult> junction,
+        ImmutableList<String> upkeep,
+        ImmutableList<String> notes,
+        Print print) {
 
     static DetailWords of(BridgeResult result, Print print) {
         return new DetailWords(

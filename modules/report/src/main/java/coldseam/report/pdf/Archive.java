@@ -17,13 +17,7 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecifica
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
 /** What makes a document fit to be kept: PDF/A-3, level B (ISO 19005-3:2012, from memory), with the audit's data inside. */
-final class Archive {
-
-    private final PDDocument document;
-
-    Archive(PDDocument document) {
-        this.document = document;
-    }
+record Archive(PDDocument document) {
 
     /** Says what the colours are and which kind of document this is. */
     void declare(DocumentInfo info) throws IOException {

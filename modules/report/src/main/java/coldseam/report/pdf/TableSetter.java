@@ -11,20 +11,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Measures and draws a table's rows in a column of a page. */
-final class TableSetter implements Block {
+record TableSetter(Table table) implements Block {
 
     private static final double PAD_X = 4;
     private static final double PAD_Y = 2.6;
-
-    private final Table table;
-
-    TableSetter(Table table) {
-        this.table = table;
-    }
-
-    Table table() {
-        return table;
-    }
 
     /** A row ready to draw: its lines by column. */
     private record Set(Table.Row row, ImmutableList<ImmutableList<Lines.Line>> lines, double height) {}

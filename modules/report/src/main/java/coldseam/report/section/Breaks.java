@@ -8,17 +8,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The jagged lines where the drawing stops and the house goes on. */
-final class Breaks {
+record Breaks(View view, ImmutableList<CutLines.Cut> cuts) {
 
     private static final Pen PEN = Pen.of(0.6, Palette.INK);
-
-    private final View view;
-    private final ImmutableList<CutLines.Cut> cuts;
-
-    Breaks(View view, ImmutableList<CutLines.Cut> cuts) {
-        this.view = view;
-        this.cuts = cuts;
-    }
 
     void draw(Canvas canvas) {
         for (CutLines.Cut cut : cuts) {

@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Finds the lines along which the drawing stops and the house goes on. */
-final class CutLines {
+record CutLines(PaintedParts parts, ImmutableList<SectionEnd> ends, Box window) {
 
     private static final double ON = 1e-4;
 
@@ -21,16 +21,6 @@ final class CutLines {
 
     /** m; a layer whose end lies this near beyond the window is cut whole. */
     private static final double WHOLE = 4e-4;
-
-    private final PaintedParts parts;
-    private final ImmutableList<SectionEnd> ends;
-    private final Box window;
-
-    CutLines(PaintedParts parts, ImmutableList<SectionEnd> ends, Box window) {
-        this.parts = parts;
-        this.ends = ends;
-        this.window = window;
-    }
 
     /**
      * A cut line with what it cuts.

@@ -18,7 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Chains of layer thicknesses along the cuts. */
-final class Dimensions {
+record Dimensions(PaintedParts parts, View view, UnitSystem system, Occupied occupied) {
 
     private static final double OFFSET = 9;
     private static final double LONGEST = 1.6;
@@ -28,18 +28,6 @@ final class Dimensions {
 
     private static final Type TYPE = Type.of(6.4).with(Palette.SLATE);
     private static final Pen PEN = Pen.of(0.35, Palette.SLATE);
-
-    private final PaintedParts parts;
-    private final View view;
-    private final UnitSystem system;
-    private final Occupied occupied;
-
-    Dimensions(PaintedParts parts, View view, UnitSystem system, Occupied occupied) {
-        this.parts = parts;
-        this.view = view;
-        this.system = system;
-        this.occupied = occupied;
-    }
 
     void draw(Canvas canvas, ImmutableList<CutLines.Cut> cuts) {
         Set<String> drawn = new HashSet<>();

@@ -19,7 +19,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The pen line, its neck, the weakest path and the coldest point. */
-final class Overlays {
+record Overlays(SectionPicture picture, View view, Occupied occupied) {
 
     static final Pen PEN_LINE = Pen.of(2.4, Palette.DEEP).dashed(9, 3.5);
     static final Pen PATH = Pen.of(1.3, Palette.EMBER).dashed(2.6, 1.8);
@@ -27,16 +27,6 @@ final class Overlays {
     private static final Pen AIR = Pen.of(1.1, Palette.FERN);
     private static final Pen WATER = Pen.of(1.3, Palette.RAIN).dashed(7, 1.5, 1.5, 1.5);
     private static final Pen HALO = Pen.of(4, Palette.WHITE).rounded();
-
-    private final SectionPicture picture;
-    private final View view;
-    private final Occupied occupied;
-
-    Overlays(SectionPicture picture, View view, Occupied occupied) {
-        this.picture = picture;
-        this.view = view;
-        this.occupied = occupied;
-    }
 
     /** Keeps labels off the lines. */
     void reserve() {

@@ -16,7 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * Width by height of what a detail adds of its own, such as a kerb, a skirt or a lap, written into it where there is room: its
  * size follows from the detail's parameters, which no chain of layers shows.
  */
-final class OwnSizes {
+record OwnSizes(SectionPicture picture, View view, Occupied occupied) {
 
     private static final Type TYPE = Type.of(5.8).with(Palette.SLATE);
 
@@ -25,16 +25,6 @@ final class OwnSizes {
 
     /** Points free around the words. */
     private static final double MARGIN = 1.5;
-
-    private final SectionPicture picture;
-    private final View view;
-    private final Occupied occupied;
-
-    OwnSizes(SectionPicture picture, View view, Occupied occupied) {
-        this.picture = picture;
-        this.view = view;
-        this.occupied = occupied;
-    }
 
     void draw(Canvas canvas) {
         for (int part : picture.own()) {

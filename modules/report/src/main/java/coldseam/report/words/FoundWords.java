@@ -21,15 +21,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, beside what is planned there. */
-public final class FoundWords {
-
-    private final Audit audit;
-    private final UnitSystem units;
-
-    public FoundWords(Audit audit, UnitSystem units) {
-        this.audit = audit;
-        this.units = units;
-    }
+public record FoundWords(Audit audit, UnitSystem units) {
 
     /** A line for each seam as it was found, those that nobody knows included, each followed by what is planned; what to say for more. */
     public ImmutableList<String> lines() {

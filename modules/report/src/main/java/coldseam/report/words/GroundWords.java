@@ -11,7 +11,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What U of floors on the ground follows from, beside the table of their sizes. */
-public final class GroundWords {
+public record GroundWords(Print print) {
 
     /** What the table's heads mean; marked for {@code Rich}. */
     public static final String SYMBOLS =
@@ -19,12 +19,6 @@ public final class GroundWords {
                     + " or to an unheated space; B′ = A/(P/2); w the mean thickness of the walls along P; dt = w + λ·(R_{si} + R_{f} +"
                     + " R_{se}), with the λ of the ground and the R_{f} of the floor from face to face; under a suspended floor that of"
                     + " its ground.";
-
-    private final Print print;
-
-    public GroundWords(Print print) {
-        this.print = print;
-    }
 
     /** What is particular to basements, edges and crawl spaces, a sentence for each floor that has one. */
     public ImmutableList<String> of(ImmutableList<GroundRow> rows) {

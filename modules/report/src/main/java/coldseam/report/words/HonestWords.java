@@ -18,18 +18,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
-public final class HonestWords {
+public record HonestWords(Audit audit, UnitSystem units) {
 
     private static final Pattern MEASURE = Pattern.compile("\\d+(\\.\\d+)? (m|ft)²?(?![²\\w])");
-
-    private final Audit audit;
-    private final UnitSystem units;
-
-    /** Words about an audit in some units. */
-    public HonestWords(Audit audit, UnitSystem units) {
-        this.audit = audit;
-        this.units = units;
-    }
 
     /** What was taken on somebody's word, a sentence; empty where nothing was. */
     public Optional<String> assumed() {

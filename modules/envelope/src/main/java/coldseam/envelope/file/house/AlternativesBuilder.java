@@ -15,15 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /** Makes the alternatives of a house file that has been checked, with their places for what is checked later. */
-final class AlternativesBuilder {
-
-    private final FileHouse file;
-    private final ImmutableMap<String, Assembly> assemblies;
-
-    AlternativesBuilder(FileHouse file, ImmutableMap<String, Assembly> assemblies) {
-        this.file = file;
-        this.assemblies = assemblies;
-    }
+record AlternativesBuilder(FileHouse file, ImmutableMap<String, Assembly> assemblies) {
 
     /** In the file's order. */
     ImmutableList<LoadedHouse.PlacedDecision> decisions() {

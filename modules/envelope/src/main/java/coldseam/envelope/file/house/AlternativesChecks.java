@@ -12,17 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.MutableSet;
 
 /** What of the alternatives can be checked only beside the rest of the house file. */
-final class AlternativesChecks {
-
-    private final FileHouse house;
-    private final FileAlternatives alternatives;
-    private final Faults faults;
-
-    private AlternativesChecks(FileHouse house, Faults faults) {
-        this.house = house;
-        this.alternatives = house.alternatives();
-        this.faults = faults;
-    }
+record AlternativesChecks(FileHouse house, Faults faults) {
 
     /** Adds every fault. */
     static void check(FileHouse house, Faults faults) {
@@ -30,15 +20,15 @@ final class AlternativesChecks {
     }
 
     private void check() {
-        unique(alternatives.names(), "each decision needs a name of its own");
-        alternatives
+        unique(house.alternatives().names(), "each decision needs a name of its own");
+        house.alternatives()
                 .decisions()
                 .forEach(each -> unique(
                         each.value().options().collect(option -> new Located<>(option.title(), option.place())),
                         "each option of a decision needs a name of its own"));
-        alternatives.assemblies().forEach(this::assembly);
-        alternatives.openings().forEach(this::openings);
-        alternatives
+        house.alternatives().assemblies().forEach(this::assembly);
+        house.alternatives().openings().forEach(this::openings);
+        house.alternatives()
                 .points()
                 .forEach(each -> known(
                         new Located<>(each.name(), each.place()),
@@ -130,7 +120,7 @@ final class AlternativesChecks {
 
     private void openingsOnce() {
         MutableSet<String> seen = Sets.mutable.empty();
-        alternatives
+        house.alternatives()
                 .openings()
                 .forEach(decision -> decision.value()
                         .openings()
@@ -143,11 +133,11 @@ final class AlternativesChecks {
     }
 
     private void currencies() {
-        ImmutableList<Located<String>> all = alternatives
+        ImmutableList<Located<String>> all = house.alternatives()
                 .costs()
                 .flatCollect(
                         each -> Lists.immutable.withAll(each.currency().stream().toList()));
-        String wanted = house.prices().prices(alternatives.currency()).currency();
+        String wanted = house.prices().prices(house.alternatives().currency()).currency();
         all.reject(each -> each.value().equals(wanted))
                 .forEach(each ->
                         faults.add(each.place(), "all prices are in one currency", each.value(), wanted, "convert it"));

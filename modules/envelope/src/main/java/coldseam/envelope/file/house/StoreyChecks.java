@@ -8,23 +8,13 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Geometry;
 
 /** Checks each storey against the one below it and the roof over it. */
-final class StoreyChecks {
+record StoreyChecks(ImmutableList<FileStorey> storeys, FileRoof roof, Faults faults) {
 
     /** m, side of the smallest square on which a storey can stand. */
     private static final double NARROWEST = 0.5;
 
     /** m, height of a storey's walls in which one stands; lower ones are those of an attic that rises into its roof (judgement). */
     private static final double LOWEST = 1;
-
-    private final ImmutableList<FileStorey> storeys;
-    private final FileRoof roof;
-    private final Faults faults;
-
-    StoreyChecks(ImmutableList<FileStorey> storeys, FileRoof roof, Faults faults) {
-        this.storeys = storeys;
-        this.roof = roof;
-        this.faults = faults;
-    }
 
     void check() {
         FileStorey lowest = storeys.getFirst();

@@ -16,7 +16,7 @@ import java.util.Optional;
  * <p>No junction: an edge between two party walls (heated on all sides), and a mere cut line, that is an edge in one plane
  * between surfaces of the same assembly and exposure, unless the walls of two storeys meet there and a floor bears in.
  */
-final class JunctionRules {
+record JunctionRules(FacetMesh mesh, InnerPlanes planes) {
 
     /** Cosine to the horizontal above which an edge runs level. */
     private static final double LEVEL = 0.02;
@@ -40,14 +40,6 @@ final class JunctionRules {
      * @param second facet of the second band, index
      */
     public record Found(JunctionKind kind, int first, int second) {}
-
-    private final FacetMesh mesh;
-    private final InnerPlanes planes;
-
-    JunctionRules(FacetMesh mesh, InnerPlanes planes) {
-        this.mesh = mesh;
-        this.planes = planes;
-    }
 
     /** The junction along a shared edge that runs {@code from → to} with facet {@code one}; empty for a mere cut line. */
     public Optional<Found> find(int one, int other, Vertex from, Vertex to) {

@@ -19,29 +19,15 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * Lines of the plan over which a slope of one stack goes through a slope of another, or through one of its levels: parted
  * there, no cell has ends that cross.
  */
-final class Crossings {
+record Crossings(
+        Stacks stacks,
+        ImmutableList<Footprint> outer,
+        StoreyLevels levels,
+        StoreyParts parts,
+        ImmutableList<Optional<RoofForm>> forms) {
 
     /** m of height within which two planes are one. */
     private static final double SAME = 5e-6;
-
-    private final Stacks stacks;
-    private final ImmutableList<Footprint> outer;
-    private final StoreyLevels levels;
-    private final StoreyParts parts;
-    private final ImmutableList<Optional<RoofForm>> forms;
-
-    Crossings(
-            Stacks stacks,
-            ImmutableList<Footprint> outer,
-            StoreyLevels levels,
-            StoreyParts parts,
-            ImmutableList<Optional<RoofForm>> forms) {
-        this.stacks = stacks;
-        this.outer = outer;
-        this.levels = levels;
-        this.parts = parts;
-        this.forms = forms;
-    }
 
     /** z of everything level that ends a storey above or below; none where there is one stack. */
     ImmutableList<Long> flats() {

@@ -18,34 +18,11 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableLongList;
 
 /** Facets under and over storeys: floors on the ground, overhangs, terraces, lower roofs, and level steps of the walls. */
-final class LevelFaces {
+record LevelFaces(
+        Stacks stacks, PlanRegions regions, Heated heated, StoreyLevels levels, StoreyParts parts, RoofField field) {
 
     /** Name of the facet under the lowest storey. */
     public static final String FLOOR = "lowest floor";
-
-    private final Stacks stacks;
-    private final PlanRegions regions;
-    private final Heated heated;
-    private final Plan plan;
-    private final StoreyLevels levels;
-    private final StoreyParts parts;
-    private final RoofField field;
-
-    LevelFaces(
-            Stacks stacks,
-            PlanRegions regions,
-            Heated heated,
-            StoreyLevels levels,
-            StoreyParts parts,
-            RoofField field) {
-        this.stacks = stacks;
-        this.regions = regions;
-        this.heated = heated;
-        this.plan = regions.plan();
-        this.levels = levels;
-        this.parts = parts;
-        this.field = field;
-    }
 
     /** Regions between storeys, or under the lowest or over the top one, as far as they lie outdoors. */
     ImmutableList<PlanRegions.Region> beside(int lower, boolean open, boolean step) {
@@ -80,7 +57,10 @@ final class LevelFaces {
                 stands ? Body.Use.FLOOR : Body.Use.OVERHANG,
                 assembly,
                 base.map(Body.Base::exposure).orElse(Exposure.outdoors()),
-                PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
+                PlanRings.of(regions.plan(), cells)
+                        .only()
+                        .collect(v -> v.at(height))
+                        .toReversed(),
                 levels.traits(stacks, storey, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
     }
 
@@ -136,12 +116,13 @@ final class LevelFaces {
 
     private ImmutableList<Vertex> outline(PlanRegions.Region step) {
         long height = levels.takeOver().get(step.lower());
-        return PlanRings.of(plan, step.cells()).only().collect(v -> v.at(height));
+        return PlanRings.of(regions.plan(), step.cells()).only().collect(v -> v.at(height));
     }
 
     /** The middle of a storey in plan, its courts filled. */
     public Vertex middle(int storey) {
-        ImmutableList<Vertex> outline = Ring.straight(plan.walks(storey).getFirst());
+        ImmutableList<Vertex> outline =
+                Ring.straight(regions.plan().walks(storey).getFirst());
         return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
     }
 
@@ -155,10 +136,10 @@ final class LevelFaces {
         boolean parapet = !walked && !slopes && stacks.stack(storey).roof().parapetHeight() > 0;
         long flat = levels.flat(storey, assembly);
         ImmutableList<Vertex> outline = slopes
-                ? PlanRings.everyNode(plan, region.cells())
+                ? PlanRings.everyNode(regions.plan(), region.cells())
                         .only()
                         .collect(node -> node.at(field.at(first, storey, node)))
-                : PlanRings.of(plan, region.cells()).only().collect(v -> v.at(flat));
+                : PlanRings.of(regions.plan(), region.cells()).only().collect(v -> v.at(flat));
         Exposure exposure = region.lowerRoof()
                 ? stacks.storey(storey).lowerRoof().orElseThrow().exposure()
                 : Exposure.outdoors();

@@ -9,23 +9,13 @@ import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What lies over and under each storey where no other does, and of what build-up. */
-final class StoreyParts implements StoreyLevels.Lookup {
-
-    private final House house;
-    private final Stacks stacks;
-    private final PlanRegions regions;
-    private final ImmutableList<Optional<RoofForm>> forms;
-
-    /**
-     * @param forms of each storey's roof
-     */
-    StoreyParts(House house, Stacks stacks, PlanRegions regions, ImmutableList<Optional<RoofForm>> forms) {
-        this.house = house;
-        this.stacks = stacks;
-        this.regions = regions;
-        this.forms = forms;
-    }
+/**
+ * What lies over and under each storey where no other does, and of what build-up.
+ *
+ * @param forms of each storey's roof
+ */
+record StoreyParts(House house, Stacks stacks, PlanRegions regions, ImmutableList<Optional<RoofForm>> forms)
+        implements StoreyLevels.Lookup {
 
     public Optional<Assembly> find(Optional<String> name) {
         return house.assembly(name);

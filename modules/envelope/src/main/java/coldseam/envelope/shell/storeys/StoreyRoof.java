@@ -23,31 +23,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.MutableMap;
 
-/** The facets of the roof over the top storey: its slopes, its gables, and its walls that stand in no outer face. */
-final class StoreyRoof {
-
-    private final House house;
-    private final Stacks stacks;
-    private final Body.Roof roof;
-    private final Plan plan;
-    private final StoreyLevels levels;
-    private final RoofForm form;
-    private final RoofField field;
-    private final int top;
-
-    /**
-     * @param top the storey under it
-     */
-    StoreyRoof(House house, Stacks stacks, int top, Plan plan, StoreyLevels levels, RoofForm form, RoofField field) {
-        this.house = house;
-        this.stacks = stacks;
-        this.top = top;
-        this.roof = stacks.stack(top).roof();
-        this.plan = plan;
-        this.levels = levels;
-        this.form = form;
-        this.field = field;
-    }
+/**
+ * The facets of the roof over the top storey: its slopes, its gables, and its walls that stand in no outer face.
+ *
+ * @param top the storey under it
+ */
+record StoreyRoof(House house, Stacks stacks, int top, Plan plan, StoreyLevels levels, RoofForm form, RoofField field) {
 
     /**
      * The slopes.
@@ -56,7 +37,7 @@ final class StoreyRoof {
      * @param centre of the top storey
      */
     public ImmutableList<Facet> slopes(ImmutableList<ImmutableList<Integer>> parts, Vertex centre) {
-        Body.Roof r = roof;
+        Body.Roof r = stacks.stack(top).roof();
         Optional<Assembly> assembly = house.assembly(r.assembly());
         boolean cold = r.insulatedAtCeiling();
         Exposure exposure = cold
@@ -179,7 +160,7 @@ final class StoreyRoof {
                 ? owner.line().number()
                 : Math.max(0, form.upright(owner.line().number()));
         Body.Wall wall = stacks.storey(top).walls().get(side);
-        Optional<String> own = roof.gableAssembly();
+        Optional<String> own = stacks.stack(top).roof().gableAssembly();
         Optional<Assembly> assembly = house.assembly(own.isPresent() ? own : wall.assembly());
         return new Facet(
                 Body.Wall.gableOver(wall.name()),
