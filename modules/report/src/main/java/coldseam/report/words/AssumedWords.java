@@ -59,100 +59,84 @@ import org.eclipse.collections.api.list.MutableList;
 record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, ImmutableList<String>> parts) {
 
     private static final ImmutableList<AssumedWords<?>> ALL = Lists.immutable.of(
-            each(
-                    OwnWord.CALLED,
-                    (text, say) -> "what \"" + text + "\" promises (neither heat demand nor airtightness is judged)"),
-            each(
-                    Neighbours.BESIDE_HEATED,
-                    (heated, say) -> say.say(heated.area(), AREA) + " beside heated neighbours ("
+            of(OwnWord.CALLED)
+                    .each((text, say) ->
+                            "what \"" + text + "\" promises (neither heat demand nor airtightness is judged)"),
+            of(Neighbours.BESIDE_HEATED)
+                    .each((heated, say) -> say.say(heated.area(), AREA) + " beside heated neighbours ("
                             + heated.spaces().collect(Exposure::neighbour).makeString(", ") + ")"),
-            each(
-                    Neighbours.BESIDE_WARM,
-                    (warm, say) -> say.say(warm.area(), AREA) + " beside unheated spaces said to be warmer than usual ("
-                            + warm.spaces()
-                                    .collect(space -> space.neighbour() + " " + say.say(space.factor(), RATIO))
-                                    .makeString(", ")
-                            + ")"),
-            each(
-                    Neighbours.SHELTERED,
-                    (area, say) -> "that " + say.say(area, AREA)
+            of(Neighbours.BESIDE_WARM)
+                    .each((warm, say) ->
+                            say.say(warm.area(), AREA) + " beside unheated spaces said to be warmer than usual ("
+                                    + warm.spaces()
+                                            .collect(space -> space.neighbour() + " " + say.say(space.factor(), RATIO))
+                                            .makeString(", ")
+                                    + ")"),
+            of(Neighbours.SHELTERED)
+                    .each((area, say) -> "that " + say.say(area, AREA)
                             + " of walls, more than half of all, stand beside unheated spaces and out of the rain"),
-            each(
-                    Neighbours.OUT_OF_RAIN,
-                    (area, say) -> "that " + say.say(area, AREA)
-                            + " with nothing against rain, beside spaces said to be as cold as outdoors, stand out of it"),
-            all(
-                    WindowsAndDoors.INTO_UNHEATED,
-                    (openings, say) -> "that " + quoted(openings, Opening::name)
+            of(Neighbours.OUT_OF_RAIN)
+                    .each(
+                            (area, say) -> "that " + say.say(area, AREA)
+                                    + " with nothing against rain, beside spaces said to be as cold as outdoors, stand out of it"),
+            of(WindowsAndDoors.INTO_UNHEATED)
+                    .all((openings, say) -> "that " + quoted(openings, Opening::name)
                             + (openings.size() == 1 ? " looks" : " look") + " into an unheated space, not outdoors"),
-            all(
-                    Unlisted.UNREACHED,
-                    (spaces, say) -> "that nobody goes from the rooms to " + quoted(spaces, space -> space)
+            of(Unlisted.UNREACHED)
+                    .all((spaces, say) -> "that nobody goes from the rooms to " + quoted(spaces, space -> space)
                             + " (no door or hatch is listed there)"),
-            each(
-                    Unlisted.INNER_WALLS,
-                    (area, say) -> "that no inner wall, stair or joist bay meets " + say.say(area, AREA)
+            of(Unlisted.INNER_WALLS)
+                    .each((area, say) -> "that no inner wall, stair or joist bay meets " + say.say(area, AREA)
                             + " of walls insulated inside (hardly any is listed under seams)"),
-            all(
-                    Unlisted.PLACES,
-                    (seams, say) -> "that " + quoted(seams, Seam::name)
+            of(Unlisted.PLACES)
+                    .all((seams, say) -> "that " + quoted(seams, Seam::name)
                             + (seams.size() == 1 ? " lies" : " lie")
                             + " clear of openings, corners and floors (the file gives no place on the wall)"),
-            each(
-                    Unlisted.WALLS_BETWEEN_FLOORS,
-                    (length, say) -> "that no wall goes down between floors where they meet, " + say.say(length, LENGTH)
-                            + " (hardly any is listed under seams)"),
-            each(
-                    Unlisted.SUPPORTS,
-                    (floor, say) -> "that what bears \"" + floor.name()
+            of(Unlisted.WALLS_BETWEEN_FLOORS)
+                    .each((length, say) -> "that no wall goes down between floors where they meet, "
+                            + say.say(length, LENGTH) + " (hardly any is listed under seams)"),
+            of(Unlisted.SUPPORTS)
+                    .each((floor, say) -> "that what bears \"" + floor.name()
                             + "\" over open air does not go through its insulation (no post, beam or wall is listed"
                             + " there)"),
-            each(
-                    Layering.CAVITY,
-                    (cavity, say) -> "that no outdoor air gets into the "
+            of(Layering.CAVITY)
+                    .each((cavity, say) -> "that no outdoor air gets into the "
                             + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
                             + cavity.assembly().name() + "\", which lie inside its insulation"),
-            each(
-                    Carrying.LEAF,
-                    (leaf, say) -> "that the " + layer(leaf.layer(), say) + " outside the insulation of \""
+            of(Carrying.LEAF)
+                    .each((leaf, say) -> "that the " + layer(leaf.layer(), say) + " outside the insulation of \""
                             + leaf.assembly().name() + "\" stand on the ground before it or on what is listed ("
                             + (leaf.ledge() > 0 ? say.say(leaf.ledge(), LENGTH) + " of" : "no")
                             + " ledge under seams, "
                             + (leaf.angles() > 0 ? Phrases.count(leaf.angles(), "angle", "angles") : "no angle")
                             + " under points)"),
-            all(
-                    OwnWord.RELAXED,
-                    (limits, say) -> (limits.size() == 1 ? "a limit relaxed (" : "limits relaxed (")
+            of(OwnWord.RELAXED)
+                    .all((limits, say) -> (limits.size() == 1 ? "a limit relaxed (" : "limits relaxed (")
                             + limits.collect(AssumedWords::word).makeString(", ") + ")"),
-            all(OwnWord.PSI, (rows, say) -> "psi of " + length(rows, say) + " of seams, the house file's own"),
-            all(
-                    Materials.OVERRIDE,
-                    (materials, say) -> "what the house file says that "
+            of(OwnWord.PSI).all((rows, say) -> "psi of " + length(rows, say) + " of seams, the house file's own"),
+            of(Materials.OVERRIDE)
+                    .all((materials, say) -> "what the house file says that "
                             + materials
                                     .collect(material -> "\"" + material.name() + "\"")
                                     .makeString(", ")
                             + " can do"),
-            each(
-                    Materials.INSULATES_BY_SOURCE,
-                    (material, say) -> "that " + material.name() + " counts as insulation at "
+            of(Materials.INSULATES_BY_SOURCE)
+                    .each((material, say) -> "that " + material.name() + " counts as insulation at "
                             + say.say(material.conductivity(), CONDUCTIVITY) + " ("
                             + say.say(Material.INSULATES_UP_TO, CONDUCTIVITY) + " count by themselves)"),
-            each(
-                    Rain.LOW_SILL,
-                    (sill, say) -> "that the sill of \"" + sill.opening().name() + "\" keeps water out "
+            of(Rain.LOW_SILL)
+                    .each((sill, say) -> "that the sill of \"" + sill.opening().name() + "\" keeps water out "
                             + say.say(sill.height(), THICKNESS) + " over the "
                             + AssumedWords.lies(sill.before()) + " before it"
                             + (sill.least() < sill.height()
                                     ? ", " + say.say(sill.least(), THICKNESS) + " where that is thickest"
                                     : "")
                             + " (" + say.rule(Rain.UPTURN, THICKNESS, SI) + " are usual)"),
-            all(
-                    Rain.ENCLOSED,
-                    (surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
+            of(Rain.ENCLOSED)
+                    .all((surfaces, say) -> "that rain leaves " + quoted(surfaces, Surface::name)
                             + ", walls or parapets all round (no drain or scupper is listed there)"),
-            each(
-                    Rain.FEW_DRAINS,
-                    (few, say) -> "that "
+            of(Rain.FEW_DRAINS)
+                    .each((few, say) -> "that "
                             + Phrases.count(few.drains(), "drain or scupper takes", "drains or scuppers take")
                             + " the rain off \"" + few.surface().name() + "\", walls or parapets all round"
                             + (few.area() > few.surface().externalArea()
@@ -162,91 +146,76 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + Rain.DRAINS
                             + ", one of them an overflow, and one for each " + say.rule(Rain.DRAINED, AREA, SI)
                             + ", are usual)"),
-            all(
-                    Rain.LEVEL_GUTTER,
-                    (rows, say) -> "that rain leaves " + length(rows, say)
-                            + " of level valleys and feet of slopes before walls (no drain or scupper is listed there)"),
-            all(
-                    Rain.STAIR_FEET,
-                    (seams, say) ->
+            of(Rain.LEVEL_GUTTER)
+                    .all(
+                            (rows, say) -> "that rain leaves " + length(rows, say)
+                                    + " of level valleys and feet of slopes before walls (no drain or scupper is listed there)"),
+            of(Rain.STAIR_FEET)
+                    .all((seams, say) ->
                             "that rain leaves the foot of " + quoted(seams, Seam::name) + " by a drain of its own"),
-            each(
-                    Rain.UNDER_EAVES,
-                    (under, say) -> "that gutters keep off \"" + under.below().name() + "\" the rain of "
-                            + say.say(under.area(), AREA) + " of slopes whose eaves lie over it"),
-            all(
-                    Rain.NO_FALLS,
-                    (surfaces, say) -> "that "
+            of(Rain.UNDER_EAVES)
+                    .each((under, say) ->
+                            "that gutters keep off \"" + under.below().name() + "\" the rain of "
+                                    + say.say(under.area(), AREA) + " of slopes whose eaves lie over it"),
+            of(Rain.NO_FALLS)
+                    .all((surfaces, say) -> "that "
                             + say.say(surfaces.sumOfDouble(Surface::externalArea), AREA)
                             + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls"
                             + (surfaces.anySatisfy(roof -> Rain.fall(roof) > 0) ? " of 1 % or more)" : ")")),
-            each(
-                    Rain.SEAMED,
-                    (seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
+            of(Rain.SEAMED)
+                    .each((seamed, say) -> "that the seams of " + layer(seamed.layer(), say) + " on the level of \""
                             + seamed.surface().name() + "\" hold standing water (falls of 3° or more are usual)"),
-            each(
-                    Rain.LITTLE_RAIN,
-                    (assembly, say) -> "that \"" + assembly.name() + "\" is cooled by no more rain than "
+            of(Rain.LITTLE_RAIN)
+                    .each((assembly, say) -> "that \"" + assembly.name() + "\" is cooled by no more rain than "
                             + say.say(assembly.rain().orElseThrow().precipitation(), PRECIPITATION) + ", at "
                             + say.say(assembly.rain().orElseThrow().factor(), RAIN_FACTOR)),
-            each(
-                    Layering.LOOSE,
-                    (loose, say) -> "that neither water nor wind lifts " + layer(loose.board(), say) + " of \""
+            of(Layering.LOOSE)
+                    .each((loose, say) -> "that neither water nor wind lifts " + layer(loose.board(), say) + " of \""
                             + loose.assembly().name() + "\", over what keeps out water ("
                             + (loose.weight() > 0 ? say.say(loose.weight(), MASS_PER_AREA) + " lie" : "nothing lies")
                             + " on it, "
                             + say.rule(Layering.BALLAST, MASS_PER_AREA, SI) + " are usual)"),
-            each(
-                    Rain.LOW_PITCH,
-                    (low, say) -> "that " + layer(low.tiles(), say) + " on \""
+            of(Rain.LOW_PITCH)
+                    .each((low, say) -> "that " + layer(low.tiles(), say) + " on \""
                             + low.roof().partOf()
                             + "\" keep driven rain off what lies under them at " + Format.of("%.1f°", low.pitch())
                             + " (20° and more are usual)"),
-            each(
-                    Rain.SPLASHED,
-                    (foot, say) ->
+            of(Rain.SPLASHED)
+                    .each((foot, say) ->
                             "that the wood at the foot of \"" + foot.assembly().name() + "\" stays dry, "
                                     + say.say(foot.height(), THICKNESS) + " over the ground ("
                                     + say.rule(2 * Rain.SPLASH, THICKNESS, SI) + " are usual, and "
                                     + say.rule(Rain.SPLASH, THICKNESS, SI) + " over gravel)"),
-            all(
-                    OwnWord.DRAWN_BY_HAND,
-                    (rows, say) -> "that " + length(rows, say)
+            of(OwnWord.DRAWN_BY_HAND)
+                    .all((rows, say) -> "that " + length(rows, say)
                             + " of seams drawn by hand carry, and control air, water and vapour, as their files say"),
-            each(
-                    OwnWord.DRAWN_OF_ITS_OWN,
-                    (region, say) -> "that \"" + region.material() + "\", drawn by hand, conducts "
+            of(OwnWord.DRAWN_OF_ITS_OWN)
+                    .each((region, say) -> "that \"" + region.material() + "\", drawn by hand, conducts "
                             + say.say(region.conductivity(), CONDUCTIVITY) + ", by no source"),
-            each(
-                    OwnWord.DETAILS,
-                    (own, say) -> "that " + places(own, say)
+            of(OwnWord.DETAILS)
+                    .each((own, say) -> "that " + places(own, say)
                             + " are built, in the order given, and hold, as details of the house's own say"),
-            each(
-                    Carrying.BARE,
-                    (assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
+            of(Carrying.BARE)
+                    .each((assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
                             + assembly.structure()
                                     .collect(layer -> layer(layer, say))
                                     .makeString(", ")
                             + " without studs, rafters or joists"),
-            each(
-                    Carrying.FEW_STUDS,
-                    (few, say) -> "that studs, plates and what stands round openings take no more than "
+            of(Carrying.FEW_STUDS)
+                    .each((few, say) -> "that studs, plates and what stands round openings take no more than "
                             + say.say(few.share(), SHARE) + " of \""
                             + few.assembly().name() + "\" ("
                             + "at least " + say.say(few.least(), SHARE) + " are usual)"),
-            all(
-                    Layering.PANELS,
-                    (assemblies, say) -> "that panels of two boards and a core of foam, "
+            of(Layering.PANELS)
+                    .all((assemblies, say) -> "that panels of two boards and a core of foam, "
                             + quoted(assemblies, Assembly::name)
                             + ", are joined as tight as the filled bays that their details draw (splines between panels,"
                             + " and their own feet, corners and ridges, are not drawn)"),
-            all(
-                    Carrying.VAULT,
-                    (assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
+            of(Carrying.VAULT)
+                    .all((assemblies, say) -> "that masonry alone spans rooms in " + quoted(assemblies, Assembly::name)
                             + " (as a vault, or with steel in it)"),
-            each(
-                    Carrying.SLENDER_SPAN,
-                    (thin, say) -> "that walls or beams indoors bear \""
+            of(Carrying.SLENDER_SPAN)
+                    .each((thin, say) -> "that walls or beams indoors bear \""
                             + thin.surface().name() + "\", "
                             + say.say(thin.layer().thickness(), THICKNESS) + " of "
                             + thin.layer()
@@ -254,84 +223,68 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     .map(members -> members.material().name() + " members")
                                     .orElse(thin.layer().material().name())
                             + " across " + say.say(thin.span(), LENGTH)),
-            all(
-                    Carrying.LAID,
-                    (assemblies, say) -> "that walls stand on footings of their own, not on "
+            of(Carrying.LAID)
+                    .all((assemblies, say) -> "that walls stand on footings of their own, not on "
                             + quoted(assemblies, Assembly::name) + " of masonry, which is laid"),
-            all(
-                    Carrying.WOOD_IN_GROUND,
-                    (assemblies, say) -> "that no damp of the ground reaches the wood of "
+            of(Carrying.WOOD_IN_GROUND)
+                    .all((assemblies, say) -> "that no damp of the ground reaches the wood of "
                             + quoted(assemblies, Assembly::name) + ", then or later"),
-            each(
-                    HouseShape.RAISED,
-                    (raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
+            of(HouseShape.RAISED)
+                    .each((raised, say) -> "that fill bears \"" + raised.floor().name() + "\", "
                             + say.say(raised.height(), LENGTH) + " over the ground beside it"),
-            all(
-                    HouseShape.BURIED,
-                    (walls, say) -> "that no ground touches " + quoted(walls, Surface::name)
+            of(HouseShape.BURIED)
+                    .all((walls, say) -> "that no ground touches " + quoted(walls, Surface::name)
                             + ", which face outdoors below the level that the ground is said to have"),
-            each(
-                    HouseShape.DRAWN_GROUND,
-                    (ground, say) -> "that the ground lies " + say.say(ground.drawn(), THICKNESS)
+            of(HouseShape.DRAWN_GROUND)
+                    .each((ground, say) -> "that the ground lies " + say.say(ground.drawn(), THICKNESS)
                             + " under the floor's top, as " + Phrases.listed(ground.sheets())
                             + (ground.sheets().size() == 1 ? " draws it" : " draw it")
                             + " (\"plinth\" of the detail), not "
                             + say.say(Math.abs(ground.said()), THICKNESS)
                             + (ground.said() < 0 ? " over it" : "") + ", as the house file has it"),
-            each(
-                    HouseShape.SLOTS,
-                    (slot, say) -> "that \"" + slot.one().name() + "\" and \""
+            of(HouseShape.SLOTS)
+                    .each((slot, say) -> "that \"" + slot.one().name() + "\" and \""
                             + slot.other().name()
                             + "\" are built and kept in a slot of " + say.say(slot.width(), THICKNESS)
                             + " between them"),
-            each(
-                    HouseShape.IN_GROUND_WATER,
-                    (sunk, say) ->
+            of(HouseShape.IN_GROUND_WATER)
+                    .each((sunk, say) ->
                             "that no ground water stands at \"" + sunk.floor().name() + "\", "
                                     + say.say(sunk.depth(), LENGTH) + " under the ground beside it"),
-            each(
-                    Layering.WETTED,
-                    (wetted, say) -> "that " + layer(wetted.layer(), say) + ", outside of what keeps water out of \""
-                            + wetted.assembly().name() + "\", never get wet"),
-            each(
-                    Layering.NAKED,
-                    (assembly, say) -> "that " + layer(assembly.layers().getLast(), say) + ", outermost on \""
+            of(Layering.WETTED)
+                    .each((wetted, say) ->
+                            "that " + layer(wetted.layer(), say) + ", outside of what keeps water out of \""
+                                    + wetted.assembly().name() + "\", never get wet"),
+            of(Layering.NAKED)
+                    .each((assembly, say) -> "that " + layer(assembly.layers().getLast(), say) + ", outermost on \""
                             + assembly.name() + "\", stand sun and wind"),
-            all(
-                    HouseShape.TALL,
-                    (walls, say) -> "that no floor meets " + say.say(walls.sumOfDouble(Surface::internalArea), AREA)
-                            + " of walls higher indoors than one storey"),
-            all(
-                    OldParts.PLATFORM,
-                    (rows, say) ->
+            of(HouseShape.TALL)
+                    .all((walls, say) ->
+                            "that no floor meets " + say.say(walls.sumOfDouble(Surface::internalArea), AREA)
+                                    + " of walls higher indoors than one storey"),
+            of(OldParts.PLATFORM)
+                    .all((rows, say) ->
                             "that old studs stop at the floors, " + length(rows, say) + " (no balloon-frame is said)"),
-            all(
-                    OldParts.SLABS,
-                    (rows, say) -> "that floors in old masonry are of concrete, " + length(rows, say)
+            of(OldParts.SLABS)
+                    .all((rows, say) -> "that floors in old masonry are of concrete, " + length(rows, say)
                             + " (\"floor\" of the storey, joists or slab, is not said)"),
-            all(
-                    OldParts.LINTELS,
-                    (rows, say) -> "that lintels in old masonry are of concrete, " + length(rows, say)
+            of(OldParts.LINTELS)
+                    .all((rows, say) -> "that lintels in old masonry are of concrete, " + length(rows, say)
                             + " (\"lintel\" of the opening is not said; arches and timber lose less)"),
-            all(
-                    OldParts.JOIST_ENDS,
-                    (storeys, say) -> "that joists in masonry stay dry and sound under "
+            of(OldParts.JOIST_ENDS)
+                    .all((storeys, say) -> "that joists in masonry stay dry and sound under "
                             + quoted(storeys, storey -> storey) + " (no joist end is listed under points)"),
-            all(
-                    OldParts.BUILT_ROUND,
-                    (rows, say) -> "that nothing old comes down for " + length(rows, say)
+            of(OldParts.BUILT_ROUND)
+                    .all((rows, say) -> "that nothing old comes down for " + length(rows, say)
                             + " of seams by details of its own (they take " + AssumedWords.down(rows) + ")"),
-            all(
-                    OldParts.NO_OVERHANG,
-                    (rows, say) -> "that the old flat roof stands out nowhere past its walls, " + length(rows, say)
+            of(OldParts.NO_OVERHANG)
+                    .all((rows, say) -> "that the old flat roof stands out nowhere past its walls, " + length(rows, say)
                             + " (an overhang that stays has details of its own)"),
-            each(
-                    OldParts.ON_NEW_INSULATION,
-                    (floor, say) -> "that insulation comes to lie under \"" + floor.name()
+            of(OldParts.ON_NEW_INSULATION)
+                    .each((floor, say) -> "that insulation comes to lie under \"" + floor.name()
                             + "\", which stays (built-new does not name it)"),
-            all(
-                    WindowsAndDoors.BETTER_THAN_BEST,
-                    (openings, say) -> "that "
+            of(WindowsAndDoors.BETTER_THAN_BEST)
+                    .all((openings, say) -> "that "
                             + Phrases.count(
                                     openings.size(),
                                     "window or door, or its frame, loses",
@@ -341,47 +294,38 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     openings.collectDouble(WindowsAndDoors::least)
                                             .min(),
                                     TRANSMITTANCE)),
-            all(
-                    WindowsAndDoors.UPRIGHT,
-                    (openings, say) -> "that the U of " + quoted(openings, Opening::name)
+            of(WindowsAndDoors.UPRIGHT)
+                    .all((openings, say) -> "that the U of " + quoted(openings, Opening::name)
                             + (openings.size() == 1 ? " is that of its slope" : " are those of their slopes")
                             + ", where glass loses more than upright, as U are declared (EN 673, from memory)"),
-            each(
-                    WindowsAndDoors.LAPPED_GLASS,
-                    (lapped, say) -> "that no board lies before the glass of \""
+            of(WindowsAndDoors.LAPPED_GLASS)
+                    .each((lapped, say) -> "that no board lies before the glass of \""
                             + lapped.opening().name() + "\" (a lap of " + say.say(lapped.lap(), THICKNESS)
                             + " on a frame of " + say.say(lapped.frame(), THICKNESS) + ")"),
-            each(
-                    WindowsAndDoors.HIGH_SILL,
-                    (door, say) -> "that the door \"" + door.name() + "\" has its sill " + say.say(door.sill(), LENGTH)
-                            + " over the floor"),
-            all(
-                    WindowsAndDoors.HELD_BY_NOTHING,
-                    (openings, say) -> "that what holds the light "
+            of(WindowsAndDoors.HIGH_SILL)
+                    .each((door, say) -> "that the door \"" + door.name() + "\" has its sill "
+                            + say.say(door.sill(), LENGTH) + " over the floor"),
+            of(WindowsAndDoors.HELD_BY_NOTHING)
+                    .all((openings, say) -> "that what holds the light "
                             + (openings.size() == 1 ? "well" : "wells") + " of " + quoted(openings, Opening::name)
                             + " does not go through the boards (no point is listed there)"),
-            all(
-                    WindowsAndDoors.LOW_IN_WELL,
-                    (openings, say) -> "that no leaves or snow in a light well reach the "
+            of(WindowsAndDoors.LOW_IN_WELL)
+                    .all((openings, say) -> "that no leaves or snow in a light well reach the "
                             + (openings.size() == 1 ? "sill" : "sills") + " of " + quoted(openings, Opening::name)
                             + ", less than " + say.rule(WindowsAndDoors.OVER_WELL, THICKNESS, SI) + " over its floor"),
-            all(
-                    Safety.NO_WAY_OUT,
-                    (openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
+            of(Safety.NO_WAY_OUT)
+                    .all((openings, say) -> "that nobody must get out by " + quoted(openings, Opening::name)
                             + " (a light well that is a way out takes "
                             + say.rule(Safety.WAY_OUT, THICKNESS, US) + " before the wall and "
                             + say.rule(Safety.WAY_OUT_AREA, AREA, US) + ", by the local code)"),
-            each(
-                    WindowsAndDoors.LARGE,
-                    (opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)
+            of(WindowsAndDoors.LARGE)
+                    .each((opening, say) -> "that \"" + opening.name() + "\" is " + say.say(opening.width(), LENGTH)
                             + " wide and " + say.say(opening.height(), LENGTH) + " high"),
-            each(
-                    Layering.THIN_FALLS,
-                    (thin, say) -> "that \"" + thin.surface().name() + "\", cut to falls, may have a U of "
+            of(Layering.THIN_FALLS)
+                    .each((thin, say) -> "that \"" + thin.surface().name() + "\", cut to falls, may have a U of "
                             + say.say(thin.transmittance(), TRANSMITTANCE) + " where it is thinnest"),
-            each(
-                    WindowsAndDoors.SLIM_FRAME,
-                    (opening, say) -> "that the frame of \"" + opening.name() + "\", or the edge of its glass, is"
+            of(WindowsAndDoors.SLIM_FRAME)
+                    .each((opening, say) -> "that the frame of \"" + opening.name() + "\", or the edge of its glass, is"
                             + " slimmer or loses less than usual ("
                             + opening.rating()
                                     .match(
@@ -389,199 +333,178 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                             it -> say.say(it.frameWidth(), THICKNESS) + ", "
                                                     + say.say(it.edge(), LINEAR_TRANSMITTANCE))
                             + ")"),
-            all(
-                    WindowsAndDoors.THICK_LID,
-                    (hatches, say) -> "that " + quoted(hatches, Opening::name)
+            of(WindowsAndDoors.THICK_LID)
+                    .all((hatches, say) -> "that " + quoted(hatches, Opening::name)
                             + (hatches.size() == 1 ? " loses" : " lose")
                             + " less than as much of the ceiling round it"),
-            each(
-                    WindowsAndDoors.THIN_FRAME,
-                    (frame, say) -> "that the frame of \"" + frame.opening().name() + "\", "
+            of(WindowsAndDoors.THIN_FRAME)
+                    .each((frame, say) -> "that the frame of \""
+                            + frame.opening().name() + "\", "
                             + say.say(frame.opening().frameDepth(), THICKNESS) + " deep, has a U of "
                             + say.say(frame.opening().frameTransmittance(), TRANSMITTANCE) + ", as if it were of "
                             + say.say(frame.conductivity(), CONDUCTIVITY)),
-            each(
-                    WindowsAndDoors.DARK,
-                    (dark, say) -> "that " + say.say(dark.windows(), AREA) + " of windows light "
+            of(WindowsAndDoors.DARK)
+                    .each((dark, say) -> "that " + say.say(dark.windows(), AREA) + " of windows light "
                             + say.say(dark.floor(), AREA) + " of floor"),
-            all(
-                    OldParts.PROPPED,
-                    (walls, say) -> "that what stays is held up while " + quoted(walls, Surface::name)
+            of(OldParts.PROPPED)
+                    .all((walls, say) -> "that what stays is held up while " + quoted(walls, Surface::name)
                             + (walls.size() == 1 ? " is built" : " are built") + " new under it"),
-            all(
-                    OldParts.LOADED,
-                    (walls, say) -> "that " + quoted(walls, Surface::name) + ", and what "
+            of(OldParts.LOADED)
+                    .all((walls, say) -> "that " + quoted(walls, Surface::name) + ", and what "
                             + (walls.size() == 1 ? "it stands on, bears" : "they stand on, bear")
                             + " what is built new over " + (walls.size() == 1 ? "it" : "them")),
-            all(
-                    OldParts.PUT_BACK,
-                    (roofs, say) -> "that what carries " + quoted(roofs, Surface::name)
+            of(OldParts.PUT_BACK)
+                    .all((roofs, say) -> "that what carries " + quoted(roofs, Surface::name)
                             + " comes down and goes up again (built-new does not name it)"),
-            all(
-                    OldParts.BUILT_NEW,
-                    (assemblies, say) -> "that " + quoted(assemblies, assembly -> assembly.name())
+            of(OldParts.BUILT_NEW)
+                    .all((assemblies, say) -> "that " + quoted(assemblies, assembly -> assembly.name())
                             + (assemblies.size() == 1 ? " is built" : " are built")
                             + " new, though of an old house's material (no retrofit is said)"),
-            each(
-                    OldParts.REMOVED,
-                    (removed, say) -> "that of \"" + removed.found().name() + "\" "
+            of(OldParts.REMOVED)
+                    .each((removed, say) -> "that of \"" + removed.found().name() + "\" "
                             + Phrases.listed(removed.layers().collect(layer -> layer(layer, say)))
                             + (removed.layers().size() == 1 ? " comes off" : " come off")),
-            each(
-                    AirAndGround.WARM_CRAWL_SPACE,
-                    (space, say) -> "that the crawl space's walls have a U of "
+            of(AirAndGround.WARM_CRAWL_SPACE)
+                    .each((space, say) -> "that the crawl space's walls have a U of "
                             + say.say(space.wallTransmittance(), TRANSMITTANCE)
                             + ", and what insulates its ground an R of "
                             + say.say(space.groundResistance(), RESISTANCE)),
-            each(
-                    AirAndGround.WARM_SLAB_EDGE,
-                    (edge, say) -> "that " + say.say(edge.thickness(), THICKNESS)
+            of(AirAndGround.WARM_SLAB_EDGE)
+                    .each((edge, say) -> "that " + say.say(edge.thickness(), THICKNESS)
                             + " of board along a slab's edge reach " + say.say(edge.extent(), LENGTH)),
-            each(
-                    HouseShape.UNUSUAL_FLOORS,
-                    (floor, say) -> "that a floor between two storeys is " + say.say(floor, THICKNESS) + " thick"),
-            each(
-                    HouseShape.HIGH_PARAPET,
-                    (height, say) -> "that a parapet " + say.say(height, LENGTH)
+            of(HouseShape.UNUSUAL_FLOORS)
+                    .each((floor, say) ->
+                            "that a floor between two storeys is " + say.say(floor, THICKNESS) + " thick"),
+            of(HouseShape.HIGH_PARAPET)
+                    .each((height, say) -> "that a parapet " + say.say(height, LENGTH)
                             + " high stands in the wind on what its seam is made of"),
-            each(HouseShape.LONG, (length, say) -> "that the house is " + say.say(length, LENGTH) + " long"),
-            each(
-                    AirAndGround.DRY_ROOMS,
-                    (site, say) -> "that the rooms have no more than " + say.say(site.indoorHumidity(), SHARE)
+            of(HouseShape.LONG).each((length, say) -> "that the house is " + say.say(length, LENGTH) + " long"),
+            of(AirAndGround.DRY_ROOMS)
+                    .each((site, say) -> "that the rooms have no more than " + say.say(site.indoorHumidity(), SHARE)
                             + " of humidity " + (AirAndGround.isOfAllYear(site) ? "all year" : "in winter")),
-            each(
-                    AirAndGround.COOL_ROOMS,
-                    (site, say) ->
+            of(AirAndGround.COOL_ROOMS)
+                    .each((site, say) ->
                             "that the rooms are kept no warmer than " + say.say(site.indoorTemperature(), TEMPERATURE)),
-            each(
-                    AirAndGround.MILD,
-                    (site, say) ->
+            of(AirAndGround.MILD)
+                    .each((site, say) ->
                             "that it is no colder outdoors than " + say.say(site.outdoorTemperature(), TEMPERATURE)),
-            each(
-                    AirAndGround.SHORT_WINTER,
-                    (winter, say) -> "that a year whose coldest days have " + say.say(winter.coldest(), TEMPERATURE)
-                            + " has no more than " + say.say(winter.days(), DEGREE_DAYS) + " ("
-                            + say.say(winter.usual(), DEGREE_DAYS) + " are usual)"),
-            each(
-                    AirAndGround.DRY_GROUND,
-                    (site, say) -> "that the ground conducts " + say.say(site.groundConductivity(), CONDUCTIVITY)
+            of(AirAndGround.SHORT_WINTER)
+                    .each((winter, say) ->
+                            "that a year whose coldest days have " + say.say(winter.coldest(), TEMPERATURE)
+                                    + " has no more than " + say.say(winter.days(), DEGREE_DAYS) + " ("
+                                    + say.say(winter.usual(), DEGREE_DAYS) + " are usual)"),
+            of(AirAndGround.DRY_GROUND)
+                    .each((site, say) -> "that the ground conducts " + say.say(site.groundConductivity(), CONDUCTIVITY)
                             + ", less than clay or silt"),
-            each(AirAndGround.EVEN_YEAR, (climate, say) -> "that the months are all alike"),
-            each(AirAndGround.DRY_WINTER, (climate, say) -> "that the air of cold months is dry outdoors"),
-            each(
-                    AirAndGround.AIRED,
-                    (climate, say) -> "that the rooms are as dry as "
+            of(AirAndGround.EVEN_YEAR).each((climate, say) -> "that the months are all alike"),
+            of(AirAndGround.DRY_WINTER).each((climate, say) -> "that the air of cold months is dry outdoors"),
+            of(AirAndGround.AIRED)
+                    .each((climate, say) -> "that the rooms are as dry as "
                             + (climate.indoors() == Climate.Indoors.STORAGE
                                     ? "a store's"
                                     : "those of a house known to be well ventilated")),
-            each(
-                    Materials.STILL_AIR,
-                    (material, say) -> "that \"" + material.name() + "\" conducts "
+            of(Materials.STILL_AIR)
+                    .each((material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
                             + ", less than boards without a vacuum do"),
-            each(
-                    Materials.VACUUM,
-                    (material, say) -> "that no panel of \"" + material.name()
+            of(Materials.VACUUM)
+                    .each((material, say) -> "that no panel of \"" + material.name()
                             + "\" is cut, drilled or screwed through, then or later"),
-            all(
-                    WindowsAndDoors.OPENINGS,
-                    (missing, say) -> "that the house has "
+            of(WindowsAndDoors.OPENINGS)
+                    .all((missing, say) -> "that the house has "
                             + missing.collect(none -> "no " + Words.word(none.kind())
                                             + (none.other() ? " that one comes in by" : ""))
                                     .makeString(" and ")),
-            each(
-                    Safety.GUARDS,
-                    (deck, say) -> "that nobody falls off \"" + deck.surface().name() + "\" ("
-                            + (deck.posts() == 0
-                                    ? "no posts, brackets or parapet are listed there)"
-                                    : Phrases.count(deck.posts(), "post or bracket", "posts and brackets") + " along "
-                                            + say.say(deck.length(), LENGTH) + ")")),
-            all(
-                    Safety.FALLS,
-                    (openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
+            of(Safety.GUARDS)
+                    .each((deck, say) ->
+                            "that nobody falls off \"" + deck.surface().name() + "\" ("
+                                    + (deck.posts() == 0
+                                            ? "no posts, brackets or parapet are listed there)"
+                                            : Phrases.count(deck.posts(), "post or bracket", "posts and brackets")
+                                                    + " along " + say.say(deck.length(), LENGTH) + ")")),
+            of(Safety.FALLS)
+                    .all((openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
                             + " (no deck, stair, balcony or guard is listed there)"),
-            all(
-                    Carrying.UNFASTENED,
-                    (assemblies, say) -> "that no fastener goes through what insulates "
+            of(Carrying.UNFASTENED)
+                    .all((assemblies, say) -> "that no fastener goes through what insulates "
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
-            each(
-                    Layering.CLOSED,
-                    (closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
+            of(Layering.CLOSED)
+                    .each((closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
                             + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
-            each(
-                    Layering.SHUT,
-                    (shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
+            of(Layering.SHUT)
+                    .each((shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
                             + (Double.isInfinite(shut.outside())
                                     ? "lets no vapour through, its inside slows it like air of "
                                     : "slows vapour as " + say.say(shut.outside(), LENGTH)
                                             + " of air do, its inside as ")
                             + say.say(shut.inside(), LENGTH)
                             + " (no climate is given to judge it by)"),
-            each(
-                    Layering.BAGGED,
-                    (bagged, say) ->
+            of(Layering.BAGGED)
+                    .each((bagged, say) ->
                             "that the masonry of \"" + bagged.assembly().name()
                                     + "\" is dry when it is shut in: what lies inside it slows vapour as "
                                     + AssumedWords.slows(bagged.inside(), say) + ", what lies outside as "
                                     + AssumedWords.slows(bagged.outside(), say)),
-            each(
-                    Layering.METAL,
-                    (bridged, say) -> "that "
+            of(Layering.METAL)
+                    .each((bridged, say) -> "that "
                             + bridged.layer().framing().orElseThrow().material().name() + " through "
                             + layer(bridged.layer(), say) + " of \""
                             + bridged.assembly().name()
                             + "\" takes no more heat along than its share (ISO 6946 does not count it so for metal)"),
-            each(
-                    Layering.BRIGHT,
-                    (bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""
+            of(Layering.BRIGHT)
+                    .each((bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""
                             + bright.assembly().name() + "\" stays bright (an emissivity of "
                             + say.say(bright.air().air().orElseThrow().lowEmissivity(), SHARE) + ")"),
-            all(
-                    AirAndGround.LEFT_OUT,
-                    (left, say) -> "that "
+            of(AirAndGround.LEFT_OUT)
+                    .all((left, say) -> "that "
                             + Phrases.listed(left.collect(each -> AssumedWords.word(each, say)))
                             + " (the house file does not say)"),
-            all(
-                    Unlisted.SERVICES,
-                    (missing, say) -> missing.containsAllIterable(Unlisted.EVERY_HOUSE)
+            of(Unlisted.SERVICES)
+                    .all((missing, say) -> missing.containsAllIterable(Unlisted.EVERY_HOUSE)
                             ? "that nothing that serves the house goes through the insulation"
                             : "that nothing of its own goes through the insulation for "
                                     + Phrases.listed(missing.collect(AssumedWords::word))),
-            each(
-                    Unlisted.MANY,
-                    (many, say) -> "that the house has " + many.number() + " points of the kind "
+            of(Unlisted.MANY)
+                    .each((many, say) -> "that the house has " + many.number() + " points of the kind "
                             + many.kind().label() + " ("
                             + many.kind().atMost().orElseThrow() + " are many)"),
-            each(
-                    Materials.WITHOUT_PRODUCT,
-                    (values, say) -> (values.generic() == values.all() && values.all() > 1
+            of(Materials.WITHOUT_PRODUCT)
+                    .each((values, say) -> (values.generic() == values.all() && values.all() > 1
                                     ? "all " + values.all()
                                     : values.generic() + " of " + values.all())
                             + (values.all() == 1 ? " conductivity" : " conductivities")
                             + ", generic ones without a product's source"),
-            all(
-                    WindowsAndDoors.WITHOUT_SOURCE,
-                    (openings, say) -> "the U of "
+            of(WindowsAndDoors.WITHOUT_SOURCE)
+                    .all((openings, say) -> "the U of "
                             + Phrases.count(openings.size(), "window or door", "windows and doors")
                             + " without a product's source"),
-            all(
-                    WindowsAndDoors.FOUND_WITHOUT_SOURCE,
-                    (openings, say) -> "the U of "
+            of(WindowsAndDoors.FOUND_WITHOUT_SOURCE)
+                    .all((openings, say) -> "the U of "
                             + Phrases.count(openings.size(), "window or door", "windows and doors")
                             + " as found without a source"),
-            all(
-                    OldParts.FOUND_BY_ITS_OWN,
-                    (seams, say) -> "what "
+            of(OldParts.FOUND_BY_ITS_OWN)
+                    .all((seams, say) -> "what "
                             + say.say(seams.sumOfDouble(AsFound.Seam::length), LENGTH)
                             + " of seams lost as they were found, by details of its own"));
 
-    private static <E> AssumedWords<E> each(Assumption<E> of, BiFunction<E, Phrases, String> part) {
-        return new AssumedWords<>(of, (all, say) -> all.collect(one -> part.apply(one, say)));
+    private static <E> Told<E> of(Assumption<E> assumption) {
+        return new Told<>(assumption);
     }
 
-    private static <E> AssumedWords<E> all(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, String> part) {
-        return new AssumedWords<>(
-                of, (all, say) -> all.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(part.apply(all, say)));
+    /** An assumption before its words. */
+    private record Told<E>(Assumption<E> of) {
+
+        /** A part for each that it is taken of. */
+        AssumedWords<E> each(BiFunction<E, Phrases, String> part) {
+            return new AssumedWords<>(of, (all, say) -> all.collect(one -> part.apply(one, say)));
+        }
+
+        /** One part for all of them. */
+        AssumedWords<E> all(BiFunction<ImmutableList<E>, Phrases, String> part) {
+            return new AssumedWords<>(
+                    of,
+                    (all, say) -> all.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(part.apply(all, say)));
+        }
     }
 
     /** Those that have words, in the order in which they are told. */
