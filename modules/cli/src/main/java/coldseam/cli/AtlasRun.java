@@ -41,9 +41,8 @@ record AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy acc
                 .flatCollect(places -> places)
                 .flatCollect(place -> Sweep.of(place.setup(), layers.fromHouse() ? place.origin() : ""));
         if (sweeps.isEmpty()) {
-            throw new RefusedException(
-                    Lists.immutable.of("--atlas: nothing to sweep: no junction of the kinds asked for"
-                            + " has a layer whose role is insulation; name other kinds or build-ups"));
+            throw new RefusedException("--atlas: nothing to sweep: no junction of the kinds asked for"
+                    + " has a layer whose role is insulation; name other kinds or build-ups");
         }
         ProgressBar bar = new ProgressBar(terminal, "sections");
         ImmutableList<AtlasCurve> curves;
@@ -86,11 +85,8 @@ record AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy acc
         long wide = curves.sumOfInt(curve -> curve.points()
                 .count(point ->
                         point.measures().isPresent() && !point.measures().get().met()));
-        terminal.fold(
-                curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
-                        + misfits + " do not fit, and say why."
-                        + (wide == 0 ? "" : " " + wide + " have a wider interval than asked for."),
-                "",
-                "");
+        terminal.fold(curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
+                + misfits + " do not fit, and say why."
+                + (wide == 0 ? "" : " " + wide + " have a wider interval than asked for."));
     }
 }

@@ -159,22 +159,17 @@ final class CatalogueCommand implements Callable<Integer> {
     /** All that there is, by name alone. */
     private void names(ImmutableList<JunctionKind> junctions, OptionTable table, Layers layers) {
         table.names(junctions);
-        terminal.fold(
-                "Give --kind, --house or --first and --second to see what each loses between those layers;"
-                        + " \"coldseam detail ID\" draws one.",
-                "",
-                "");
+        terminal.fold("Give --kind, --house or --first and --second to see what each loses between those layers;"
+                + " \"coldseam detail ID\" draws one.");
         terminal.out().println();
         table.names(PointKind.all());
-        terminal.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "");
+        terminal.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.");
         terminal.out().println();
         table.names(
                 CornerKind.all().select(kind -> layers.catalogue().options(kind).notEmpty()));
         terminal.fold(
                 "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
-                        + " of their edges leave them open.",
-                "",
-                "");
+                        + " of their edges leave them open.");
     }
 
     /** What was named, on sheets; where none is, all points or all corners where those are asked for, else all junctions. */
@@ -216,19 +211,19 @@ final class CatalogueCommand implements Callable<Integer> {
                 .with(pdf.map(each -> "--pdf"), atlas.map(each -> "--atlas"))
                 .flatCollect(each -> each.stream().toList());
         if (asked.size() > 1) {
-            throw new RefusedException(Lists.immutable.of("--pdf, --atlas: got both; allowed: one of them in a run"));
+            throw new RefusedException("--pdf, --atlas: got both; allowed: one of them in a run");
         }
         if (atlas.isPresent() && !others.isEmpty()) {
-            throw new RefusedException(Lists.immutable.of("--atlas: got it with " + others
+            throw new RefusedException("--atlas: got it with " + others
                     + "; allowed: kinds of junction. Leave it out to see the " + others
-                    + " here, or take --pdf for a sheet of each"));
+                    + " here, or take --pdf for a sheet of each");
         }
     }
 
     private Accuracy accuracy() {
         if (!(width > 0 && width < 1)) {
-            throw new RefusedException(Lists.immutable.of(
-                    "--width: got " + width + "; allowed: more than 0 and less than 1, such as 1e-3"));
+            throw new RefusedException(
+                    "--width: got " + width + "; allowed: more than 0 and less than 1, such as 1e-3");
         }
         return new Accuracy(width, Accuracy.standard().maximumUnknowns());
     }

@@ -46,8 +46,8 @@ record CatalogueSheets(
         ImmutableList<DetailPdf.Sheet> sheets = Lists.immutable.fromStream(
                 all.parallelStream().map(CatalogueSheets::fitting).flatMap(Optional::stream));
         if (sheets.isEmpty()) {
-            throw new RefusedException(Lists.immutable.of(
-                    "--pdf: no option of the kinds asked for fits those layers; name other kinds or build-ups"));
+            throw new RefusedException(
+                    "--pdf: no option of the kinds asked for fits those layers; name other kinds or build-ups");
         }
         AtomicFiles.write(
                 pdf,

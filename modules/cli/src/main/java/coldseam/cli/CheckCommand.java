@@ -43,8 +43,7 @@ final class CheckCommand implements Callable<Integer> {
         if (watch) {
             if (options.timed) {
                 throw new RefusedException(
-                        Lists.immutable.of(
-                                "--watch: got it with --timings; allowed: one of them. Leave --watch out for the phases of one run"));
+                        "--watch: got it with --timings; allowed: one of them. Leave --watch out for the phases of one run");
             }
             return options.living(
                     workshop,

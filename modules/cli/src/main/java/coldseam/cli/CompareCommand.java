@@ -117,8 +117,8 @@ final class CompareCommand implements Callable<Integer> {
             return becomes(after.get());
         }
         if (!order.isEmpty()) {
-            throw new RefusedException(Lists.immutable.of(
-                    "--order needs two houses; name the house file of what it is to become as a second one"));
+            throw new RefusedException(
+                    "--order needs two houses; name the house file of what it is to become as a second one");
         }
         Wish wish = new Wish(number(budget), number(heatLoss), number(energy));
         Comparison comparison = options.working(workshop, terminal, (shop, progress) -> {
@@ -137,9 +137,9 @@ final class CompareCommand implements Callable<Integer> {
 
     private Integer becomes(Path second) {
         if (budget != null || heatLoss != null || energy != null) {
-            throw new RefusedException(Lists.immutable.of(
+            throw new RefusedException(
                     "--budget, --heat-loss and --energy are about the alternatives of one house; leave them out, or the"
-                            + " second house file"));
+                            + " second house file");
         }
         Renovation renovation = options.working(workshop, terminal, (shop, progress) -> {
             HouseAudit before = HouseAudit.of(options.house, shop);
@@ -207,9 +207,7 @@ final class CompareCommand implements Callable<Integer> {
         if (energy != null && ready.house().site().heatingDegreeDays().isEmpty()) {
             faults.add("--energy: a year's loss needs degree days; add heating-degree-days under site");
         }
-        if (faults.notEmpty()) {
-            throw new RefusedException(faults.toImmutable());
-        }
+        RefusedException.throwIfAny(faults);
     }
 
     private static void positive(Double given, String name, String unit, MutableList<String> faults) {

@@ -91,10 +91,10 @@ final class DetailCommand implements Callable<Integer> {
                 .orElse(found);
         ImmutableList<? extends Layers.Place<?>> places = layers.places(detail);
         if (places.isEmpty()) {
-            throw new RefusedException(Lists.immutable.of("--house: it has no "
+            throw new RefusedException("--house: it has no "
                     + detail.kinds().collect(BridgeKind::label).makeString(" and no ")
                     + (detail.kind() instanceof PointKind ? " under points" : "") + ", which \"" + id
-                    + "\" is for; name build-ups by --first and --second, or leave --house out"));
+                    + "\" is for; name build-ups by --first and --second, or leave --house out");
         }
         Layers.Place<?> place = places.getFirst();
         BridgeResult result = workshop.computer().compute(place.laid(detail), place.setup());
@@ -105,9 +105,9 @@ final class DetailCommand implements Callable<Integer> {
     /** Tells of a corner's. */
     private DetailPdf.Sheet corner(Detail detail, Layers layers) {
         if (!between.notNamed()) {
-            throw new RefusedException(Lists.immutable.of("\"" + id + "\" is a corner's detail: it is computed between"
+            throw new RefusedException("\"" + id + "\" is a corner's detail: it is computed between"
                     + " typical build-ups; leave out --house, --first and --second, and run \"coldseam audit\" for a"
-                    + " house's own corners"));
+                    + " house's own corners");
         }
         CornerLines lines = new CornerLines(
                 terminal,
@@ -122,9 +122,9 @@ final class DetailCommand implements Callable<Integer> {
 
     private RefusedException unknown(Layers layers) {
         ImmutableList<String> all = layers.catalogue().ids();
-        return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
+        return new RefusedException("ID: got \"" + id + "\"; "
                 + Nearest.meant(id, all)
-                        .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them")));
+                        .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them"));
     }
 
     private void words(BridgeResult result, Layers.Place<?> place, int places) {

@@ -23,14 +23,12 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
         ImmutableList<Fastener> fasteners = Fastener.table();
         ImmutableList<PointResult> results = Lists.immutable.fromStream(
                 fasteners.castToList().parallelStream().map(each -> computer.compute(each.detail(), each.setup())));
-        lines.fold(
-                "",
-                Format.of(
+        lines.terminal()
+                .fold(Format.of(
                         "Screws through mineral wool board: shaft %s, %s into the base, plate %s across; render outside",
                         units.format(Fastener.SHAFT, Dimension.THICKNESS),
                         units.format(Fastener.EMBEDDED, Dimension.THICKNESS),
-                        units.format(Fastener.PLATE, Dimension.THICKNESS)),
-                "");
+                        units.format(Fastener.PLATE, Dimension.THICKNESS)));
         String unit = units.label(Dimension.POINT_TRANSMITTANCE);
         for (Fastener.Base base : Fastener.Base.values()) {
             lines.say("");

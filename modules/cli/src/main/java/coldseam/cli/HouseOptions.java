@@ -174,16 +174,15 @@ final class HouseOptions {
 
     private Budget budget(Workshop workshop) {
         if (unknowns.filter(each -> each < Budget.LEAST).isPresent()) {
-            throw new RefusedException(Lists.immutable.of("--unknowns must be at least " + Budget.LEAST + ", got "
-                    + unknowns.get() + "; leave it out for as many as the memory allows"));
+            throw new RefusedException("--unknowns must be at least " + Budget.LEAST + ", got " + unknowns.get()
+                    + "; leave it out for as many as the memory allows");
         }
         return unknowns.map(Budget::of).orElse(workshop.budget());
     }
 
     private Optional<KeptFolder> kept() {
         if (noStore && store != null) {
-            throw new RefusedException(
-                    Lists.immutable.of("--no-store and --store " + store + " contradict each other; give one of them"));
+            throw new RefusedException("--no-store and --store " + store + " contradict each other; give one of them");
         }
         return noStore
                 ? Optional.empty()

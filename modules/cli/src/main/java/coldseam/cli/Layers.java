@@ -91,9 +91,7 @@ record Layers(
         MutableList<String> faults = Lists.mutable.empty();
         Optional<Assembly> one = first.flatMap(name -> named("--first", name, known, faults));
         Optional<Assembly> other = second.flatMap(name -> named("--second", name, known, faults));
-        if (faults.notEmpty()) {
-            throw new RefusedException(faults.toImmutable());
-        }
+        RefusedException.throwIfAny(faults);
         return new Layers(
                 house.map(HouseAudit::catalogue).orElseGet(CatalogueFile::builtIn),
                 known,

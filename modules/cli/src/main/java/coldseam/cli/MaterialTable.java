@@ -26,9 +26,7 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                         + " the vapour resistance factor, mostly from memory. λ is read in its source, remembered from it, or"
                         + " common practice; an audit's inputs name the source. Where a material does not say that it can control air,"
                         + " water or vapour, or that it bears ground, splash, load or rain, a layer of it is not taken for that; floors and"
-                        + " lintels are of wood in walls of timber that carries, else of concrete.",
-                "",
-                "");
+                        + " lintels are of wood in walls of timber that carries, else of concrete.");
     }
 
     private void row(Material material) {

@@ -67,33 +67,28 @@ final class OptionTable {
             }
         }
         if (!any) {
-            lines.fold(
-                    "",
-                    "The house has no " + (points ? "point" : "junction")
-                            + " of the kinds asked for; leave out --house to see typical build-ups.",
-                    "");
+            lines.terminal()
+                    .fold("The house has no " + (points ? "point" : "junction")
+                            + " of the kinds asked for; leave out --house to see typical build-ups.");
             return;
         }
         lines.say("");
-        lines.fold(
-                "",
-                units.told(
+        lines.terminal()
+                .fold(units.told(
                         points
                                 ? "chi = L3D - U·A over a disc or a square, with its proven interval for the shape as drawn. fRsi with Rsi"
                                         + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946."
                                 : "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the"
                                         + " insulation's thickness at its narrowest. Path: the weakest path's share of the resistance"
-                                        + " beside it."),
-                "");
+                                        + " beside it."));
         if (tabulatedShown) {
-            lines.fold("", "ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.", "");
+            lines.terminal().fold("ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.");
         }
-        lines.fold(
-                "",
-                points
-                        ? "What carries loads, guards and brackets above all, needs an engineer's word."
-                        : "What carries loads through the insulation needs an engineer's word.",
-                "");
+        lines.terminal()
+                .fold(
+                        points
+                                ? "What carries loads, guards and brackets above all, needs an engineer's word."
+                                : "What carries loads through the insulation needs an engineer's word.");
     }
 
     private ImmutableList<Detail> said(ImmutableList<Detail> options) {

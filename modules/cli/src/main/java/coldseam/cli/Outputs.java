@@ -47,9 +47,7 @@ final class Outputs {
             seen.add(path);
             fault(path).ifPresent(fault -> faults.add(output + ": " + fault));
         }
-        if (faults.notEmpty()) {
-            throw new RefusedException(faults.toImmutable());
-        }
+        RefusedException.throwIfAny(faults);
     }
 
     /** Where a path leads through links, as far as it is there. */
@@ -80,9 +78,7 @@ final class Outputs {
                 faults.add(Failures.io(failed));
             }
         }
-        if (faults.notEmpty()) {
-            throw new RefusedException(faults.toImmutable());
-        }
+        RefusedException.throwIfAny(faults);
     }
 
     private static Optional<String> fault(Path path) {

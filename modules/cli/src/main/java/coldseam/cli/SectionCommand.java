@@ -73,8 +73,8 @@ final class SectionCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (!width.map(share -> share > 0 && share < 1).orElse(true)) {
-            throw new RefusedException(Lists.immutable.of(
-                    "--width: got " + width.get() + "; allowed: more than 0 and less than 1, such as 1e-4"));
+            throw new RefusedException(
+                    "--width: got " + width.get() + "; allowed: more than 0 and less than 1, such as 1e-4");
         }
         MutableList<Path> written = Lists.mutable.empty();
         json.ifPresent(written::add);
@@ -117,7 +117,7 @@ final class SectionCommand implements Callable<Integer> {
         if (svg.isPresent()) {
             AtomicFiles.write(svg.get(), BodySvg.text(solution, UnitSystem.SI));
         }
-        terminal.fold(solution.body().name(), "", "");
+        terminal.fold(solution.body().name());
         double unit = loaded.unit();
         numbers(solution, at -> Format.of("(%.4g, %.4g, %.4g)", at.x() / unit, at.y() / unit, at.z() / unit));
         solution.patches()
@@ -136,7 +136,7 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private void print(DrawnSection loaded, Solution solution) {
-        terminal.fold(loaded.section().name(), "", "");
+        terminal.fold(loaded.section().name());
         numbers(solution, at -> place(at, loaded));
         withoutAir(loaded);
         closing(solution);

@@ -41,15 +41,14 @@ final class StartCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(file)) {
-            throw new RefusedException(Lists.immutable.of(file + ": is there already; name another file"));
+            throw new RefusedException(file + ": is there already; name another file");
         }
         Outputs.refuse(Lists.immutable.empty(), Lists.immutable.of(file));
         AtomicFiles.write(file, house(old ? "brick-house.yaml" : "first-house.yaml"));
         terminal.written(Lists.immutable.of(file));
         terminal.out().println("Next:    coldseam check " + asTyped(file.toString()));
         terminal.out().println("Then:    coldseam audit " + asTyped(file.toString()) + " -o " + asTyped(pdf(file)));
-        terminal.fold(
-                "Change a few lines of it and check again; with --watch it is checked each time it is saved.", "", "");
+        terminal.fold("Change a few lines of it and check again; with --watch it is checked each time it is saved.");
         return Exit.UNBROKEN.code();
     }
 

@@ -94,6 +94,11 @@ record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
         lines.forEach(out::println);
     }
 
+    /** Prints a text folded at its spaces. */
+    void fold(String text) {
+        fold(text, "", "");
+    }
+
     /**
      * Prints a text folded at its spaces.
      *
