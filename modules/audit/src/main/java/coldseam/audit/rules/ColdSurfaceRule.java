@@ -6,12 +6,17 @@ import coldseam.audit.Sheet;
 import coldseam.audit.Value;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What the rules share that hold the coldest point of every bridge to a temperature factor. */
-abstract class ColdSurfaceRule extends SheetRule {
+/**
+ * What the rules share that hold the coldest point of every bridge to a temperature factor.
+ *
+ * @param <F> what is found
+ */
+abstract class ColdSurfaceRule<F extends SheetRule.OfSheet> extends SheetRule<F> {
 
     ColdSurfaceRule() {
         super(Severity.WEAK);
@@ -20,17 +25,22 @@ abstract class ColdSurfaceRule extends SheetRule {
     /** fRsi that is needed; empty where the rule does not judge. */
     abstract OptionalDouble needed(Facts facts);
 
+    /** A sheet that has less. */
+    abstract F found(BridgeSheet<?> sheet, Facts facts);
+
     @Override
-    final ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
+    final Optional<F> of(BridgeSheet<?> sheet, Facts facts) {
         OptionalDouble needed = needed(facts);
         return needed.isPresent()
-                ? facts.judged().select(sheet -> Limits.under(sheet.temperatureFactor(), needed.getAsDouble()))
-                : Lists.immutable.empty();
+                        && facts.judges(sheet)
+                        && Limits.under(sheet.temperatureFactor(), needed.getAsDouble())
+                ? Optional.of(found(sheet, facts))
+                : Optional.empty();
     }
 
     @Override
-    final double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -sheet.temperatureFactor();
+    final double badness(F found) {
+        return -found.worst().temperatureFactor();
     }
 
     /** The coldest point of a sheet, and what it is held to. */

@@ -5,14 +5,14 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.envelope.Control;
 import coldseam.junctions.ControlLine;
-import org.eclipse.collections.api.factory.Lists;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * The line of each control layer that a detail carries across runs unbroken through the junction's section, on one side of the
  * insulation.
  */
-public final class ControlLineBrokenRule extends SheetRule {
+public final class ControlLineBrokenRule extends SheetRule<ControlLineBrokenRule.Found> {
 
     /**
      * Lines that do not get through.
@@ -22,7 +22,7 @@ public final class ControlLineBrokenRule extends SheetRule {
      * @param layers of all the sheets
      */
     public record Found(BridgeSheet<?> worst, ImmutableList<ControlLine> lines, ImmutableList<Control> layers)
-            implements Evidence {
+            implements OfSheet {
 
         /** Whether some layer changes to the other side of the insulation. */
         public boolean changesSide() {
@@ -35,32 +35,27 @@ public final class ControlLineBrokenRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.sheets()
-                .select(sheet -> sheet.chosen() && stopped(facts, sheet).notEmpty());
-    }
-
-    @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return stopped(facts, sheet).size();
-    }
-
-    @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        return new Found(
-                worstFirst.getFirst(),
-                stopped(facts, worstFirst.getFirst()),
-                worstFirst
-                        .flatCollect(sheet -> stopped(facts, sheet).collect(ControlLine::control))
-                        .distinct()
-                        .toImmutableSortedList());
-    }
-
-    private static ImmutableList<ControlLine> stopped(Facts facts, BridgeSheet<?> sheet) {
+    Optional<Found> of(BridgeSheet<?> sheet, Facts facts) {
         return sheet.junction()
+                .filter(junction -> sheet.chosen())
                 .map(junction ->
                         junction.controls().select(line -> stops(line) && facts.mustJoin(sheet, line.control())))
-                .orElse(Lists.immutable.empty());
+                .filter(ImmutableList::notEmpty)
+                .map(lines -> new Found(sheet, lines, lines.collect(ControlLine::control)));
+    }
+
+    @Override
+    double badness(Found found) {
+        return found.lines().size();
+    }
+
+    @Override
+    Evidence together(ImmutableList<Found> worstFirst) {
+        Found worst = worstFirst.getFirst();
+        return new Found(
+                worst.worst(),
+                worst.lines(),
+                worstFirst.flatCollect(Found::layers).distinct().toImmutableSortedList());
     }
 
     /** What a detail says to be broken is another rule's finding. */

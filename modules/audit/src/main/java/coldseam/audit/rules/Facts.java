@@ -211,7 +211,7 @@ public record Facts(
         return Groups.by(sheets, Facts::cause);
     }
 
-    private static String cause(BridgeSheet<?> sheet) {
+    static String cause(BridgeSheet<?> sheet) {
         return "detail " + sheet.result().detail().id() + " at " + sheet.kind();
     }
 

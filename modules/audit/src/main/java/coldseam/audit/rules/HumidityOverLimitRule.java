@@ -1,6 +1,5 @@
 package coldseam.audit.rules;
 
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Mould;
 import coldseam.audit.Value;
@@ -13,10 +12,10 @@ import org.eclipse.collections.api.list.ImmutableList;
  * In rooms more humid than the usual limit of fRsi stands for, the coldest point of every bridge keeps what their humidity asks
  * for; only where the house file gives no monthly climate, by which {@link MouldByMonthRule} judges.
  */
-public final class HumidityOverLimitRule extends ColdSurfaceRule {
+public final class HumidityOverLimitRule extends ColdSurfaceRule<HumidityOverLimitRule.Found> {
 
     /** A surface too cold for such rooms. */
-    public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements Evidence {
+    public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -34,7 +33,7 @@ public final class HumidityOverLimitRule extends ColdSurfaceRule {
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        return new Found(worstFirst.getFirst(), facts.mould().humid().orElseThrow());
+    Found found(BridgeSheet<?> sheet, Facts facts) {
+        return new Found(sheet, facts.mould().humid().orElseThrow());
     }
 }

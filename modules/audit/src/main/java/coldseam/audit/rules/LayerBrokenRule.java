@@ -5,11 +5,12 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.envelope.Control;
 import coldseam.junctions.detail.Connection;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Insulation, air, water and vapour control pass every bridge without a break, as far as the surfaces have them. */
-public final class LayerBrokenRule extends SheetRule {
+public final class LayerBrokenRule extends SheetRule<LayerBrokenRule.Found> {
 
     /**
      * Layers that end.
@@ -17,28 +18,30 @@ public final class LayerBrokenRule extends SheetRule {
      * @param worst of the sheets
      * @param layers of all the sheets
      */
-    public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements Evidence {}
+    public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements OfSheet {}
 
     LayerBrokenRule() {
         super(Severity.GAP);
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.sheets()
-                .select(sheet -> sheet.chosen() && broken(facts, sheet).notEmpty());
+    Optional<Found> of(BridgeSheet<?> sheet, Facts facts) {
+        return Optional.of(sheet)
+                .filter(BridgeSheet::chosen)
+                .map(chosen -> new Found(chosen, broken(facts, sheet)))
+                .filter(found -> found.layers().notEmpty());
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return sheet.external().middle();
+    double badness(Found found) {
+        return found.worst().external().middle();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
+    Evidence together(ImmutableList<Found> worstFirst) {
         return new Found(
-                worstFirst.getFirst(),
-                worstFirst.flatCollect(sheet -> broken(facts, sheet)).distinct().toImmutableSortedList());
+                worstFirst.getFirst().worst(),
+                worstFirst.flatCollect(Found::layers).distinct().toImmutableSortedList());
     }
 
     private static ImmutableList<Control> broken(Facts facts, BridgeSheet<?> sheet) {

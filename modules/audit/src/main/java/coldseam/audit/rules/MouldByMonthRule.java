@@ -1,7 +1,6 @@
 package coldseam.audit.rules;
 
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
@@ -13,10 +12,10 @@ import org.eclipse.collections.api.list.ImmutableList;
  * The coldest point of every bridge keeps the temperature factor that the month asks for which asks for most; only where the
  * house file gives a monthly climate.
  */
-public final class MouldByMonthRule extends ColdSurfaceRule {
+public final class MouldByMonthRule extends ColdSurfaceRule<MouldByMonthRule.Found> {
 
     /** A surface on which mould may grow. */
-    public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements Evidence {
+    public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -34,8 +33,7 @@ public final class MouldByMonthRule extends ColdSurfaceRule {
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        return new Found(
-                worstFirst.getFirst(), facts.mould().monthly().orElseThrow().critical());
+    Found found(BridgeSheet<?> sheet, Facts facts) {
+        return new Found(sheet, facts.mould().monthly().orElseThrow().critical());
     }
 }

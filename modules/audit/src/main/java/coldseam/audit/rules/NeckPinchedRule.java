@@ -1,6 +1,5 @@
 package coldseam.audit.rules;
 
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
@@ -8,11 +7,12 @@ import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Insulation that passes a junction keeps a share of its thickness. */
-public final class NeckPinchedRule extends SheetRule {
+public final class NeckPinchedRule extends SheetRule<NeckPinchedRule.Found> {
 
     /**
      * A neck that is too thin.
@@ -20,7 +20,7 @@ public final class NeckPinchedRule extends SheetRule {
      * @param line the worst one's insulation
      * @param limit least share of the thinner neighbour's insulation, 0 to 1
      */
-    public record Found(BridgeSheet<?> worst, PenLine line, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, PenLine line, double limit) implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -35,31 +35,21 @@ public final class NeckPinchedRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.judged().select(sheet -> pinches(facts, sheet));
+    Optional<Found> of(BridgeSheet<?> sheet, Facts facts) {
+        return facts.judges(sheet) ? pinched(facts, sheet) : Optional.empty();
     }
 
-    /** Whether an unbroken pen line is too thin. */
-    static boolean pinches(Facts facts, BridgeSheet<?> sheet) {
+    @Override
+    double badness(Found found) {
+        return -found.line().share();
+    }
+
+    /** A sheet whose pen line is unbroken and too thin. */
+    static Optional<Found> pinched(Facts facts, BridgeSheet<?> sheet) {
+        double limit = facts.house().limits().neckShare();
         return sheet.junction()
                 .map(JunctionResult::penLine)
-                .filter(line -> line.unbroken()
-                        && Limits.under(line.share(), facts.house().limits().neckShare()))
-                .isPresent();
-    }
-
-    @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -line(sheet).share();
-    }
-
-    @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        BridgeSheet<?> worst = worstFirst.getFirst();
-        return new Found(worst, line(worst), facts.house().limits().neckShare());
-    }
-
-    private static PenLine line(BridgeSheet<?> pinched) {
-        return pinched.junction().orElseThrow().penLine();
+                .filter(line -> line.unbroken() && Limits.under(line.share(), limit))
+                .map(line -> new Found(sheet, line, limit));
     }
 }

@@ -3,10 +3,21 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
+import coldseam.files.Groups;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What the rules about computed bridges share: sheets with one detail fail for one cause, and the worst leads. */
-abstract class SheetRule implements Rule {
+/**
+ * What the rules about computed bridges share: sheets with one detail fail for one cause, and the worst leads.
+ *
+ * @param <F> what is found
+ */
+abstract class SheetRule<F extends SheetRule.OfSheet> implements Rule {
+
+    /** What is found of a sheet, or of several, the worst of which it has. */
+    interface OfSheet extends Evidence {
+        BridgeSheet<?> worst();
+    }
 
     private final Severity severity;
 
@@ -16,18 +27,23 @@ abstract class SheetRule implements Rule {
 
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
-        return Facts.byDetail(breaking(facts)).collect(sheets -> {
-            ImmutableList<BridgeSheet<?>> worstFirst = sheets.toImmutableSortedListBy(sheet -> -badness(facts, sheet));
-            return facts.about(worstFirst, this, severity, evidence(facts, worstFirst));
+        ImmutableList<F> found =
+                facts.sheets().flatCollect(sheet -> of(sheet, facts).stream().toList());
+        return Groups.by(found, each -> Facts.cause(each.worst())).collect(alike -> {
+            ImmutableList<F> worstFirst = alike.toImmutableSortedListBy(each -> -badness(each));
+            return facts.about(
+                    worstFirst.<BridgeSheet<?>>collect(OfSheet::worst), this, severity, together(worstFirst));
         });
     }
 
-    /** The sheets that break it. */
-    abstract ImmutableList<BridgeSheet<?>> breaking(Facts facts);
+    /** What is found of one sheet; empty where it keeps the rule. */
+    abstract Optional<F> of(BridgeSheet<?> sheet, Facts facts);
 
     /** Greater for what is worse. */
-    abstract double badness(Facts facts, BridgeSheet<?> sheet);
+    abstract double badness(F found);
 
-    /** What was found with sheets of one detail. */
-    abstract Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst);
+    /** What is found of sheets with one detail: usually that of the worst. */
+    Evidence together(ImmutableList<F> worstFirst) {
+        return worstFirst.getFirst();
+    }
 }

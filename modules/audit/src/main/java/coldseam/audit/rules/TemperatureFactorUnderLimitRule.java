@@ -1,16 +1,15 @@
 package coldseam.audit.rules;
 
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Value;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The coldest inner surface of every bridge keeps the least temperature factor fRsi. */
-public final class TemperatureFactorUnderLimitRule extends ColdSurfaceRule {
+public final class TemperatureFactorUnderLimitRule extends ColdSurfaceRule<TemperatureFactorUnderLimitRule.Found> {
 
     /** A surface that gets cold enough for mould. */
-    public record Found(BridgeSheet<?> worst, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, double limit) implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             return ColdSurfaceRule.values(worst, limit);
@@ -23,7 +22,7 @@ public final class TemperatureFactorUnderLimitRule extends ColdSurfaceRule {
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        return new Found(worstFirst.getFirst(), facts.house().limits().temperatureFactor());
+    Found found(BridgeSheet<?> sheet, Facts facts) {
+        return new Found(sheet, facts.house().limits().temperatureFactor());
     }
 }

@@ -1,6 +1,5 @@
 package coldseam.audit.rules;
 
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.PsiLimit;
@@ -9,6 +8,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -20,7 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * own. An own psi of the house goes before the computed one. A psi is over its limit where its upper bound is, a chi
  * where its lower bound is (judgement: whatever goes through insulation is over some limit).
  */
-public final class TransmittanceOverLimitRule extends SheetRule {
+public final class TransmittanceOverLimitRule extends SheetRule<TransmittanceOverLimitRule.Found> {
 
     /**
      * Too much heat lost.
@@ -30,7 +30,7 @@ public final class TransmittanceOverLimitRule extends SheetRule {
      * @param system of dimensions that both are of
      */
     public record Found(BridgeSheet<?> worst, Interval transmittance, double limit, DimensionSystem system)
-            implements Evidence {
+            implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             String name = worst.dimension() == Dimension.POINT_TRANSMITTANCE ? "chi" : "psi";
@@ -44,26 +44,22 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.judged().select(sheet -> {
-            Interval held = held(facts, sheet);
-            return Limits.over(sheet.junction().isPresent() ? held.upper() : held.lower(), limit(facts, sheet));
-        });
+    Optional<Found> of(BridgeSheet<?> sheet, Facts facts) {
+        if (!facts.judges(sheet)) {
+            return Optional.empty();
+        }
+        // The largest of the sheet's places is held to the limit.
+        Interval held =
+                facts.rows(sheet).maxBy(row -> row.transmittance().upper()).transmittance();
+        double limit = limit(facts, sheet);
+        return Limits.over(sheet.junction().isPresent() ? held.upper() : held.lower(), limit)
+                ? Optional.of(new Found(sheet, held, limit, facts.house().site().dimensions()))
+                : Optional.empty();
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return held(facts, sheet).middle();
-    }
-
-    @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        BridgeSheet<?> worst = worstFirst.getFirst();
-        return new Found(
-                worst,
-                held(facts, worst),
-                limit(facts, worst),
-                facts.house().site().dimensions());
+    double badness(Found found) {
+        return found.transmittance().middle();
     }
 
     private static double limit(Facts facts, BridgeSheet<?> sheet) {
@@ -72,10 +68,5 @@ public final class TransmittanceOverLimitRule extends SheetRule {
                 .map(junction ->
                         PsiLimit.of(junction, limits, facts.house().site().dimensions()))
                 .orElse(limits.chi());
-    }
-
-    /** What is held to the limit: the largest of the sheet's places. */
-    private static Interval held(Facts facts, BridgeSheet<?> sheet) {
-        return facts.rows(sheet).maxBy(row -> row.transmittance().upper()).transmittance();
     }
 }

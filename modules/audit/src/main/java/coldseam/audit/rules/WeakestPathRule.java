@@ -1,12 +1,13 @@
 package coldseam.audit.rules;
 
-import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.JunctionResult;
 import coldseam.junctions.WeakestPath;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -14,7 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * No way from indoors to outdoors through a junction resists less than a share of the surfaces beside it. Where insulation is
  * broken or pinched that is said instead: the short way follows from it.
  */
-public final class WeakestPathRule extends SheetRule {
+public final class WeakestPathRule extends SheetRule<WeakestPathRule.Found> {
 
     /**
      * A way that resists too little.
@@ -22,7 +23,7 @@ public final class WeakestPathRule extends SheetRule {
      * @param path the worst one's way
      * @param limit least share of the weaker surface's resistance, 0 to 1
      */
-    public record Found(BridgeSheet<?> worst, WeakestPath path, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, WeakestPath path, double limit) implements OfSheet {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -37,27 +38,19 @@ public final class WeakestPathRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.judged()
-                .select(sheet -> sheet.junction().isPresent()
+    Optional<Found> of(BridgeSheet<?> sheet, Facts facts) {
+        double limit = facts.house().limits().pathShare();
+        return sheet.junction()
+                .filter(junction -> facts.judges(sheet)
                         && !LayerBrokenRule.heatBreaks(facts, sheet)
-                        && !NeckPinchedRule.pinches(facts, sheet)
-                        && Limits.under(
-                                path(sheet).ratio(), facts.house().limits().pathShare()));
+                        && NeckPinchedRule.pinched(facts, sheet).isEmpty())
+                .map(JunctionResult::weakestPath)
+                .filter(path -> Limits.under(path.ratio(), limit))
+                .map(path -> new Found(sheet, path, limit));
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -path(sheet).ratio();
-    }
-
-    @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
-        BridgeSheet<?> worst = worstFirst.getFirst();
-        return new Found(worst, path(worst), facts.house().limits().pathShare());
-    }
-
-    private static WeakestPath path(BridgeSheet<?> of) {
-        return of.junction().orElseThrow().weakestPath();
+    double badness(Found found) {
+        return -found.path().ratio();
     }
 }

@@ -243,15 +243,15 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             either(found.worst(), "carry it across; ", "seal it; ") + say.better(found.worst())),
             new RuleWords<>(
                     LayerNotShownRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.first()),
+                    (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.worst()),
                     (found, say) -> Format.of(
                             either(
-                                    found.first(),
+                                    found.worst(),
                                     "\"%s\" does not show what becomes of %s",
                                     "\"%s\" does not show how %s is joined to it"),
-                            found.first().result().detail().name(),
+                            found.worst().result().detail().name(),
                             LayerWords.phrase(found.layers())),
-                    (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.first())),
+                    (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.worst())),
             new RuleWords<>(
                     LightWellFloodsRule.Found.class,
                     (found, say) -> found.undrained().notEmpty()
