@@ -3,6 +3,7 @@ package coldseam.report;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
@@ -32,6 +33,8 @@ import coldseam.report.words.TakeOff;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The audit's tables as CSV: units stand in the head; losses of the heat-loss table are as printed, no other number is rounded. */
@@ -78,24 +81,12 @@ public enum AuditCsv {
                 .with("first surface", row -> row.edge().first().name())
                 .some("second surface", row -> row.edge().second(), Surface::name)
                 .with("place", row -> row.edge().place())
-                .some("sheet", JunctionRow::sheet, BridgeSheet::id)
-                .some(
-                        "detail",
-                        JunctionRow::sheet,
-                        sheet -> sheet.result().detail().id())
-                .some("fRsi", JunctionRow::sheet, AuditCsv::temperatureFactor)
-                .some("mould from indoor humidity %", JunctionRow::sheet, AuditCsv::mould)
+                .and(AuditCsv::sheet)
+                .and(cold(JunctionRow::sheet))
                 .with("length", Dimension.LENGTH, JunctionRow::length)
                 .and(Intervals.always("psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi))
-                .with("factor b", Dimension.RATIO, JunctionRow::factor)
-                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, JunctionRow::loss))
-                .with(
-                        "status",
-                        row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
-                .with("source", row -> SourceWords.of(row.source()))
-                .with(
-                        "findings",
-                        row -> numbers(audit.findings().select(f -> f.subject().isAbout(row.edge()))))
+                .and(AuditCsv::loss)
+                .and(found(audit))
                 .some("air line", row -> line(row, Control.AIR), ControlLineWords::state)
                 .some("water line", row -> line(row, Control.WATER), ControlLineWords::state)
                 .some("vapour line", row -> line(row, Control.VAPOUR), ControlLineWords::state)
@@ -147,8 +138,35 @@ public enum AuditCsv {
         return Csv.plain(sheet.temperatureFactor());
     }
 
-    private static String mould(Sheet sheet) {
-        return Csv.plain(100 * sheet.mouldHumidity());
+    private static <R> UnaryOperator<Csv<R>> cold(Function<R, ? extends Optional<? extends Sheet>> sheet) {
+        return csv -> csv.some("fRsi", sheet, AuditCsv::temperatureFactor)
+                .some("mould from indoor humidity %", sheet, each -> Csv.plain(100 * each.mouldHumidity()));
+    }
+
+    private static <R extends BridgeRow> Csv<R> sheet(Csv<R> csv) {
+        return csv.some("sheet", BridgeRow::sheet, BridgeSheet::id)
+                .some(
+                        "detail",
+                        BridgeRow::sheet,
+                        sheet -> sheet.result().detail().id());
+    }
+
+    private static <R extends BridgeRow> Csv<R> loss(Csv<R> csv) {
+        return csv.with("factor b", Dimension.RATIO, BridgeRow::factor)
+                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, BridgeRow::loss));
+    }
+
+    /** How grave what was found about it is, and its numbers as the list of gaps and the drawing of the house have them. */
+    private static <R extends BridgeRow> UnaryOperator<Csv<R>> found(Audit audit) {
+        Function<R, ImmutableList<Finding>> about =
+                row -> audit.findings().select(finding -> finding.subject().isAbout(row));
+        return csv -> csv.with("status", row -> status(about.apply(row), row.source()))
+                .with("source", row -> SourceWords.of(row.source()))
+                .with(
+                        "findings",
+                        row -> about.apply(row)
+                                .collect(finding -> Integer.toString(finding.number()))
+                                .makeString("; "));
     }
 
     /** As it runs in the section of an edge; empty where none was followed. */
@@ -157,12 +175,6 @@ public enum AuditCsv {
                 .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control));
     }
 
-    /** As the list of gaps and the drawing of the house have them. */
-    private static String numbers(ImmutableList<Finding> about) {
-        return about.collect(finding -> Integer.toString(finding.number())).makeString("; ");
-    }
-
-    /** How grave what was found about something is. */
     private static String status(ImmutableList<Finding> about, BridgeSource source) {
         return about.isEmpty()
                 ? source.known() ? "in order" : "unknown"
@@ -252,23 +264,12 @@ public enum AuditCsv {
                 .with("points", row -> row.points().name())
                 .with("kind", row -> row.kind().label())
                 .with("surface", row -> row.surface().name())
-                .some("sheet", PointRow::sheet, BridgeSheet::id)
-                .some(
-                        "detail",
-                        PointRow::sheet,
-                        sheet -> sheet.result().detail().id())
+                .and(AuditCsv::sheet)
                 .with("number", row -> Csv.plain(row.number()))
                 .and(Intervals.always("chi", Dimension.POINT_TRANSMITTANCE, PointRow::chi))
-                .with("factor b", Dimension.RATIO, PointRow::factor)
-                .and(Intervals.always("loss", Dimension.HEAT_LOSS_COEFFICIENT, PointRow::loss))
+                .and(AuditCsv::loss)
                 .some("fRsi", PointRow::sheet, AuditCsv::temperatureFactor)
-                .with(
-                        "status",
-                        row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
-                .with("source", row -> SourceWords.of(row.source()))
-                .with(
-                        "findings",
-                        row -> numbers(audit.findings().select(f -> f.subject().isAbout(row))))
+                .and(found(audit))
                 .text(audit.points());
     }
 
@@ -289,8 +290,7 @@ public enum AuditCsv {
                         "more than apart",
                         Dimension.HEAT_LOSS_COEFFICIENT,
                         row -> row.sheet().map(sheet -> row.loss())))
-                .some("fRsi", PairRow::sheet, AuditCsv::temperatureFactor)
-                .some("mould from indoor humidity %", PairRow::sheet, AuditCsv::mould)
+                .and(cold(PairRow::sheet))
                 .with("status", row -> PairWords.status(row, audit.mould(), units))
                 .text(audit.pairs());
     }
@@ -318,8 +318,7 @@ public enum AuditCsv {
                         row -> row.sheet()
                                 .flatMap(sheet -> sheet.result().heat())
                                 .map(heat -> heat.chi(audit.heatLoss().system()))))
-                .some("fRsi", VertexRow::sheet, AuditCsv::temperatureFactor)
-                .some("mould from indoor humidity %", VertexRow::sheet, AuditCsv::mould)
+                .and(cold(VertexRow::sheet))
                 .with("status", row -> VertexWords.status(row, audit.mould(), units))
                 .text(audit.vertices());
     }
