@@ -2,10 +2,12 @@ package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /** What is said of the materials in use: those of all layers and of the framing in them, but for air. */
 public final class Materials {
@@ -26,6 +28,34 @@ public final class Materials {
     /** Those of the house file that conduct less than boards without a vacuum do. */
     public static final Assumption<Material> STILL_AIR =
             audit -> used(audit).select(material -> material.conductivity() < STILL && !isBuiltIn(material));
+
+    /** W/(m·K); concretes that span rooms conduct more, by half and more (common practice, no source). */
+    private static final double LIGHTER_THAN_CONCRETE = 1;
+
+    /** W/(m·K); filled blocks that carry conduct as much (common practice, no source). */
+    private static final double LIGHTER_THAN_BLOCKS = 0.08;
+
+    /**
+     * Those of the house file that carry by themselves and conduct less than what carries as they do: concrete, or blocks where the
+     * file says that they stand; not wood.
+     */
+    public static final Assumption<Material> CARRIES_LIGHTLY = audit -> {
+        ImmutableSet<Material> alone = audit.house()
+                .assemblies()
+                .valuesView()
+                .flatCollect(Assembly::structure)
+                .select(layer -> layer.framing().isEmpty())
+                .collect(Layer::material)
+                .toSet()
+                .toImmutable();
+        return used(audit)
+                .select(material -> alone.contains(material) && !isBuiltIn(material) && !material.insulates())
+                .select(material -> switch (material.carries()) {
+                    case SPANS -> material.conductivity() < LIGHTER_THAN_CONCRETE;
+                    case STANDS -> material.conductivity() < LIGHTER_THAN_BLOCKS;
+                    default -> false;
+                });
+    };
 
     /** Those that hold a vacuum, of the house file or of the built-in list: a screw ends it. */
     public static final Assumption<Material> VACUUM = audit -> used(audit).select(Material::holdsVacuum);

@@ -407,6 +407,12 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     .each((material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
                             + ", less than boards without a vacuum do"),
+            of(Materials.CARRIES_LIGHTLY)
+                    .each((material, say) -> "that \"" + material.name() + "\" carries and conducts "
+                            + say.say(material.conductivity(), CONDUCTIVITY) + ", less than "
+                            + (material.carries() == Material.Carries.SPANS
+                                    ? "concrete does (\"carries: stands\" says that it is masonry)"
+                                    : "filled blocks do")),
             of(Materials.VACUUM)
                     .each((material, say) -> "that no panel of \"" + material.name()
                             + "\" is cut, drilled or screwed through, then or later"),

@@ -32,6 +32,11 @@ sealed interface FileBody {
     /** Where it stands in the file. */
     Position place();
 
+    /** Whether a roof of its own has a cold loft under it. */
+    default boolean hasColdLoft() {
+        return false;
+    }
+
     @Marked("storeys")
     @Noun("a body by storeys")
     @Doc("Storeys stacked on one another.")
@@ -69,12 +74,19 @@ sealed interface FileBody {
             Position place)
             implements FileBody, FileStack {
         @Override
+        public boolean hasColdLoft() {
+            return roofs().anySatisfy(FileRoof::hasColdLoft);
+        }
+
+        private ImmutableList<FileRoof> roofs() {
+            return wings.collect(each -> each.value().roof()).newWith(roof);
+        }
+
+        @Override
         public void check(Faults faults) {
             FileStack.super.check(faults);
             MutableSet<String> dormers = Sets.mutable.empty();
-            wings.collect(each -> each.value().roof())
-                    .newWith(roof)
-                    .flatCollect(FileRoof::dormers)
+            roofs().flatCollect(FileRoof::dormers)
                     .forEach(each -> each.value()
                             .names(each.name())
                             .reject(dormers::add)

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Doc;
 import coldseam.files.Marked;
@@ -8,6 +9,8 @@ import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
+import org.eclipse.collections.api.factory.Lists;
 
 @Noun("ground")
 @Doc("A kind of ground of ISO 13370, or a name with a conductivity of one's own.")
@@ -60,6 +63,21 @@ sealed interface FileGround {
             @Bounds(atLeast = "0.3 W/(m·K)", atMost = "6 W/(m·K)", usual = "1.5 to 3.5 W/(m·K)")
             double conductivity)
             implements FileGround {
+
+        public FileOwnGround {
+            Lists.immutable
+                    .with(Kind.values())
+                    .select(kind -> Words.word(kind).equals(Words.aloud(name)) && kind.conductivity != conductivity)
+                    .forEach(kind -> {
+                        throw new BadValueException(
+                                "conductivity",
+                                "ground of this name conducts as ISO 13370 has it",
+                                Phrase.of(conductivity, Dimension.CONDUCTIVITY).and(" of \"" + name + "\""),
+                                Phrase.of(kind.conductivity, Dimension.CONDUCTIVITY),
+                                "write ground: " + Words.word(kind) + ", or name the test that says otherwise");
+                    });
+        }
+
         @Override
         public String label() {
             return name;

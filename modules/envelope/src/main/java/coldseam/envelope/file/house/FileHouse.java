@@ -12,8 +12,11 @@ import coldseam.files.Noun;
 import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
 import coldseam.files.Size;
+import coldseam.files.Words;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /** The house file, whole. */
 @Noun("a house file")
@@ -87,6 +90,26 @@ record FileHouse(
     /** Most openings, rows counted out; every two of them are held against each other. */
     private static final int MOST_OPENINGS = 400;
 
+    /** What lies beside every house, however it is called: sections tell what they face by its name. */
+    private static final ImmutableSet<String> PLACES = Sets.immutable.with(
+            "outdoors",
+            "outdoor",
+            "outdoor air",
+            "outside",
+            "outside air",
+            "open air",
+            "ground",
+            "soil",
+            "earth",
+            "crawl space",
+            "indoors",
+            "indoor",
+            "inside",
+            "rooms");
+
+    /** What the roof's own cold loft is called. */
+    private static final String LOFT = "loft";
+
     @Override
     public void check(Faults faults) {
         if (house != null) {
@@ -108,9 +131,8 @@ record FileHouse(
                 .select(each -> each.name().equals(HouseFile.NONE) || Retrofit.OTHER_MEASURES.contains(each.name()))
                 .forEach(each -> reserved(each, faults));
         retrofit.ifPresent(each -> each.check(assemblies.collect(Named::name), openings.collect(Named::name), faults));
-        neighbours
-                .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
-                .forEach(each -> reserved(each, faults));
+        ImmutableSet<String> places = body != null && body.hasColdLoft() ? PLACES.newWith(LOFT) : PLACES;
+        neighbours.select(each -> places.contains(Words.aloud(each.name()))).forEach(each -> reserved(each, faults));
     }
 
     /** Those that are decided together. */

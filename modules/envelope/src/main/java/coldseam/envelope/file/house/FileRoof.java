@@ -224,6 +224,10 @@ record FileRoof(
         }
     }
 
+    boolean hasColdLoft() {
+        return insulatedAt == InsulatedAt.CEILING || collar.isPresent();
+    }
+
     /** Refuses a parapet where no roof is flat. */
     void checkParapet(boolean hasLowerRoof, Faults faults) {
         if (parapetHeight > 0 && form != Body.Roof.Form.FLAT && !hasLowerRoof) {
