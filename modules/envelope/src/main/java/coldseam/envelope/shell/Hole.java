@@ -3,6 +3,7 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Body;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import coldseam.envelope.shell.lattice.Together;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -25,7 +26,7 @@ public record Hole(ImmutableList<OpenEdge> edges, double area, Side side) {
     /** All holes of a shell, in the order of their first edge. */
     public static ImmutableList<Hole> of(Shell shell) {
         Point3 middle = Vectors.mean(shell.surfaces().flatCollect(Surface::outline));
-        return groups(shell.openEdges()).collect(edges -> hole(edges, middle));
+        return Together.parts(shell.openEdges(), Hole::touch).collect(edges -> hole(edges, middle));
     }
 
     private static Hole hole(ImmutableList<OpenEdge> edges, Point3 middle) {
@@ -63,22 +64,6 @@ public record Hole(ImmutableList<OpenEdge> edges, double area, Side side) {
             end = near(next.from(), at) ? next.to() : next.from();
         }
         return near(end, ring.getFirst()) ? ring.toImmutable() : Lists.immutable.empty();
-    }
-
-    private static ImmutableList<ImmutableList<OpenEdge>> groups(ImmutableList<OpenEdge> edges) {
-        MutableList<OpenEdge> left = edges.toList();
-        MutableList<ImmutableList<OpenEdge>> holes = Lists.mutable.empty();
-        while (left.notEmpty()) {
-            MutableList<OpenEdge> hole = Lists.mutable.of(left.remove(0));
-            for (int i = 0; i < hole.size(); i++) {
-                OpenEdge edge = hole.get(i);
-                MutableList<OpenEdge> touching = left.select(other -> touch(edge, other));
-                hole.addAll(touching);
-                left.removeAll(touching);
-            }
-            holes.add(hole.toImmutable());
-        }
-        return holes.toImmutable();
     }
 
     private static boolean touch(OpenEdge a, OpenEdge b) {

@@ -118,6 +118,10 @@ public final class Plan {
      */
     public record Bound(Vertex from, Vertex to, int left, int right, ImmutableList<Run> runs) {
 
+        public boolean borders(int cell) {
+            return left == cell || right == cell;
+        }
+
         public boolean cuts(int storey, boolean openAbove) {
             Kind kind = openAbove ? Kind.CUT_OPEN : Kind.CUT_OVER;
             return runs.anySatisfy(run -> run.tag().kind() == kind && run.tag().storey() == storey);

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell.plan;
 
 import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Together;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -128,13 +129,8 @@ public final class PlanRegions {
 
     /** The parts of a region that lie outdoors. */
     public ImmutableList<Region> shown(Region region, IntPredicate shown) {
-        MutableList<Integer> waiting = region.cells().select(shown::test).toList();
-        MutableList<Region> parts = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            ImmutableList<Integer> cells = together(waiting, region.lower(), region.open());
-            parts.add(new Region(region.lower(), region.open(), region.step(), region.part(), cells));
-        }
-        return parts.toImmutable();
+        return together(region.cells().select(shown::test), region.lower(), region.open())
+                .collect(cells -> new Region(region.lower(), region.open(), region.step(), region.part(), cells));
     }
 
     /** Cuts through every hole, all at once: one that ends at another hole parts nothing until that one is cut, too. */
@@ -189,8 +185,7 @@ public final class PlanRegions {
             }
         }
         MutableList<Region> found = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            ImmutableList<Integer> cells = together(waiting, k, open);
+        for (ImmutableList<Integer> cells : together(waiting.toImmutable(), k, open)) {
             if (pair && hairThin(cells)) {
                 cells.forEach(c -> steps.add(new Region(k, open, true, 0, Lists.immutable.of(c))));
             } else {
@@ -200,20 +195,15 @@ public final class PlanRegions {
         return found.withAll(steps).toImmutable();
     }
 
-    /** Takes cells that hang together, but for cuts, from those that wait. */
-    private ImmutableList<Integer> together(MutableList<Integer> waiting, int k, boolean open) {
-        MutableList<Integer> region = Lists.mutable.of(waiting.remove(0));
-        for (int i = 0; i < region.size(); i++) {
-            int cell = region.get(i);
-            for (Plan.Bound bound : plan.beside(cell)) {
-                Integer other = bound.left() == cell ? bound.right() : bound.left();
-                boolean alike = other < 0 || part(k, open, cell) == part(k, open, other);
-                if (!bound.cuts(k, open) && alike && waiting.remove(other)) {
-                    region.add(other);
-                }
-            }
-        }
-        return region.toImmutableSortedList();
+    /** Cells that hang together, but for cuts. */
+    private ImmutableList<ImmutableList<Integer>> together(ImmutableList<Integer> cells, int k, boolean open) {
+        return Together.parts(
+                        cells,
+                        (cell, other) -> plan.beside(cell)
+                                .anySatisfy(bound -> bound.borders(other)
+                                        && !bound.cuts(k, open)
+                                        && part(k, open, cell) == part(k, open, other)))
+                .collect(ImmutableList::toImmutableSortedList);
     }
 
     private int part(int k, boolean open, int cell) {

@@ -7,6 +7,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import coldseam.envelope.shell.lattice.Together;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;
@@ -96,28 +97,16 @@ record StoreyRoof(House house, Stacks stacks, int top, Plan plan, StoreyLevels l
      * @param shown whether the roof lies outdoors over a cell
      */
     public ImmutableList<ImmutableList<Integer>> parts(IntPredicate shown) {
-        MutableList<Integer> waiting = plan.cellsOf(top).select(shown::test).toList();
-        MutableList<ImmutableList<Integer>> parts = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            MutableList<Integer> part = Lists.mutable.of(waiting.remove(0));
-            for (int i = 0; i < part.size(); i++) {
-                int cell = part.get(i);
-                for (Plan.Bound bound : plan.beside(cell)) {
-                    Integer other = bound.left() == cell ? bound.right() : bound.left();
-                    if (other != Plan.OUTSIDE
-                            && !parts(bound, cell)
-                            && !bound.cuts(top, true)
-                            && field.plane(other, top).equals(field.plane(cell, top))
-                            && waiting.remove(other)) {
-                        part.add(other);
-                    }
-                }
-            }
-            parts.add(part.toImmutableSortedList());
-        }
-        return parts.sortThisBy(
-                        part -> field.plane(part.getFirst(), top).orElseThrow().side())
-                .toImmutable();
+        return Together.parts(
+                        plan.cellsOf(top).select(shown::test),
+                        (cell, other) -> plan.beside(cell)
+                                .anySatisfy(bound -> bound.borders(other)
+                                        && !parts(bound, cell)
+                                        && !bound.cuts(top, true)
+                                        && field.plane(other, top).equals(field.plane(cell, top))))
+                .collect(ImmutableList::toImmutableSortedList)
+                .toImmutableSortedListBy(
+                        part -> field.plane(part.getFirst(), top).orElseThrow().side());
     }
 
     /** Whether a bound parts a slope around a dormer. */
