@@ -1,7 +1,11 @@
 package coldseam.conduction;
 
 import coldseam.conduction.DrawingFault.About;
+import java.util.HashSet;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** Gathers what is wrong with a drawing, one of its parts after the other, and asks what is asked of sections and bodies alike. */
@@ -31,15 +35,22 @@ public final class DrawingFaults {
     }
 
     /**
-     * Refuses a name that was there before.
+     * Looks at each part of one kind, and refuses one whose name was there before.
      *
-     * @param names there were
-     * @param kind of what has it
+     * @param kind what messages call it
+     * @param look takes what messages call one, and it
      */
-    public void name(Set<String> names, String kind, String name) {
-        if (!names.add(name)) {
-            add(kind + " " + name + " is there twice; give each " + kind + " a name of its own");
-        }
+    public <T> void each(
+            About at, String kind, ImmutableList<T> all, Function<T, String> name, BiConsumer<String, T> look) {
+        Set<String> names = new HashSet<>();
+        all.forEachWithIndex((each, i) -> {
+            look(at, i);
+            String what = kind + " " + name.apply(each);
+            if (!names.add(name.apply(each))) {
+                add(what + " is there twice; give each " + kind + " a name of its own");
+            }
+            look.accept(what, each);
+        });
     }
 
     public void temperature(String what, double celsius) {

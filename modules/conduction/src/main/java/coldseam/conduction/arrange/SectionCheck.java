@@ -10,7 +10,6 @@ import coldseam.conduction.Probe;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
-import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -42,13 +41,7 @@ public final class SectionCheck {
         regions();
         environments();
         boundaries();
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < section.probes().size(); i++) {
-            Probe probe = section.probes().get(i);
-            faults.look(About.PROBE, i);
-            faults.name(names, "probe", probe.name());
-            finite("probe " + probe.name(), probe.at());
-        }
+        faults.each(About.PROBE, "probe", section.probes(), Probe::name, (what, probe) -> finite(what, probe.at()));
         if (faults.none()) {
             shapes();
         }
@@ -127,15 +120,11 @@ public final class SectionCheck {
         if (section.environments().isEmpty()) {
             faults.add("the section has no environment; give at least one with its temperature");
         }
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < section.environments().size(); i++) {
-            Environment environment = section.environments().get(i);
-            String what = "environment " + environment.name();
-            faults.look(About.ENVIRONMENT, i);
-            faults.name(names, "environment", environment.name());
-            faults.temperature(what, environment.temperature());
-            faults.resistance(what, environment.surfaceResistance());
-        }
+        faults.each(
+                About.ENVIRONMENT, "environment", section.environments(), Environment::name, (what, environment) -> {
+                    faults.temperature(what, environment.temperature());
+                    faults.resistance(what, environment.surfaceResistance());
+                });
     }
 
     private void boundaries() {

@@ -4,7 +4,6 @@ import coldseam.conduction.DrawingFault;
 import coldseam.conduction.DrawingFault.About;
 import coldseam.conduction.DrawingFaults;
 import coldseam.conduction.Figures;
-import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.collections.api.list.MutableList;
@@ -26,8 +25,8 @@ final class BodyCheck {
         check.extent();
         check.painted();
         check.environments();
-        check.patches();
-        check.probes();
+        check.faults.each(About.PATCH, "patch", body.patches(), Patch::name, check::patch);
+        check.faults.each(About.PROBE, "probe", body.probes(), BodyProbe::name, check::probe);
     }
 
     private void extent() {
@@ -92,47 +91,28 @@ final class BodyCheck {
         if (body.environments().isEmpty()) {
             faults.add("the body has no environment; give at least one with its temperature");
         }
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < body.environments().size(); i++) {
-            BodyEnvironment environment = body.environments().get(i);
-            faults.look(About.ENVIRONMENT, i);
-            String what = "environment " + environment.name();
-            faults.name(names, "environment", environment.name());
-            faults.temperature(what, environment.temperature());
-            faults.resistance(what, environment.up(), environment.horizontal(), environment.down());
+        faults.each(
+                About.ENVIRONMENT, "environment", body.environments(), BodyEnvironment::name, (what, environment) -> {
+                    faults.temperature(what, environment.temperature());
+                    faults.resistance(what, environment.up(), environment.horizontal(), environment.down());
+                });
+    }
+
+    private void patch(String what, Patch patch) {
+        box(what, patch.box());
+        BodyEnvironment faced = body.environments().detect(each -> each.name().equals(patch.environment()));
+        if (faced == null) {
+            faults.add(what + " faces " + patch.environment() + ", which is not defined; there are "
+                    + body.environments().collect(BodyEnvironment::name).makeString(", "));
+        } else if (!(faced.up() > 0 && faced.horizontal() > 0 && faced.down() > 0)) {
+            faults.add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
+                    + " there is the environment's own; leave the patch out");
         }
     }
 
-    private void patches() {
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < body.patches().size(); i++) {
-            Patch patch = body.patches().get(i);
-            faults.look(About.PATCH, i);
-            String what = "patch " + patch.name();
-            faults.name(names, "patch", patch.name());
-            box(what, patch.box());
-            BodyEnvironment faced =
-                    body.environments().detect(each -> each.name().equals(patch.environment()));
-            if (faced == null) {
-                faults.add(what + " faces " + patch.environment() + ", which is not defined; there are "
-                        + body.environments().collect(BodyEnvironment::name).makeString(", "));
-            } else if (!(faced.up() > 0 && faced.horizontal() > 0 && faced.down() > 0)) {
-                faults.add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
-                        + " there is the environment's own; leave the patch out");
-            }
-        }
-    }
-
-    private void probes() {
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < body.probes().size(); i++) {
-            BodyProbe probe = body.probes().get(i);
-            faults.look(About.PROBE, i);
-            String what = "probe " + probe.name();
-            faults.name(names, "probe", probe.name());
-            if (!finite(probe.at())) {
-                faults.add(what + " is at " + probe.at() + "; coordinates must be numbers");
-            }
+    private void probe(String what, BodyProbe probe) {
+        if (!finite(probe.at())) {
+            faults.add(what + " is at " + probe.at() + "; coordinates must be numbers");
         }
     }
 
