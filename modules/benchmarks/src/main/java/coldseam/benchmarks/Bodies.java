@@ -2,6 +2,7 @@ package coldseam.benchmarks;
 
 import coldseam.conduction.solid.SolidBody;
 import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnBody;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,10 +34,11 @@ final class Bodies {
     /** Those bodies by their files' names. */
     static Map<String, SolidBody> all() throws IOException {
         Map<String, SolidBody> bodies = new LinkedHashMap<>();
-        references()
-                .keySet()
-                .forEach(name -> Drawn.load(SECTIONS.resolve(name + ".yaml"))
-                        .match(section -> null, body -> bodies.put(name, body.body())));
+        for (String name : references().keySet()) {
+            if (Drawn.load(SECTIONS.resolve(name + ".yaml")) instanceof DrawnBody drawn) {
+                bodies.put(name, drawn.body());
+            }
+        }
         return bodies;
     }
 }

@@ -8,6 +8,8 @@ import coldseam.conduction.Solved;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnBody;
+import coldseam.junctions.hand.DrawnSection;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -95,11 +97,10 @@ final class ConductionChecks {
     }
 
     private Solved<?> solve(String section, Accuracy accuracy) {
-        return Drawn.load(fixtures.resolve("sections").resolve(section + ".yaml"))
-                .match(
-                        drawn -> solved.computeIfAbsent(
-                                section + " " + accuracy, key -> Conduction.solve(drawn.section(), accuracy)),
-                        drawn -> solved.computeIfAbsent(section, key -> BodySolver.solve(drawn.body(), OF_BODIES)));
+        Drawn drawn = Drawn.load(fixtures.resolve("sections").resolve(section + ".yaml"));
+        return drawn instanceof DrawnSection flat
+                ? solved.computeIfAbsent(section + " " + accuracy, key -> Conduction.solve(flat.section(), accuracy))
+                : solved.computeIfAbsent(section, key -> BodySolver.solve(((DrawnBody) drawn).body(), OF_BODIES));
     }
 
     private static String area(String section) {

@@ -123,12 +123,7 @@ public record Facts(
         return rows.select(row -> row.isOn(sheet));
     }
 
-    /** Sheets whose detail somebody chose and whose surfaces all have the heat layer they need: what is judged by value. */
-    ImmutableList<BridgeSheet<?>> judged() {
-        return sheets.select(this::judges);
-    }
-
-    /** Whether a sheet is judged by value. */
+    /** Whether a sheet is judged by value: somebody chose its detail and its surfaces all have the heat layer they need. */
     boolean judges(BridgeSheet<?> sheet) {
         return sheet.chosen() && rows(sheet).anySatisfy(row -> keeps(row.surfaces(), Control.HEAT));
     }

@@ -7,14 +7,10 @@ import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 
 /** What a section file draws: a section, or a body where it has the keys of one. */
 public sealed interface Drawn permits DrawnSection, DrawnBody {
-
-    /** The result of the function that fits. */
-    <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body);
 
     /**
      * Reads a section file, YAML or JSON.

@@ -14,7 +14,6 @@ import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.impl.factory.Sets;
 
 /**
@@ -134,10 +133,5 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
 
     private static Place place(FileDrawnBody.FileSpot at, double unit) {
         return new Place(unit * at.x(), unit * at.y(), unit * at.z());
-    }
-
-    @Override
-    public <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body) {
-        return body.apply(this);
     }
 }

@@ -19,7 +19,6 @@ import coldseam.files.SourceNode;
 import coldseam.junctions.section.Shapes;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.DoubleList;
 import org.locationtech.jts.geom.Geometry;
@@ -46,11 +45,6 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
         Optional<DrawnSection> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
         faults.throwIfAny();
         return loaded.orElseThrow();
-    }
-
-    @Override
-    public <T> T match(Function<DrawnSection, T> section, Function<DrawnBody, T> body) {
-        return section.apply(this);
     }
 
     /** Reads a tree; every fault of it and of the section it draws is added, each with its place. */

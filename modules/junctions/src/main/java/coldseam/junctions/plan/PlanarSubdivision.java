@@ -115,7 +115,7 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
     private static final class Builder {
 
         private final ImmutableList<Polygon> outlines;
-        private final double[][] boxes;
+        private final ImmutableList<Envelope> boxes;
         private final Map<Coordinate, Integer> numbers = new HashMap<>();
         private final List<Coordinate> vertices = new ArrayList<>();
         private final Map<Long, Cut> cuts = new LinkedHashMap<>();
@@ -137,13 +137,13 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
 
         private Builder(ImmutableList<Polygon> outlines) {
             this.outlines = outlines;
-            this.boxes = new double[outlines.size()][];
-            outlines.forEachWithIndex((outline, i) -> boxes[i] = new double[] {
-                outline.corners().collectDouble(Point::x).min(),
-                outline.corners().collectDouble(Point::y).min(),
-                outline.corners().collectDouble(Point::x).max(),
-                outline.corners().collectDouble(Point::y).max()
-            });
+            this.boxes = outlines.collect(Builder::box);
+        }
+
+        private static Envelope box(Polygon outline) {
+            Envelope box = new Envelope();
+            outline.corners().forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+            return box;
         }
 
         private PlanarSubdivision built() {
@@ -335,7 +335,7 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
 
         /** The topmost polygon beside an edge with this middle. */
         private int seen(Cut cut, double x, double y, int side) {
-            for (int i = boxes.length - 1; i >= 0; i--) {
+            for (int i = boxes.size() - 1; i >= 0; i--) {
                 int along = cut.sides.getOrDefault(i, 0);
                 if (along == 0 ? contains(i, x, y) : along == side) {
                     return i;
@@ -345,11 +345,7 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         }
 
         private boolean contains(int outline, double x, double y) {
-            double[] box = boxes[outline];
-            return x >= box[0]
-                    && y >= box[1]
-                    && x <= box[2]
-                    && y <= box[3]
+            return boxes.get(outline).contains(x, y)
                     && inside(outlines.get(outline).corners(), x, y);
         }
 

@@ -7,6 +7,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.Noder;
 import org.locationtech.jts.noding.SegmentString;
@@ -48,14 +49,16 @@ public final class SnapNoder implements Noder {
             }
             lines.add(new NodedSegmentString(way.toCoordinateArray(), string.getData()));
         }
-        List<Boxes> boxes = new ArrayList<>();
-        lines.forEach(line -> boxes.add(new Boxes(line.getCoordinates(), 2 * reach)));
+        List<Envelope[]> boxes = new ArrayList<>();
+        lines.forEach(line -> boxes.add(boxes(line)));
         for (int a = 0; a < lines.size(); a++) {
-            for (int i = 0; i < boxes.get(a).sides; i++) {
+            Envelope[] of = boxes.get(a);
+            for (int i = 0; i < of.length - 1; i++) {
                 for (int b = a; b < lines.size(); b++) {
-                    if (boxes.get(a).meets(i, boxes.get(b), boxes.get(b).sides)) {
-                        for (int j = a == b ? i + 1 : 0; j < boxes.get(b).sides; j++) {
-                            if (boxes.get(a).meets(i, boxes.get(b), j)) {
+                    Envelope[] others = boxes.get(b);
+                    if (of[i].intersects(others[others.length - 1])) {
+                        for (int j = a == b ? i + 1 : 0; j < others.length - 1; j++) {
+                            if (of[i].intersects(others[j])) {
                                 nodes.processIntersections(lines.get(a), i, lines.get(b), j);
                             }
                         }
@@ -65,50 +68,23 @@ public final class SnapNoder implements Noder {
         }
     }
 
+    /** The boxes of a line's sides, each wider by the reach all round, and after them that of all. */
+    private Envelope[] boxes(NodedSegmentString line) {
+        Envelope[] boxes = new Envelope[line.size()];
+        Envelope all = new Envelope();
+        for (int i = 0; i < boxes.length - 1; i++) {
+            boxes[i] = new Envelope(line.getCoordinate(i), line.getCoordinate(i + 1));
+            boxes[i].expandBy(reach);
+            all.expandToInclude(boxes[i]);
+        }
+        boxes[boxes.length - 1] = all;
+        return boxes;
+    }
+
     @Override
     @SuppressWarnings("rawtypes")
     public Collection getNodedSubstrings() {
         return NodedSegmentString.getNodedSubstrings(lines);
-    }
-
-    /** The boxes of a line's sides, and after them that of all. */
-    private static final class Boxes {
-
-        private final int sides;
-        private final double[] west;
-        private final double[] south;
-        private final double[] east;
-        private final double[] north;
-
-        /** @param margin m, by which two boxes that meet may be apart */
-        Boxes(Coordinate[] corners, double margin) {
-            sides = corners.length - 1;
-            west = new double[sides + 1];
-            south = new double[sides + 1];
-            east = new double[sides + 1];
-            north = new double[sides + 1];
-            west[sides] = Double.POSITIVE_INFINITY;
-            south[sides] = Double.POSITIVE_INFINITY;
-            east[sides] = Double.NEGATIVE_INFINITY;
-            north[sides] = Double.NEGATIVE_INFINITY;
-            for (int i = 0; i < sides; i++) {
-                west[i] = Math.min(corners[i].x, corners[i + 1].x) - margin;
-                south[i] = Math.min(corners[i].y, corners[i + 1].y) - margin;
-                east[i] = Math.max(corners[i].x, corners[i + 1].x);
-                north[i] = Math.max(corners[i].y, corners[i + 1].y);
-                west[sides] = Math.min(west[sides], west[i]);
-                south[sides] = Math.min(south[sides], south[i]);
-                east[sides] = Math.max(east[sides], east[i]);
-                north[sides] = Math.max(north[sides], north[i]);
-            }
-        }
-
-        boolean meets(int i, Boxes other, int j) {
-            return west[i] <= other.east[j]
-                    && other.west[j] <= east[i]
-                    && south[i] <= other.north[j]
-                    && other.south[j] <= north[i];
-        }
     }
 
     /** Places, no two within the reach of one another, by their x. */
