@@ -77,11 +77,19 @@ public enum TypicalBuild {
 
     /**
      * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, for what
-     * carries or a frame's bays to hold all that insulates, or for a frame, that with such a surface.
+     * carries or a frame's bays to hold all that insulates, or for a frame, that with such a surface; where it is drawn for
+     * other angles than the kind's, in the middle of them.
      */
     public JunctionSetup setup(Detail detail) {
-        JunctionSetup usual = setup(detail.junction());
-        if (!(detail.drawing() instanceof BandDrawing drawing) || drawing.forAnyBuild()) {
+        JunctionSetup ofKind = setup(detail.junction());
+        if (!(detail.drawing() instanceof BandDrawing drawing)) {
+            return ofKind;
+        }
+        JunctionSetup usual = drawing.angles()
+                .filter(each -> ofKind.angle() < each.least() || ofKind.angle() > each.most())
+                .map(each -> ofKind.at((each.least() + each.most()) / 2))
+                .orElse(ofKind);
+        if (drawing.forAnyBuild()) {
             return usual;
         }
         JunctionKind kind = detail.junction();

@@ -113,6 +113,14 @@ public record Chart(boolean crossing, Vector firstRun, Vector firstNormal, Vecto
         return crossing ? 0 : mitre().dot(firstRun);
     }
 
+    /**
+     * What a way square out of the second band gains across the first for each metre: by it a drawing keeps level what stands
+     * off an upright wall. From -1 to 1; zero at a right angle.
+     */
+    public double lean() {
+        return firstNormal.dot(secondNormal);
+    }
+
     private Vector mitre() {
         Vector sum = firstNormal.plus(secondNormal);
         return sum.times(1 / (1 + firstNormal.dot(secondNormal)));

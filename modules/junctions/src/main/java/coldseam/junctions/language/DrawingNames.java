@@ -18,7 +18,8 @@ import org.eclipse.collections.impl.factory.Maps;
  * {@code B.air.inside} and so on for the layer that it names for air, water or vapour control;
  * {@code storey floor.near} and {@code .far} where an internal floor lies behind the first band; near and far faces of
  * what meets a single surface; the faces, edge and glass of a frame; {@code ground.top} where the section stands in the
- * ground; {@code upstand}; and end to end {@code seam} and {@code bend}.
+ * ground; {@code upstand}; end to end {@code seam} and {@code bend}, and {@code lean}
+ * where two surfaces cross.
  */
 public final class DrawingNames {
 
@@ -36,6 +37,7 @@ public final class DrawingNames {
 
     public static final String SEAM = "seam";
     public static final String BEND = "bend";
+    public static final String LEAN = "lean";
 
     /** The key of the parameter that gives a thing's thickness where the house does not. */
     public static final String THICKNESS = "thickness";
@@ -88,6 +90,8 @@ public final class DrawingNames {
         if (!crossing) {
             names.put(SEAM, Measured.SECOND);
             names.put(BEND, Measured.NUMBER);
+        } else if (form.twoSurfaces()) {
+            names.put(LEAN, Measured.NUMBER);
         }
         return names;
     }

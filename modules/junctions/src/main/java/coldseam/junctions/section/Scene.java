@@ -159,6 +159,7 @@ record Scene(
         scope.put(DrawingNames.STOREY_FLOOR + ".far", underside + setup.floorThickness());
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
+        scope.put(DrawingNames.LEAN, chart.lean());
         drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));
         setup.sill().ifPresent(sill -> scope.put(DrawingNames.UPTURN, sill));
         double thing = setup.floorThickness() > 0

@@ -129,6 +129,7 @@ final class CatalogueTradeTest {
     @CsvSource({
         "high eaves of a mono-pitch, 75",
         "abutment, 225",
+        "abutment, 305",
         "dormer cheek, 270",
         "foot of a knee wall, 270",
         "step between heights, 270",

@@ -2,6 +2,7 @@ package coldseam.junctions.kind;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.conduction.Point;
 import coldseam.envelope.JunctionKind;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,18 @@ class ChartTest {
                 assertEquals(-Math.cos(Math.toRadians(angle)), chart.secondRun().x(), 1e-12, kind.label());
                 assertEquals(Math.sin(Math.toRadians(angle)), chart.secondRun().y(), 1e-12, kind.label());
             }
+        }
+    }
+
+    /** What a drawing keeps level by {@code lean} is level on the page, however the roof before the wall falls. */
+    @Test
+    void leanKeepsLevelWhatStandsOffAWall() {
+        for (double angle : new double[] {225, 270, 275, 305, 330}) {
+            Chart chart = Chart.of(JunctionKind.ABUTMENT.form(), angle);
+            Point atWall = chart.at(0.5, 0.4);
+            Point off = chart.at(0.5 + chart.lean() * 0.25, 0.4 + 0.25);
+            assertEquals(atWall.y(), off.y(), 1e-12, angle + " degrees");
+            assertEquals(0.25, off.x() - atWall.x(), 1e-12, angle + " degrees");
         }
     }
 }
