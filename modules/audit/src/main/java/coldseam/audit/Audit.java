@@ -2,12 +2,14 @@ package coldseam.audit;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Upkeep;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.multimap.list.ImmutableListMultimap;
 
 /**
  * The audit of one house.
@@ -72,11 +74,12 @@ public record Audit(
                 .<BridgeSheet<?>>ofAll(sheets)
                 .newWithAll(pointSheets)
                 .select(BridgeSheet::chosen);
+        // Asked once of each, not once for each line of the list.
+        ImmutableListMultimap<Upkeep, Surface> bySurface = shell.surfaces().groupByEach(Upkeep::of);
+        ImmutableListMultimap<Upkeep, BridgeSheet<?>> bySheet =
+                chosen.groupByEach(sheet -> sheet.result().upkeep());
         return Upkeep.all()
-                .collect(each -> new UpkeepItem(
-                        each,
-                        shell.surfaces().select(surface -> Upkeep.of(surface).contains(each)),
-                        chosen.select(sheet -> sheet.result().upkeep().contains(each))))
+                .collect(each -> new UpkeepItem(each, bySurface.get(each), bySheet.get(each)))
                 .reject(item -> item.places().isEmpty());
     }
 
