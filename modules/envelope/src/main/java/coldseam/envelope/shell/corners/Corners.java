@@ -37,11 +37,44 @@ public final class Corners {
 
     private final Shell shell;
     private final ImmutableList<Edge> edges;
+    private final ImmutableList<Reach> reaches;
 
     private Corners(Shell shell) {
         this.shell = shell;
         this.edges = shell.edges()
                 .select(edge -> edge.second().isPresent() && edge.opening().isEmpty());
+        this.reaches = edges.collect(Reach::of);
+    }
+
+    /** The box round an edge outside of which nothing is at its ends, nor on the way between them: most places are outside. */
+    private record Reach(Edge edge, Point3 low, Point3 high) {
+
+        static Reach of(Edge edge) {
+            Point3 from = edge.from();
+            Point3 to = edge.to();
+            // A way that is longer by d over a length l leaves it by less than √(l d).
+            double beside = ONE + Math.sqrt(DETOUR * (distance(from, to) + DETOUR));
+            Point3 by = new Point3(beside, beside, beside);
+            return new Reach(
+                    edge,
+                    Vectors.minus(
+                            new Point3(
+                                    Math.min(from.x(), to.x()), Math.min(from.y(), to.y()), Math.min(from.z(), to.z())),
+                            by),
+                    Vectors.plus(
+                            new Point3(
+                                    Math.max(from.x(), to.x()), Math.max(from.y(), to.y()), Math.max(from.z(), to.z())),
+                            by));
+        }
+
+        boolean holds(Point3 point) {
+            return point.x() > low.x()
+                    && point.x() < high.x()
+                    && point.y() > low.y()
+                    && point.y() < high.y()
+                    && point.z() > low.z()
+                    && point.z() < high.z();
+        }
     }
 
     /** In the order of the shell's edges. */
@@ -109,7 +142,11 @@ public final class Corners {
 
     private Corner corner(MutableList<Point3> place) {
         MutableList<Corner.End> ends = Lists.mutable.empty();
-        edges.forEach(edge -> {
+        reaches.forEach(reach -> {
+            if (place.noneSatisfy(reach::holds)) {
+                return;
+            }
+            Edge edge = reach.edge();
             Point3 along = Vectors.unit(Vectors.minus(edge.to(), edge.from()));
             Point3 back = Vectors.times(along, -1);
             if (isAt(place, edge.from())) {
