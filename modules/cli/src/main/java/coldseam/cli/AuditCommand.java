@@ -2,14 +2,19 @@ package coldseam.cli;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
+import coldseam.envelope.shell.Shell;
 import coldseam.junctions.Keeping;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
+import coldseam.report.house.HouseDrawing;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -75,7 +80,7 @@ final class AuditCommand implements Callable<Integer> {
         Timings timings = Timings.when(options.timed);
         ImmutableList<String> asked = Lists.immutable.of(
                 "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
-        Told told = options.tell(workshop, terminal, timings, asked, PdfReport::prepare, this::told);
+        Told told = options.tell(workshop, terminal, timings, asked, PdfReport::prepare, this::telling);
         timings.begin("write");
         // First, so that what was found is told though a file cannot be written.
         terminal.lines(told.lines());
@@ -87,9 +92,17 @@ final class AuditCommand implements Callable<Integer> {
         return told.code();
     }
 
+    /** Begins the house's views at once: one core alone plans what is to be solved, and both are busy while it is. */
+    private BiFunction<Audit, Keeping, Told> telling(Shell shell) {
+        ForkJoinTask<HouseDrawing.Views> views =
+                ForkJoinTask.adapt(() -> HouseDrawing.Views.of(shell)).fork();
+        return (audit, drawn) -> told(audit, drawn, views::join);
+    }
+
     /** With the documents in the order in which they are written. */
-    private Told told(Audit audit, Keeping drawn) {
-        MutableList<byte[]> documents = Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper, drawn));
+    private Told told(Audit audit, Keeping drawn, Supplier<HouseDrawing.Views> views) {
+        MutableList<byte[]> documents =
+                Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper, drawn, views));
         json.ifPresent(path -> documents.add(Told.bytes(AuditJson.text(audit))));
         csv.ifPresent(path -> {
             for (AuditCsv table : AuditCsv.values()) {

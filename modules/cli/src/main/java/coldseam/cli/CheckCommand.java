@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
                 timings,
                 Lists.immutable.of("check", options.units().name()),
                 () -> {},
-                (audit, drawn) -> new Told(
+                shell -> (audit, drawn) -> new Told(
                         Exit.of(audit).code(),
                         new VerdictText(audit, options.units()).full(),
                         Lists.immutable.empty()));

@@ -6,6 +6,7 @@ import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Budget;
+import coldseam.envelope.shell.Shell;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -70,7 +71,8 @@ final class HouseOptions {
      * @param timings hears of each phase
      * @param asked what decides beside the house what is told
      * @param meanwhile done on another core while the house is read, and over before it is told of; what it throws is thrown
-     * @param telling everything that is printed and written of an audit, with what earlier runs drew
+     * @param telling given the shell before anything of the house is solved: everything that is printed and written of its audit,
+     *     with what earlier runs drew
      * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
      * @throws RefusedException where options contradict each other
      */
@@ -80,7 +82,7 @@ final class HouseOptions {
             Timings timings,
             ImmutableList<String> asked,
             Runnable meanwhile,
-            BiFunction<Audit, Keeping, Told> telling) {
+            Function<Shell, BiFunction<Audit, Keeping, Told>> telling) {
         timings.begin("look up");
         Optional<KeptFolder> kept = kept();
         Optional<RunStore> before = kept.flatMap(folder -> workshop.identity()
@@ -96,11 +98,12 @@ final class HouseOptions {
             timings.begin("read");
             ForkJoinTask<?> beside = ForkJoinTask.adapt(meanwhile);
             HouseAudit ready = HouseAudit.of(house, shop, beside::fork);
+            BiFunction<Audit, Keeping, Told> teller = telling.apply(ready.shell());
             timings.begin("plan");
             Audit audit = ready.compute(new Timed(lines, timings), () -> false);
             timings.begin("documents");
             beside.join();
-            Told told = telling.apply(audit, shop.results());
+            Told told = teller.apply(audit, shop.results());
             before.ifPresent(run -> run.keep(audit.inputDigest(), CatalogueFile.own(ready.catalogue()), told.write()));
             return told;
         });

@@ -29,8 +29,10 @@ class HouseDrawingTest {
         Path open = Files.writeString(folder.resolve("open.yaml"), text.substring(0, text.indexOf("junctions:")));
         Audit audit = HouseAudit.of(open, Bench.SHARED).compute();
         FindingWords words = new FindingWords(UnitSystem.SI);
-        List<String> hidden =
-                new HouseDrawing(audit).hidden().collect(words::title).castToList();
+        List<String> hidden = new HouseDrawing(audit, HouseDrawing.Views.of(audit.shell()))
+                .hidden()
+                .collect(words::title)
+                .castToList();
         assertEquals(List.of("No detail chosen: stepped footing"), hidden);
     }
 }

@@ -43,11 +43,20 @@ public final class PdfReport {
     }
 
     /**
+     * The report's bytes; see the other.
+     */
+    public static byte[] bytes(Audit audit, UnitSystem units, Paper paper, Keeping keeping) {
+        return bytes(audit, units, paper, keeping, () -> HouseDrawing.Views.of(audit.shell()));
+    }
+
+    /**
      * The report's bytes.
      *
      * @param keeping what earlier runs drew; they are the same without
+     * @param views of the audit's shell, asked for on another core
      */
-    public static byte[] bytes(Audit audit, UnitSystem units, Paper paper, Keeping keeping) {
+    public static byte[] bytes(
+            Audit audit, UnitSystem units, Paper paper, Keeping keeping, Supplier<HouseDrawing.Views> views) {
         String tool = "coldseam " + audit.version();
         DocumentInfo info = new DocumentInfo(
                 "Continuous insulation audit: " + audit.house().name(),
@@ -57,7 +66,7 @@ public final class PdfReport {
                 identity(audit, units, paper));
         try (Flow flow = new Flow(paper, info, keeping)) {
             Page page = new Page(audit, flow, new Print(units));
-            Supplier<HouseDrawing> drawing = flow.beside(() -> new HouseDrawing(audit));
+            Supplier<HouseDrawing> drawing = flow.beside(() -> new HouseDrawing(audit, views.get()));
             Cover cover = new Cover();
             cover.write(page);
             SixSides.write(page);

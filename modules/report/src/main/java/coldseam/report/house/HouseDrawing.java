@@ -6,6 +6,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellView;
 import coldseam.envelope.shell.Surface;
 import coldseam.report.drawing.Align;
@@ -40,6 +41,20 @@ public final class HouseDrawing {
     private final Audit audit;
     private final ImmutableList<View> views;
 
+    /** The house's shell from both viewpoints, which nothing need be solved for. */
+    public static final class Views {
+
+        private final ImmutableList<View> all;
+
+        private Views(ImmutableList<View> all) {
+            this.all = all;
+        }
+
+        public static Views of(Shell shell) {
+            return new Views(EYES.collect(eye -> new View(eye, ShellView.of(shell, eye.azimuth(), eye.elevation()))));
+        }
+    }
+
     /** A viewpoint and what it shows. */
     private record View(Viewpoint eye, ShellView shown) {
         Box size() {
@@ -48,9 +63,10 @@ public final class HouseDrawing {
         }
     }
 
-    public HouseDrawing(Audit audit) {
+    /** @param views of the shell that the audit is of */
+    public HouseDrawing(Audit audit, Views views) {
         this.audit = audit;
-        this.views = EYES.collect(eye -> new View(eye, ShellView.of(audit.shell(), eye.azimuth(), eye.elevation())));
+        this.views = views.all;
     }
 
     /** Findings that neither view shows, because something lies in front of them. */
