@@ -128,6 +128,7 @@ final class HouseOptions {
 
         @Override
         public void begins(Work work) {
+            HeapRoom.suit(work.unknowns());
             if (timed) {
                 timings.plans(work);
             }
