@@ -15,7 +15,6 @@ import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.pair.PairAnswer;
@@ -285,7 +284,7 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
                         .flatCollect(each -> Lists.immutable.of(each.from(), each.to()));
                 return Vectors.dot(Vectors.minus(Vectors.mean(ends), middle), way) < 0;
             }
-            return isWithin(on.surface(), Vectors.plus(middle, Vectors.times(way, HAIR)));
+            return on.surface().covers(Vectors.plus(middle, Vectors.times(way, HAIR)));
         }
 
         private PairSetup.End end(JunctionRow row, Point3 way) {
@@ -309,17 +308,5 @@ record ComputedPairs(ImmutableList<PairSheet> sheets, ImmutableList<PairRow> row
 
     private static Point3 direction(Edge edge) {
         return Vectors.unit(Vectors.minus(edge.to(), edge.from()));
-    }
-
-    /** Whether a place of a surface's plane lies within its outline, which goes round it once. */
-    private static boolean isWithin(Surface surface, Point3 place) {
-        double turns = 0;
-        ImmutableList<Point3> outline = surface.outline();
-        for (int i = 0; i < outline.size(); i++) {
-            Point3 a = Vectors.minus(outline.get(i), place);
-            Point3 b = Vectors.minus(outline.get((i + 1) % outline.size()), place);
-            turns += Math.atan2(Vectors.dot(surface.normal(), Vectors.cross(a, b)), Vectors.dot(a, b));
-        }
-        return Math.abs(turns) > Math.PI;
     }
 }

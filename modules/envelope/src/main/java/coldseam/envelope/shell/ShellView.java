@@ -17,7 +17,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -76,7 +75,7 @@ public record ShellView(
             Coordinate[] ring = outline.newWith(outline.getFirst())
                     .collect(p -> new Coordinate(p.x(), p.y()))
                     .toArray(new Coordinate[0]);
-            return PointLocation.locateInRing(at, ring) != Location.EXTERIOR;
+            return PointLocation.isInRing(at, ring);
         }
     }
 

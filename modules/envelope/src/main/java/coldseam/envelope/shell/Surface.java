@@ -6,9 +6,12 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.lattice.SurfaceAxes;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.locationtech.jts.algorithm.PointLocation;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * A plane surface of the shell.
@@ -64,6 +67,12 @@ public record Surface(
     /** Whether it is built as an assembly of a name. */
     public boolean isBuiltAs(String name) {
         return assembly.filter(built -> built.name().equals(name)).isPresent();
+    }
+
+    /** Whether a place lies within its outline, seen along its normal. */
+    public boolean covers(Point3 place) {
+        Coordinate[] ring = SurfaceAxes.of(normal, place).polygon(outline).getCoordinates();
+        return PointLocation.isInRing(new Coordinate(0, 0), ring);
     }
 
     /** m, the height of its highest corner. */

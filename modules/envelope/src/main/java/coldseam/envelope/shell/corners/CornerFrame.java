@@ -139,27 +139,8 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
             }
         }
         Point3 place = at;
-        Point3 u = axes.get((axis + 1) % 3);
-        Point3 v = axes.get((axis + 2) % 3);
         return corner.surfaces()
-                .anySatisfy(surface -> Vectors.dot(surface.normal(), axes.get(axis)) > 1 - SQUARE
-                        && within(surface.outline(), place, u, v));
-    }
-
-    /** Whether a ray from a place of a plane crosses an outline an odd number of times. */
-    private static boolean within(ImmutableList<Point3> outline, Point3 place, Point3 u, Point3 v) {
-        boolean inside = false;
-        for (int i = 0; i < outline.size(); i++) {
-            Point3 from = Vectors.minus(outline.get(i), place);
-            Point3 to = Vectors.minus(outline.get((i + 1) % outline.size()), place);
-            double low = Vectors.dot(from, v);
-            double high = Vectors.dot(to, v);
-            if (low > 0 != high > 0) {
-                double share = low / (low - high);
-                double at = Vectors.dot(from, u) + share * (Vectors.dot(to, u) - Vectors.dot(from, u));
-                inside ^= at > 0;
-            }
-        }
-        return inside;
+                .anySatisfy(
+                        surface -> Vectors.dot(surface.normal(), axes.get(axis)) > 1 - SQUARE && surface.covers(place));
     }
 }

@@ -68,18 +68,8 @@ final class GivenSides {
                         .get(k)
                         .lines()
                         .collect(Footprint.Line::side)
-                        .select(i -> overlaps(own, line(k, i)))
+                        .select(i -> beside(own, line(k, i), true) > StepZones.HAIR)
                         .collect(i -> PrimitiveTuples.pair((int) k, (int) i)));
-    }
-
-    /** Whether a side lies on part of another, which runs the same way. */
-    private static boolean overlaps(LineSegment side, LineSegment other) {
-        double start = other.projectionFactor(side.p0) * other.getLength();
-        double end = other.projectionFactor(side.p1) * other.getLength();
-        return Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR
-                && start < end
-                && end > StepZones.HAIR
-                && start < other.getLength() - StepZones.HAIR;
     }
 
     /** m, from the line of such a side to where its room begins. */
@@ -197,21 +187,24 @@ final class GivenSides {
                 .get(other)
                 .lines()
                 .collect(Footprint.Line::side)
-                .select(i -> beside(own, line(other, i)) > StepZones.HAIR);
+                .select(i -> beside(own, line(other, i), false) > StepZones.HAIR);
         ImmutableList<Double> outwards = beside.collect(i -> Footprint.outward(
                         drawn,
                         house.assembly(stacks.storey(other).walls().get(i).assembly())))
                 .distinct();
-        boolean whole = beside.sumOfDouble(i -> beside(own, line(other, i))) >= own.getLength() - 2 * StepZones.HAIR;
+        boolean whole =
+                beside.sumOfDouble(i -> beside(own, line(other, i), false)) >= own.getLength() - 2 * StepZones.HAIR;
         return whole && outwards.size() == 1 ? outwards.getFirstOptional() : Optional.empty();
     }
 
-    /** m, along which a side lies on another, which runs the other way. */
-    private static double beside(LineSegment side, LineSegment other) {
+    /** m, along which a side lies on another, which runs the same way or the other. */
+    private static double beside(LineSegment side, LineSegment other, boolean sameWay) {
         double start = other.projectionFactor(side.p0) * other.getLength();
         double end = other.projectionFactor(side.p1) * other.getLength();
         boolean onIt =
                 Math.max(other.distancePerpendicular(side.p0), other.distancePerpendicular(side.p1)) <= StepZones.HAIR;
-        return onIt ? Math.min(start, other.getLength()) - Math.max(end, 0) : 0;
+        return onIt && start < end == sameWay
+                ? Math.min(Math.max(start, end), other.getLength()) - Math.max(Math.min(start, end), 0)
+                : 0;
     }
 }
