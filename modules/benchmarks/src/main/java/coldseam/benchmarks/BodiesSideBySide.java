@@ -31,8 +31,10 @@ import org.eclipse.collections.impl.list.primitive.IntInterval;
  * core's own graded grids that reaches it, each box cut into six. Neither finding that grid nor any bound is in its time, and
  * the faster of its direct solver and its conjugate gradients counts. Times are processor time of the solving thread or
  * process, medians. Where no grid that it solves in the time allowed is good enough, the row says what was tried last.
+ *
+ * @param reference W/K, what each environment but the first loses to all others
  */
-public final class BodiesSideBySide {
+public record BodiesSideBySide(SolidBody body, double[] reference, FreeFem freefem, int rounds) {
 
     private static final double[] ERRORS = {1e-3, 3e-4};
     private static final double[] GRIDS = {
@@ -43,18 +45,6 @@ public final class BodiesSideBySide {
     private static final int PATIENCE = 150;
     /** Quadratic tetrahedra have eight nodes to a cell; beyond as many cells nothing is tried. */
     private static final int MOST_CELLS = 75_000;
-
-    private final SolidBody body;
-    private final double[] reference;
-    private final FreeFem freefem;
-    private final int rounds;
-
-    private BodiesSideBySide(SolidBody body, double[] reference, FreeFem freefem, int rounds) {
-        this.body = body;
-        this.reference = reference;
-        this.freefem = freefem;
-        this.rounds = rounds;
-    }
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {

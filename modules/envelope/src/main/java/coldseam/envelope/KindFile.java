@@ -35,7 +35,6 @@ sealed interface KindFile {
                         Comparator.<T>comparingInt(KindFile::place).thenComparing(KindFile::label));
     }
 
-    /** A kind of junction. */
     @Noun("a kind of junction")
     record OfJunction(
             @Key("junction") String label,
@@ -87,7 +86,6 @@ sealed interface KindFile {
             @Unit(Dimension.LINEAR_TRANSMITTANCE) double external,
             @Unit(Dimension.LINEAR_TRANSMITTANCE) double internal) {}
 
-    /** A kind of point. */
     @Noun("a kind of point")
     record OfPoint(
             @Key("point") String label,
@@ -103,7 +101,6 @@ sealed interface KindFile {
             OptionalInt atMost)
             implements KindFile {}
 
-    /** A kind of corner. */
     @Noun("a kind of corner")
     record OfCorner(
             @Key("corner") String label,

@@ -13,7 +13,6 @@ public final class Faults {
 
     private final MutableList<Fault> list = Lists.mutable.empty();
 
-    /** Adds one. */
     public void add(Fault fault) {
         list.add(fault);
     }

@@ -95,7 +95,6 @@ public record ResourceFolder(String path) {
         return read.orElseThrow();
     }
 
-    /** The text of a file of the folder. */
     public String text(String file) {
         return new String(bytes(file), StandardCharsets.UTF_8);
     }
