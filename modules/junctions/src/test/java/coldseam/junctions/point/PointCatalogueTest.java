@@ -185,6 +185,7 @@ class PointCatalogueTest {
                         "angle-steel",
                         "angle-stainless",
                         "ledger-on-steel-tubes",
+                        "flap-of-sheet-metal",
                         "pipe-steel-tight",
                         "soil-pipe-of-cast-iron",
                         "hose-tap-on-copper-pipe",
