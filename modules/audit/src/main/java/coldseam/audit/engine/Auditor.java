@@ -21,6 +21,8 @@ import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.corners.Corner;
+import coldseam.envelope.shell.corners.Corners;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
@@ -75,6 +77,7 @@ public final class Auditor {
     private record Asked(
             House house,
             Shell shell,
+            ImmutableList<Corner> corners,
             ImmutableList<PlannedEdge> edges,
             Optional<FoundSeams> found,
             ImmutableList<PlannedBridge<PointSetup>> points) {}
@@ -99,7 +102,7 @@ public final class Auditor {
     }
 
     private ImmutableList<VertexSetup> corners(Asked asked, boolean chosen) {
-        return ComputedVertices.expected(asked.house, asked.shell, asked.edges, catalogue, chosen);
+        return ComputedVertices.expected(asked.house, asked.corners, asked.edges, catalogue, chosen);
     }
 
     /**
@@ -128,8 +131,8 @@ public final class Auditor {
                     house, HousePoints.of(house, shell, surfaces, heats), catalogue, computer, progress);
             ComputedVertices corners = solving.vertices()
                     .map(computing ->
-                            ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
-                    .orElseGet(() -> ComputedVertices.notAsked(shell));
+                            ComputedVertices.of(house, asked.corners, junctions.rows(), catalogue, computing, progress))
+                    .orElseGet(() -> ComputedVertices.notAsked(asked.corners));
             ComputedPairs pairs = ComputedPairs.of(house, shell, junctions.rows(), solving.pairs(), progress);
             return new Solved(junctions, before, surfaces, heats, points, corners, pairs);
         }
@@ -154,6 +157,7 @@ public final class Auditor {
         Asked asked = new Asked(
                 house,
                 shell,
+                Corners.of(shell),
                 edges,
                 found.map(before -> new FoundSeams(house, edges, before, catalogue)),
                 ComputedPoints.planned(

@@ -9,10 +9,8 @@ import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
-import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
-import coldseam.envelope.shell.corners.Corners;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
@@ -112,10 +110,10 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     }
 
     /** Names every vertex without computing any. */
-    static ComputedVertices notAsked(Shell shell) {
+    static ComputedVertices notAsked(ImmutableList<Corner> corners) {
         return new ComputedVertices(
                 Lists.immutable.empty(),
-                Corners.of(shell).collect(corner -> row(Planned.not(corner, Obstacle.NOT_ASKED), Optional.empty())));
+                corners.collect(corner -> row(Planned.not(corner, Obstacle.NOT_ASKED), Optional.empty())));
     }
 
     /**
@@ -124,14 +122,14 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
      */
     static ComputedVertices of(
             House house,
-            Shell shell,
+            ImmutableList<Corner> corners,
             ImmutableList<JunctionRow> junctions,
             Catalogue catalogue,
             VertexComputing computing,
             Progress progress) {
         ImmutableMap<String, JunctionRow> rows =
                 junctions.toImmutableMap(row -> row.edge().name(), row -> row);
-        ImmutableList<Planned> planned = plan(house, shell, catalogue, edge -> Drawn.of(rows.get(edge.name())));
+        ImmutableList<Planned> planned = plan(house, corners, catalogue, edge -> Drawn.of(rows.get(edge.name())));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
                 "vertices",
                 planned.flatCollect(each -> each.setup().stream().toList())
@@ -155,23 +153,26 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
      * @param chosen whether only those count of whose edges' details somebody chose all
      */
     static ImmutableList<VertexSetup> expected(
-            House house, Shell shell, ImmutableList<PlannedEdge> edges, Catalogue catalogue, boolean chosen) {
+            House house,
+            ImmutableList<Corner> corners,
+            ImmutableList<PlannedEdge> edges,
+            Catalogue catalogue,
+            boolean chosen) {
         ImmutableMap<String, PlannedEdge> planned =
                 edges.toImmutableMap(each -> each.edge().name(), each -> each);
-        return plan(house, shell, catalogue, edge -> Drawn.expected(planned.get(edge.name())))
+        return plan(house, corners, catalogue, edge -> Drawn.expected(planned.get(edge.name())))
                 .select(each -> each.chosen() || !chosen)
                 .flatCollect(each -> each.setup().stream().toList())
                 .distinct();
     }
 
     private static ImmutableList<Planned> plan(
-            House house, Shell shell, Catalogue catalogue, Function<Edge, Optional<Drawn>> drawn) {
+            House house, ImmutableList<Corner> corners, Catalogue catalogue, Function<Edge, Optional<Drawn>> drawn) {
         ImmutableList<Detail> named =
                 house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
-        return Corners.of(shell)
-                .collect(corner -> plan(corner, drawn)
-                        .with(setup -> CornerDetail.find(setup, named, true)
-                                .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
+        return corners.collect(corner -> plan(corner, drawn)
+                .with(setup -> CornerDetail.find(setup, named, true)
+                        .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
     }
 
     private static VertexRow row(
