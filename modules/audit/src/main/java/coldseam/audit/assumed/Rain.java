@@ -87,8 +87,8 @@ public final class Rain {
                     .isPresent());
 
     /** Flat roofs and decks of which no layer is cut to falls, or by next to nothing. */
-    public static final Assumption<Surface> NO_FALLS = audit -> OfHouse.surfaces(
-            audit, surface -> isRainedOn(surface) && !(fall(surface) > LEAST_FALL * Spans.across(surface) / 2));
+    public static final Assumption<Surface> NO_FALLS =
+            audit -> OfHouse.surfaces(audit, surface -> isRainedOn(surface) && !hasFalls(surface));
 
     /** Flat roofs and decks that parapets and walls stand round, with fewer drains and scuppers than one that is choked leaves. */
     public static final Assumption<FewDrains> FEW_DRAINS =
@@ -205,6 +205,12 @@ public final class Rain {
                 && (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.TERRACE)
                 && surface.assembly().isPresent()
                 && surface.normal().z() > LEVEL;
+    }
+
+    /** Without any fall nobody asks how far it is across, which takes longer than all else that is assumed. */
+    private static boolean hasFalls(Surface surface) {
+        double fall = fall(surface);
+        return fall > 0 && fall > LEAST_FALL * Spans.across(surface) / 2;
     }
 
     /** m, by which its layers are thicker in one place than in another. */
