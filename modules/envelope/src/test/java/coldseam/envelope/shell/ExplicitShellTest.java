@@ -363,6 +363,34 @@ class ExplicitShellTest {
         assertEquals("ground floor", ShellBuilderTest.surface(lower, "side 4").storey());
         assertEquals("towers", ShellBuilderTest.surface(lower, "side 2").storey());
         assertEquals("ground floor", ShellBuilderTest.surface(lower, "side 0").storey());
+        // Beside the terrace's edge there is no room over that level.
+        assertEquals(4 * 3 + 2 * 8, ShellBuilderTest.length(lower, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
+    }
+
+    /** Beside a floor that hangs over at the level a wall goes down to its underside, elsewhere it is cut at the level. */
+    @Test
+    void aWallBesideAnOverhangIsCutBesideTheLowerRoom() {
+        double[][] section = {{0, 0}, {9, 0}, {9, 3}, {10, 3}, {10, 6}, {0, 6}};
+        for (int i = 0; i < section.length; i++) {
+            point("s" + i, section[i][0], 0, section[i][1]);
+            point("n" + i, section[i][0], 8, section[i][1]);
+        }
+        surface("south", Body.Use.WALL, "wall", "s0", "s1", "s2", "s3", "s4", "s5");
+        surface("north", Body.Use.WALL, "wall", "n5", "n4", "n3", "n2", "n1", "n0");
+        surface("slab", Body.Use.FLOOR, "slab", "s1", "s0", "n0", "n1");
+        surface("east below", Body.Use.WALL, "wall", "s2", "s1", "n1", "n2");
+        surface("overhang", Body.Use.OVERHANG, "slab", "s3", "s2", "n2", "n3");
+        surface("east above", Body.Use.WALL, "wall", "s4", "s3", "n3", "n4");
+        surface("roof", Body.Use.ROOF, "roof", "s5", "s4", "n4", "n5");
+        surface("west", Body.Use.WALL, "wall", "s0", "s5", "n5", "n0");
+        levels.add(new Body.Level("upper floor", 3.5, 0.3, Optional.empty()));
+        Shell shell = build();
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(
+                Lists.immutable.of("south, ground floor", "south, upper floor"),
+                shell.surfaces().collect(Surface::name).select(name -> name.startsWith("south")));
+        // The lower room's south, north and west side.
+        assertEquals(9 + 9 + 8, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
     }
 
     @Test

@@ -2,6 +2,7 @@ package coldseam.envelope.shell.surfaces;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
@@ -12,21 +13,21 @@ import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.FacetNames;
 import coldseam.envelope.shell.plan.StepZones;
-import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The storeys of a body of explicit surfaces: walls that pass a floor are cut there, and each surface is of a storey.
  *
  * <p>A level is a floor's upper face, as where storeys take over from one another; beside a floor that is a surface at that
- * level, a slab beside a cellar, a wall goes down to the floor's underside.
+ * level, a slab beside a cellar, a wall goes down to the floor's underside, and under a deck or roof that ends over a level the
+ * lower room's wall goes up to its outer face.
  */
 final class Levels {
 
@@ -43,6 +44,9 @@ final class Levels {
     private static final double LYING = 0.99;
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    /** Steps of a micrometre, as the lattice's: coarser than rounding. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e6);
 
     private final ImmutableList<Body.Level> levels;
     private final ImmutableList<Facet> floors;
@@ -121,9 +125,8 @@ final class Levels {
         // At one another's corners first, so that two that share an edge are cut in one point.
         ImmutableList<Facet> whole = FacetMesh.of(facets, Vertex.ONE).facets();
         MutableList<Facet> all = Lists.mutable.empty();
-        ImmutableList<Facet> floors = whole.select(Levels::under);
         whole.forEach(facet ->
-                all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet, floors) : Lists.immutable.of(of(facet))));
+                all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet, whole) : Lists.immutable.of(of(facet))));
         return FacetNames.numbered(all);
     }
 
@@ -154,13 +157,17 @@ final class Levels {
         return terrain.mean((here.isEmpty() ? floors : here).collect(Facet::outline));
     }
 
-    private ImmutableList<Facet> cut(Facet wall, ImmutableList<Facet> floors) {
+    private ImmutableList<Facet> cut(Facet wall, ImmutableList<Facet> all) {
         MutableList<Facet> parts = Lists.mutable.of(wall);
         for (Body.Level level : levels.drop(1)) {
-            long z = Vertex.height(level.height());
-            ImmutableList<Facet> own = floors.select(floor -> Math.abs(upperFace(floor) - level.height()) <= NEAR);
-            parts = parts.flatCollect(part -> low(part) < level.height() - NEAR && high(part) > level.height() + NEAR
-                    ? new Cut(part, z).parts(piece -> own.anySatisfy(floor -> rim(piece, floor)))
+            double height = level.height();
+            ImmutableList<Facet> floors = all.select(each -> under(each) && Math.abs(upperFace(each) - height) <= NEAR);
+            ImmutableList<Side> upper = beside(wall, floors);
+            ImmutableList<Side> lower = beside(
+                    wall,
+                    all.select(each -> over(each) && low(each) - each.inset() < height - NEAR && low(each) > height));
+            parts = parts.flatCollect(part -> low(part) < height - NEAR && high(part) > height + NEAR
+                    ? new Cut(part, Vertex.height(height), upper.newWithAll(lower)).parts(upper, lower)
                     : Lists.immutable.of(part));
         }
         boolean several = parts.size() > 1;
@@ -173,17 +180,19 @@ final class Levels {
                 .toImmutable();
     }
 
-    /** Whether a part of a wall stands on a floor's underside: beside the floor itself, not under it. */
-    private static boolean rim(Facet part, Facet floor) {
-        ImmutableList<Vertex> outline = part.outline();
-        for (int i = 0; i < outline.size(); i++) {
-            Vertex a = outline.get(i);
-            Vertex b = outline.get((i + 1) % outline.size());
-            if (a.z() == b.z() && floor.outline().contains(a) && floor.outline().contains(b)) {
-                return true;
-            }
-        }
-        return false;
+    /** A side of a wall's outline. */
+    private record Side(Vertex a, Vertex b) {}
+
+    /** Those sides of a wall that it shares with others. */
+    private static ImmutableList<Side> beside(Facet wall, ImmutableList<Facet> others) {
+        ImmutableList<Vertex> outline = wall.outline();
+        return outline.collectWithIndex((a, i) -> new Side(a, outline.get((i + 1) % outline.size())))
+                .select(side -> others.anySatisfy(other ->
+                        other.outline().contains(side.a()) && other.outline().contains(side.b())));
+    }
+
+    private static boolean over(Facet facet) {
+        return facet.use() == Body.Use.ROOF || facet.use() == Body.Use.TERRACE;
     }
 
     private static boolean under(Facet facet) {
@@ -209,8 +218,10 @@ final class Levels {
         private final SurfaceAxes axes;
         private final long height;
         private final MutableList<Vertex> corners = Lists.mutable.empty();
+        private final Geometry whole;
 
-        Cut(Facet wall, long height) {
+        /** @param beside sides of the wall whose ends it is parted at as well */
+        Cut(Facet wall, long height, ImmutableList<Side> beside) {
             this.wall = wall;
             this.height = height;
             this.axes = SurfaceAxes.of(
@@ -224,6 +235,14 @@ final class Levels {
                     corners.add(passing(a, b));
                 }
             }
+            this.whole = axes.polygon(corners.toImmutable().collect(Vertex::point));
+            beside.flatCollect(side -> Lists.immutable.of(side.a(), side.b()))
+                    .forEach(end -> corners.addAllIterable(Lists.immutable.of(end, Vertex.of(onHeight(end)))));
+        }
+
+        /** Where the wall passes the height above or below an end. */
+        private Point3 onHeight(Vertex end) {
+            return axes.space(axes.flat(end.point()).x, 0);
         }
 
         /** Where a side passes the height: the same from both of its ends. */
@@ -238,30 +257,52 @@ final class Levels {
         /**
          * The parts, those under the height first.
          *
-         * @param rim whether a part under it is beside a floor that lies at this height, and belongs to what is over it
+         * @param upper sides that it shares with a floor at this height: what is beside that belongs to what is over it
+         * @param lower sides that it shares with a deck or roof which is parted by the height: so does what is beside that
+         *     to what is under it
          */
-        ImmutableList<Facet> parts(Predicate<Facet> rim) {
-            ImmutableList<Geometry> under = half(false);
-            ImmutableList<Geometry> rims = under.select(part -> rim.accept(facet(part)));
-            ImmutableList<Geometry> over = half(true);
-            Geometry upper = rims.isEmpty()
-                    ? GEOMETRY.buildGeometry(over.castToList())
-                    : OverlayNGRobust.union(over.newWithAll(rims).castToList());
-            return under.reject(rims::contains).newWithAll(areas(upper)).collect(this::facet);
+        ImmutableList<Facet> parts(ImmutableList<Side> upper, ImmutableList<Side> lower) {
+            Geometry under = half(false);
+            Geometry over = half(true);
+            Geometry rim = strip(upper, under);
+            Geometry edge = strip(lower, over);
+            return areas(moved(under, rim, edge))
+                    .newWithAll(areas(moved(over, edge, rim)))
+                    .collect(this::facet);
         }
 
-        private ImmutableList<Geometry> half(boolean over) {
-            Geometry whole = axes.polygon(corners.toImmutable().collect(Vertex::point));
+        private static Geometry moved(Geometry part, Geometry without, Geometry with) {
+            return overlay(overlay(part, without, OverlayNG.DIFFERENCE), with, OverlayNG.UNION);
+        }
+
+        /** What lies between sides and the height. */
+        private Geometry strip(ImmutableList<Side> sides, Geometry half) {
+            Geometry strips = GEOMETRY.createPolygon();
+            for (Side side : sides) {
+                Geometry strip = axes.polygon(
+                        Lists.immutable.of(side.a().point(), side.b().point(), onHeight(side.b()), onHeight(side.a())));
+                strips = overlay(strips, strip, OverlayNG.UNION);
+            }
+            return overlay(half, strips, OverlayNG.INTERSECTION);
+        }
+
+        private Geometry half(boolean over) {
             Envelope box = whole.getEnvelopeInternal();
             Envelope half = new Envelope(
                     box.getMinX() - 1, box.getMaxX() + 1, over ? 0 : box.getMinY() - 1, over ? box.getMaxY() + 1 : 0);
-            return areas(OverlayNGRobust.overlay(whole, GEOMETRY.toGeometry(half), OverlayNG.INTERSECTION));
+            return overlay(whole, GEOMETRY.toGeometry(half), OverlayNG.INTERSECTION);
+        }
+
+        /** The areas alone, without slivers of rounding. */
+        private static Geometry overlay(Geometry one, Geometry other, int how) {
+            return GEOMETRY.buildGeometry(
+                    areas(OverlayNG.overlay(one, other, how, GRID)).castToList());
         }
 
         private static ImmutableList<Geometry> areas(Geometry all) {
             MutableList<Geometry> areas = Lists.mutable.empty();
             for (int i = 0; i < all.getNumGeometries(); i++) {
-                if (all.getGeometryN(i).getDimension() == 2) {
+                if (all.getGeometryN(i).getArea() > 0) {
                     areas.add(all.getGeometryN(i));
                 }
             }
