@@ -62,6 +62,9 @@ public final class SourceDocument {
     /** Characters without a shape that words of some scripts are written with, and the soft hyphen. */
     private static final String JOINING = "\u200c\u200d\u00ad";
 
+    /** What sets a line in and is neither a space nor a tab, of which the reader tells. */
+    private static final Pattern ODD_SPACE = Pattern.compile("[ \\t]*([\\p{Zs}&&[^ ]])");
+
     private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(DEEPEST)
             .maxNumberLength(100)
@@ -129,12 +132,40 @@ public final class SourceDocument {
             return Optional.empty();
         }
         boolean json = file.toLowerCase(Locale.ROOT).endsWith(".json");
+        if (!json && isSetInOddly(file, text.get(), faults)) {
+            return Optional.empty();
+        }
         StringReader reader = new StringReader(text.get());
         try (JsonParser parser = json ? JSON.createParser(reader) : YAML.createParser(reader)) {
             return new SourceDocument(file, text.get(), faults, parser).document();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    /** Lines copied from a page on the web may be set in by what looks like a space, and YAML takes it for a letter. */
+    private static boolean isSetInOddly(String file, String text, Faults faults) {
+        MutableList<Position> places = Lists.mutable.empty();
+        int line = 1;
+        int odd = 0;
+        for (String each : text.lines().toList()) {
+            Matcher begins = ODD_SPACE.matcher(each);
+            if (begins.lookingAt()) {
+                places.add(new Position(file, line, begins.start(1) + 1));
+                odd = each.codePointAt(begins.start(1));
+            }
+            line++;
+        }
+        if (places.notEmpty()) {
+            faults.add(
+                    places.getFirst(),
+                    "lines are set in with spaces",
+                    Format.of("U+%04X, a space of another width", odd)
+                            + (places.size() > 1 ? ", on " + places.size() + " lines" : ""),
+                    "the space bar's",
+                    "replace them all in the editor");
+        }
+        return places.notEmpty();
     }
 
     private static void tooLarge(Position start, long size, Faults faults) {

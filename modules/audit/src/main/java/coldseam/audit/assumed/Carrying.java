@@ -49,6 +49,11 @@ public final class Carrying {
     /** m, between the two plates that a wall has at least (common practice, no source). */
     private static final double STUD_LENGTH = 2.7;
 
+    /** On each m², and m across: what holds boards outside of walls (common practice, no source). */
+    private static final double FASTENERS = 4;
+
+    private static final double THICK_FASTENER = 0.004;
+
     private static final PointKind ANGLE = PointKind.of("angle");
 
     private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
@@ -79,6 +84,20 @@ public final class Carrying {
     /** Framed walls whose members are said to take less of them than studs and plates do, and what stands round the openings. */
     public static final Assumption<Few> FEW_STUDS = audit ->
             OfHouse.assemblies(audit, surface -> surface.use() == Body.Use.WALL).flatCollect(wall -> few(audit, wall));
+
+    /** The same of roofs and floors, whose rafters or joists are said to take less of them than slender ones far apart do. */
+    public static final Assumption<Few> FEW_RAFTERS = audit -> OfHouse.assemblies(audit, Carrying::spans)
+            .collect(assembly -> new Few(assembly, ofMembers(assembly), STUD / SPACING))
+            .select(few -> few.share() < few.least())
+            .toImmutableSortedListBy(few -> few.assembly().name());
+
+    /** Walls and slopes whose boards outside are said to hang on fewer fasteners, or thinner ones, than there usually are. */
+    public static final Assumption<Assembly> FEW_FASTENERS = audit -> OfHouse.assemblies(audit, Carrying::hangs)
+            .select(assembly -> assembly.fasteners()
+                            .filter(it -> it.perSquareMetre() < FASTENERS || it.diameter() < THICK_FASTENER)
+                            .isPresent()
+                    && isBoardedOutside(assembly))
+            .toImmutableSortedListBy(Assembly::name);
 
     /** Those that span rooms and are carried by masonry alone. */
     public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Carrying::spans)
@@ -204,16 +223,21 @@ public final class Carrying {
                 .toImmutable();
     }
 
+    /** The largest share that members, but for sheets of metal, take of a layer that carries; 1 where there are none. */
+    private static double ofMembers(Assembly assembly) {
+        return assembly.structure()
+                .flatCollect(layer -> layer.framing().stream().toList())
+                .select(framing -> framing.material().conductivity() < METAL)
+                .collectDouble(Layer.Framing::share)
+                .maxIfEmpty(1);
+    }
+
     /**
      * What of a framed wall is members at the least: studs on its own area, two plates, and round each opening what lies under and over
      * it and one stud more, since of two at its sides one stands for those that it interrupts.
      */
     private static ImmutableList<Few> few(Audit audit, Assembly assembly) {
-        double share = assembly.structure()
-                .flatCollect(layer -> layer.framing().stream().toList())
-                .select(framing -> framing.material().conductivity() < METAL)
-                .collectDouble(Layer.Framing::share)
-                .maxIfEmpty(1);
+        double share = ofMembers(assembly);
         ImmutableList<Surface> walls = OfHouse.walls(audit, assembly);
         double round = audit.house()
                 .openings()

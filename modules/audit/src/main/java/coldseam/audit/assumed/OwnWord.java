@@ -4,6 +4,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.engine.LeastPsi;
 import coldseam.conduction.Region;
 import coldseam.envelope.Limits;
 import coldseam.junctions.detail.Detail;
@@ -70,6 +71,17 @@ public final class OwnWord {
                                     .isPresent())
                             .sumOfInt(sheet -> sheet.places().size())))
             .select(own -> own.length() > 0 || own.points() > 0 || own.corners() > 0);
+
+    /**
+     * Edges where such a detail, or a section drawn by hand, takes off more than the surfaces beside it lose there: it insulates
+     * them better than their own layers do.
+     */
+    public static final Assumption<JunctionRow> BEYOND_ITS_SEAM = audit -> {
+        ImmutableList<JunctionRow> own = audit.junctions()
+                .select(row -> row.sheet().filter(OwnWord::isOwn).isPresent());
+        LeastPsi least = new LeastPsi(audit.house(), audit.shell());
+        return own.select(row -> row.psi().upper() < least.weighed(row.edge()));
+    };
 
     /** Texts over the verdict that call the house by what is asked of its heat demand, which no audit of seams judges. */
     public static final Assumption<String> CALLED = audit -> Lists.immutable

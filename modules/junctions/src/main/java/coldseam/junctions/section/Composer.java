@@ -254,6 +254,7 @@ public final class Composer {
         PenEnds ends = PenEnds.of(scene, cuts);
         if (detail.own()) {
             // The catalogue's are looked at by whoever draws them.
+            outline.refuseFarDivide(detail.who());
             OutlineBoundaries.refuseHoles((org.locationtech.jts.geom.Polygon) main);
             LayersGoOn.require(detail, scene, plan, ends.places());
         }

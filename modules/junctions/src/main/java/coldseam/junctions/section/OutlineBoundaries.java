@@ -250,12 +250,37 @@ final class OutlineBoundaries {
         split(arc.subList(nearest, arc.size()), ends, boundaries);
     }
 
+    /** Refuses a drawing that divides the spaces outdoors somewhere along a surface: what lies between would face the wrong one. */
+    void refuseFarDivide(String who) {
+        double most =
+                scene.first().thickness() + scene.second().map(Band::thickness).orElse(0.0);
+        Point corner = chart.corner(scene.first().outside(), scene.secondOutside());
+        if (surroundings.spaces().size() < 2 || scene.form().second() != KindForm.Second.SURFACE) {
+            return;
+        }
+        divides()
+                .collect(divide -> chart.at(scene.value(divide.across()), scene.value(divide.along())))
+                .collect(place -> place.distance(corner))
+                .select(away -> away > most)
+                .take(1)
+                .forEach(away -> {
+                    throw DetailDoesNotFit.of(Phrase.of(who + " divides \""
+                                    + surroundings.first().name() + "\" from \""
+                                    + surroundings.second().name() + "\" ")
+                            .andMillimetres(away)
+                            .and(" from where the outer faces meet; allowed is up to ")
+                            .andMillimetres(most)
+                            .and(", both thicknesses. Put divide where the two surfaces meet."));
+                });
+    }
+
+    private ImmutableList<Statement.Divide> divides() {
+        return scene.drawing().statements().selectInstancesOf(Statement.Divide.class);
+    }
+
     /** Divides an arc where the drawing says so: at the place of the outline that is nearest to the one it names. */
     private boolean divided(MutableList<Point> arc, String begins, String ends, MutableList<Boundary> boundaries) {
-        Statement.Divide divide = scene.drawing()
-                .statements()
-                .selectInstancesOf(Statement.Divide.class)
-                .getFirst();
+        Statement.Divide divide = divides().getFirst();
         if (divide == null) {
             return false;
         }

@@ -195,6 +195,13 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(OwnWord.DETAILS)
                     .each((own, say) -> "that " + places(own, say)
                             + " are built, in the order given, and hold, as details of the house's own say"),
+            of(OwnWord.BEYOND_ITS_SEAM)
+                    .all((rows, say) -> "that what insulates the surfaces beside "
+                            + say.say(rows.sumOfDouble(JunctionRow::length), LENGTH)
+                            + " of seams, drawn by the house's own files, is built there (psi down to "
+                            + say.say(
+                                    rows.collectDouble(row -> row.psi().lower()).min(), LINEAR_TRANSMITTANCE)
+                            + ", less than the surfaces' layers allow)"),
             of(Carrying.BARE)
                     .each((assembly, say) -> "that \"" + assembly.name() + "\" is carried by "
                             + assembly.structure()
@@ -206,6 +213,16 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + say.say(few.share(), SHARE) + " of \""
                             + few.assembly().name() + "\" ("
                             + "at least " + say.say(few.least(), SHARE) + " are usual)"),
+            of(Carrying.FEW_RAFTERS)
+                    .each((few, say) -> "that rafters or joists take no more than " + say.say(few.share(), SHARE)
+                            + " of \"" + few.assembly().name() + "\" (at least " + say.say(few.least(), SHARE)
+                            + " are usual)"),
+            of(Carrying.FEW_FASTENERS)
+                    .each((assembly, say) -> "that fasteners of "
+                            + assembly.fasteners()
+                                    .map(it -> say.say(it.diameter(), THICKNESS))
+                                    .orElseThrow()
+                            + ", thinner or fewer than usual, hold what insulates \"" + assembly.name() + "\" outside"),
             of(Layering.PANELS)
                     .all((assemblies, say) -> "that panels of two boards and a core of foam, "
                             + quoted(assemblies, Assembly::name)

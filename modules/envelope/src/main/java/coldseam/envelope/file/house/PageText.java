@@ -4,6 +4,7 @@ import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
+import java.text.Normalizer;
 import java.util.regex.Pattern;
 
 /** What of a house file is printed beside the verdict: it does not speak in the verdict's place. */
@@ -13,16 +14,32 @@ final class PageText {
 
     /** Words alone: details have such ids, with hyphens, and files such names. */
     private static final Pattern VERDICT =
-            Pattern.compile("(?<![\\w-])(un-?broken|verdict)(?![\\w-])", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?<![\\w-])(un[- ]?broken|verdicts?)(?![\\w-])", Pattern.CASE_INSENSITIVE);
 
     /** Praise of the whole: only who may give it says so, over a name of his own (judgement). */
     private static final Pattern PRAISE = Pattern.compile(
-            "\\b(certif(ied|icate)|approved|compliant|(no|without|free of) (gaps|(thermal |cold )?bridges))\\b",
+            "\\b(certif(ied|icate|ication)|approved|compliant|(all|every) (seams?|layers?|limits?|rules?) (pass|passes|passed|keeps?|kept)"
+                    + "|(no|zero|0|without( any)?|free (of|from)) ((thermal|cold)[ -])?(gap|bridge|finding|defect|fault)s?"
+                    + "|((thermal|cold)[ -])?(gap|bridge|defect)[ -]?free)\\b|[\u2713\u2714\u2611\u2705]",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern LINE = Pattern.compile("[\\r\\n\\u2028\\u2029]");
 
+    private static final Pattern MARKS = Pattern.compile("\\p{M}");
+
+    private static final Pattern GAP = Pattern.compile("[\\s_]+");
+
+    /** A letter that stands alone before another that does. */
+    private static final Pattern SPACED = Pattern.compile("(?<!\\w)(\\w) (?=\\w(?!\\w))");
+
     private PageText() {}
+
+    /** As who reads it takes it: without accents, with one gap for each, and words that are spaced out closed up. */
+    private static String read(String text) {
+        String plain =
+                MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
+        return SPACED.matcher(GAP.matcher(plain).replaceAll(" ")).replaceAll("$1");
+    }
 
     /** Adds a fault where a text that stands over the verdict has several lines, or is long. */
     static void line(Located<String> text, Faults faults) {
@@ -39,7 +56,10 @@ final class PageText {
 
     /** Adds a fault where a text that stands over the verdict says of the house what an audit or an authority would. */
     static void praise(Located<String> text, Faults faults) {
-        if (PRAISE.matcher(text.value()).find() && !LINE.matcher(text.value()).find()) {
+        String read = read(text.value());
+        if (PRAISE.matcher(read).find()
+                && !VERDICT.matcher(read).find()
+                && !LINE.matcher(text.value()).find()) {
             faults.add(
                     text.place(),
                     "what stands over the verdict does not praise the house",
@@ -67,7 +87,7 @@ final class PageText {
     }
 
     private static void judging(String text, Position place, Faults faults) {
-        if (VERDICT.matcher(text).find()) {
+        if (VERDICT.matcher(text).find() || VERDICT.matcher(read(text)).find()) {
             faults.add(
                     place,
                     "what stands beside the verdict says nothing of it",
