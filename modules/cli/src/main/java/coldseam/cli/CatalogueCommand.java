@@ -126,8 +126,7 @@ final class CatalogueCommand implements Callable<Integer> {
             sheets(chosen, chosenPoints, chosenCorners, layers, accuracy);
         } else if (chosenCorners.notEmpty()) {
             new CornerLines(
-                            terminal,
-                            printed.units,
+                            new DetailLines(terminal, printed.units),
                             layers.catalogue(),
                             between.build,
                             workshop.vertices().orElseThrow())

@@ -6,7 +6,6 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
@@ -20,20 +19,7 @@ import coldseam.report.words.Print;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Corners' own details in the columns of a terminal, computed between typical build-ups. */
-final class CornerLines {
-
-    private final DetailLines lines;
-    private final Catalogue catalogue;
-    private final TypicalBuild build;
-    private final VertexComputing computing;
-
-    CornerLines(
-            Terminal terminal, UnitSystem units, Catalogue catalogue, TypicalBuild build, VertexComputing computing) {
-        this.lines = new DetailLines(terminal, units);
-        this.catalogue = catalogue;
-        this.build = build;
-        this.computing = computing;
-    }
+record CornerLines(DetailLines lines, Catalogue catalogue, TypicalBuild build, VertexComputing computing) {
 
     /** Every option of some kinds with its numbers. */
     void options(ImmutableList<CornerKind> kinds) {

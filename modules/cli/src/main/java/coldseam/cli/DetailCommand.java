@@ -110,8 +110,7 @@ final class DetailCommand implements Callable<Integer> {
                     + " house's own corners");
         }
         CornerLines lines = new CornerLines(
-                terminal,
-                printed.units,
+                new DetailLines(terminal, printed.units),
                 layers.catalogue(),
                 between.build,
                 workshop.vertices().orElseThrow());

@@ -33,22 +33,14 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** An audit in the columns of a terminal. */
-final class VerdictText {
+record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print print) {
 
     private static final String LABEL = "  %-22s ";
     private static final String UNDER_LABEL = " ".repeat(25);
     private static final String UNDER_NUMBER = "     ";
 
-    private final Audit audit;
-    private final UnitSystem units;
-    private final FindingWords words;
-    private final Print print;
-
     VerdictText(Audit audit, UnitSystem units) {
-        this.audit = audit;
-        this.units = units;
-        this.words = new FindingWords(units);
-        this.print = new Print(units);
+        this(audit, units, new FindingWords(units), new Print(units));
     }
 
     /** The verdict, the few numbers that matter, and each finding's title. */

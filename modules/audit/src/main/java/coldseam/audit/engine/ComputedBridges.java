@@ -55,7 +55,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
             BiFunction<Detail, S, R> comparing,
             Progress progress) {
         this.site = house.site();
-        this.merit = new Merit(house);
+        this.merit = new Merit(house.limits(), house.site().dimensions());
         this.answers = Answers.compute(
                 what,
                 questions(planned),

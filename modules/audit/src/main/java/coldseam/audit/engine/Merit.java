@@ -2,7 +2,6 @@ package coldseam.audit.engine;
 
 import coldseam.audit.PsiLimit;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
@@ -14,21 +13,13 @@ import java.util.Comparator;
  * Which option closes a gap best: the one of which least would be found, then the one that loses least; of those that lose the same
  * the one that is ranked better.
  */
-final class Merit {
+record Merit(Limits limits, DimensionSystem system) {
 
     /** W/(m·K); what differs by less is as good: no drawing holds on site so closely (judgement). */
     private static final double ALIKE = 0.001;
 
     /** W/K, of a point, of which there may be many (judgement). */
     private static final double ALIKE_POINTS = 0.0001;
-
-    private final Limits limits;
-    private final DimensionSystem system;
-
-    Merit(House house) {
-        this.limits = house.limits();
-        this.system = house.site().dimensions();
-    }
 
     /**
      * How good something is, the less the better: unbroken insulation goes first, then the fewest broken lines of air, water and

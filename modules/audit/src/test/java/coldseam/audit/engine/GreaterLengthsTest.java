@@ -3,6 +3,7 @@ package coldseam.audit.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
@@ -84,8 +85,9 @@ class GreaterLengthsTest {
                     Lists.immutable.empty(),
                     false);
         });
+        House house = Sample.house(Sample.yaml());
         return new GreaterLengths<JunctionSetup, JunctionResult>(
-                        new Merit(Sample.house(Sample.yaml())),
+                        new Merit(house.limits(), house.site().dimensions()),
                         asked -> Answers.compute(
                                 "lengths",
                                 asked,

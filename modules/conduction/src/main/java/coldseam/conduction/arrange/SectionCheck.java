@@ -1,7 +1,6 @@
 package coldseam.conduction.arrange;
 
 import coldseam.conduction.Boundary;
-import coldseam.conduction.DrawingFault;
 import coldseam.conduction.DrawingFault.About;
 import coldseam.conduction.DrawingFaults;
 import coldseam.conduction.Environment;
@@ -13,21 +12,12 @@ import coldseam.conduction.Symmetry;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
 
 /** The faults of a section that show before anything is drawn: numbers out of range, names that do not fit. */
-public final class SectionCheck {
+public record SectionCheck(Section section, DrawingFaults faults) {
 
     /** Their sets are bits of a long. */
     private static final int MOST_ENVIRONMENTS = 64;
-
-    private final Section section;
-    private final DrawingFaults faults;
-
-    public SectionCheck(Section section, MutableList<DrawingFault> faults) {
-        this.section = section;
-        this.faults = new DrawingFaults(faults);
-    }
 
     public void run() {
         if (section.environments().size() > MOST_ENVIRONMENTS) {

@@ -3,6 +3,7 @@ package coldseam.conduction.mesh;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.DrawingFault;
 import coldseam.conduction.DrawingFault.About;
+import coldseam.conduction.DrawingFaults;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Probe;
@@ -76,7 +77,7 @@ public final class MeshedSection {
         conductivity = new double[regions];
         environment = new int[boundaries];
         resistance = new double[boundaries];
-        new SectionCheck(section, faults).run();
+        new SectionCheck(section, new DrawingFaults(faults)).run();
         stopIfFaulty();
         lattice = Lattice.of(section);
         for (int r = 0; r < regions; r++) {

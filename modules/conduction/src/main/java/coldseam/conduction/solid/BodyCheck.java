@@ -9,19 +9,11 @@ import java.util.Set;
 import org.eclipse.collections.api.list.MutableList;
 
 /** The faults of a body that show before anything is painted: numbers out of range, names that do not fit. */
-final class BodyCheck {
-
-    private final SolidBody body;
-    private final DrawingFaults faults;
-
-    private BodyCheck(SolidBody body, MutableList<DrawingFault> faults) {
-        this.body = body;
-        this.faults = new DrawingFaults(faults);
-    }
+record BodyCheck(SolidBody body, DrawingFaults faults) {
 
     /** (Output) every fault found. */
     static void run(SolidBody body, MutableList<DrawingFault> faults) {
-        BodyCheck check = new BodyCheck(body, faults);
+        BodyCheck check = new BodyCheck(body, new DrawingFaults(faults));
         check.extent();
         check.painted();
         check.environments();

@@ -14,18 +14,14 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.collector.Collectors2;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** A field that was solved, on its grid. */
-final class GridField implements BodyField {
+/**
+ * A field that was solved, on its grid.
+ *
+ * @param temperature °C at the system's nodes
+ */
+record GridField(Grid grid, TemperatureSystem3 system, double[] temperature) implements BodyField {
 
-    private final Grid grid;
-    private final TemperatureSystem3 system;
-    private final double[] temperature;
-
-    /** @param temperature °C at the system's nodes */
-    GridField(Grid grid, TemperatureSystem3 system, double[] temperature) {
-        this.grid = grid;
-        this.system = system;
-        this.temperature = temperature;
+    GridField {
         for (int i = 0; i < temperature.length; i++) {
             // As it is kept: half the room, and a millionth of a kelvin is nothing to an estimate.
             temperature[i] = (float) temperature[i];

@@ -14,29 +14,20 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * Porches and steps that the house file names as seams on a wall: each takes its length out of the edge of the floor on the
  * ground at that wall's foot. Where along the wall it lies is not known; it is drawn in the middle.
+ *
+ * @param surfaces by facet; empty where one is left out
+ * @param joints of the shell, which are shortened
  */
-final class Porches {
+record Porches(
+        ImmutableList<Seam> seams,
+        ImmutableList<Optional<Surface>> surfaces,
+        MutableList<Joint> joints,
+        ShellFaults faults) {
 
     private static final JunctionKind PORCH = JunctionKind.of("porch slab against the house");
 
-    private final ImmutableList<Seam> seams;
-    private final ImmutableList<Optional<Surface>> surfaces;
-    private final MutableList<Joint> joints;
-    private final ShellFaults faults;
-
-    /**
-     * @param surfaces by facet; empty where one is left out
-     * @param joints of the shell, which are shortened
-     */
-    Porches(
-            ImmutableList<Seam> seams,
-            ImmutableList<Optional<Surface>> surfaces,
-            MutableList<Joint> joints,
-            ShellFaults faults) {
-        this.seams = seams.select(Porches::is);
-        this.surfaces = surfaces;
-        this.joints = joints;
-        this.faults = faults;
+    Porches {
+        seams = seams.select(Porches::is);
     }
 
     /** Whether a seam is one of these. */

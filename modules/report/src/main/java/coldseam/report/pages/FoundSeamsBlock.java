@@ -17,25 +17,16 @@ import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, in one table with what is planned there, and drawn. */
-final class FoundSeamsBlock {
-
-    private final Page page;
-    private final BridgeSheet<JunctionResult> planned;
-    private final ImmutableList<AsFound.Seam> seams;
-
-    private FoundSeamsBlock(Page page, BridgeSheet<JunctionResult> planned, AsFound found) {
-        this.page = page;
-        this.planned = planned;
-        this.seams = found.of(planned);
-    }
+record FoundSeamsBlock(Page page, BridgeSheet<JunctionResult> planned, ImmutableList<AsFound.Seam> seams) {
 
     /** Nothing where the house file does not say what was found, or of a point. */
     @SuppressWarnings("unchecked")
     static void write(Page page, BridgeSheet<?> sheet) {
         if (sheet.junction().isPresent()) {
-            page.audit()
-                    .found()
-                    .ifPresent(found -> new FoundSeamsBlock(page, (BridgeSheet<JunctionResult>) sheet, found).write());
+            page.audit().found().ifPresent(found -> {
+                BridgeSheet<JunctionResult> planned = (BridgeSheet<JunctionResult>) sheet;
+                new FoundSeamsBlock(page, planned, found.of(planned)).write();
+            });
         }
     }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What of a layer can be checked only with the material that fills it, and beside its neighbours. */
-final class LayerChecks {
+record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     /**
      * How many times less or more than its material a layer of declared resistance may conduct: products of one kind differ by
@@ -55,19 +55,9 @@ final class LayerChecks {
     /** m that a fastener's head holds on to (judgement). */
     private static final double UNDER_THE_HEAD = 0.015;
 
-    private final FileHouse house;
-    private final Faults faults;
-    private final MaterialChecks materials;
-
-    private LayerChecks(FileHouse house, Faults faults) {
-        this.house = house;
-        this.faults = faults;
-        this.materials = new MaterialChecks(house, faults);
-    }
-
     /** Adds a fault for each layer that cannot be what it says. */
     static void check(FileHouse house, Faults faults) {
-        LayerChecks checks = new LayerChecks(house, faults);
+        LayerChecks checks = new LayerChecks(house, faults, new MaterialChecks(house, faults));
         checks.materials.check();
         house.assemblies().forEach(assembly -> {
             checks.layers(assembly.value().layers());

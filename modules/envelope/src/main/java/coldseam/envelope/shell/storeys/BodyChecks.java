@@ -12,15 +12,7 @@ import org.eclipse.collections.api.set.MutableSet;
  * What of a body by storeys a house file cannot check key by key, and must be true before a shell can be built on it; every fault
  * is collected.
  */
-final class BodyChecks {
-
-    private final ImmutableList<Body.Stack> stacks;
-    private final ShellFaults faults;
-
-    BodyChecks(Body.Storeys body, ShellFaults faults) {
-        this.stacks = body.stacks();
-        this.faults = faults;
-    }
+record BodyChecks(ImmutableList<Body.Stack> stacks, ShellFaults faults) {
 
     boolean pass() {
         MutableSet<String> walls = Sets.mutable.empty();

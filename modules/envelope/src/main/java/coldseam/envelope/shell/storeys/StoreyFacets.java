@@ -69,7 +69,7 @@ public final class StoreyFacets {
 
     /** The facets, or none where faults were added. */
     Optional<BodyFacets> build() {
-        if (!new BodyChecks(body, faults).pass()) {
+        if (!new BodyChecks(body.stacks(), faults).pass()) {
             return Optional.empty();
         }
         Optional<StoreyPlan> found = StoreyPlan.of(house, body.line(), stacks, faults);

@@ -34,7 +34,10 @@ public final class ExplicitFacets {
             return Optional.empty();
         }
         Terrain terrain = Terrain.of(body);
-        Levels levels = new Levels(body.levels(), facets.toImmutable(), terrain);
+        Levels levels = new Levels(
+                body.levels(),
+                facets.select(facet -> facet.use() == Body.Use.FLOOR).toImmutable(),
+                terrain);
         new SolidChecks(facets.toImmutable(), terrain, faults).check();
         levels.check(facets.toImmutable(), faults);
         if (faults.notEmpty()) {

@@ -28,8 +28,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
  * <p>A level is a floor's upper face, as where storeys take over from one another; beside a floor that is a surface at that
  * level, a slab beside a cellar, a wall goes down to the floor's underside, and under a deck or roof that ends over a level the
  * lower room's wall goes up to its outer face.
+ *
+ * @param levels bottom → top
  */
-final class Levels {
+record Levels(ImmutableList<Body.Level> levels, ImmutableList<Facet> floors, Terrain terrain) {
 
     /** m, by which the lowest level may miss the floor that is a surface: the thickness of a finish that was left out. */
     private static final double MISSED = 0.01;
@@ -47,19 +49,6 @@ final class Levels {
 
     /** Steps of a micrometre, as the lattice's: coarser than rounding. */
     private static final PrecisionModel GRID = new PrecisionModel(1e6);
-
-    private final ImmutableList<Body.Level> levels;
-    private final ImmutableList<Facet> floors;
-    private final Terrain terrain;
-
-    /**
-     * @param levels bottom → top
-     */
-    Levels(ImmutableList<Body.Level> levels, ImmutableList<Facet> facets, Terrain terrain) {
-        this.levels = levels;
-        this.floors = facets.select(facet -> facet.use() == Body.Use.FLOOR);
-        this.terrain = terrain;
-    }
 
     /** Refuses levels that belong to another house. */
     void check(ImmutableList<Facet> facets, ShellFaults faults) {
