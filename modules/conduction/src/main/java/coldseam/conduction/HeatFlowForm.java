@@ -17,23 +17,12 @@ import org.eclipse.collections.impl.factory.Lists;
  * than differences of the bounds of Q(e_i), Q(e_j) and Q(e_i + e_j), the more so for a coupling that is small beside
  * others. The forms are zero where all temperatures are equal, so they are given for those of environments 1, 2, … over
  * environment 0. A small allowance for rounding is part of U and l.
+ *
+ * @param upper symmetric, of as many rows as there are environments but one; may be infinite where there are two
+ *     environments
+ * @param lower of the same shape
  */
-public final class HeatFlowForm {
-
-    private final double[][] upper;
-    private final double[][] lower;
-    private final int n;
-
-    /**
-     * @param upper symmetric, of as many rows as there are environments but one; may be infinite where there are two
-     *     environments
-     * @param lower of the same shape
-     */
-    public HeatFlowForm(double[][] upper, double[][] lower) {
-        this.upper = upper;
-        this.lower = lower;
-        n = upper.length + 1;
-    }
+public record HeatFlowForm(double[][] upper, double[][] lower) {
 
     /**
      * Q(a, b), or Q(a) where both are the same.
@@ -42,7 +31,7 @@ public final class HeatFlowForm {
      * @param b likewise
      */
     public Interval between(double[] a, double[] b) {
-        if (n == 2) {
+        if (upper.length == 1) {
             double product = (a[1] - a[0]) * (b[1] - b[0]);
             return product == 0 ? Interval.of(0) : new Interval(lower[0][0], upper[0][0]).times(product);
         }
@@ -55,8 +44,8 @@ public final class HeatFlowForm {
 
     private double value(double[][] form, double[] a, double[] b) {
         double sum = 0;
-        for (int i = 1; i < n; i++) {
-            for (int j = 1; j < n; j++) {
+        for (int i = 1; i <= upper.length; i++) {
+            for (int j = 1; j <= upper.length; j++) {
                 double product = (a[i] - a[0]) * (b[j] - b[0]);
                 sum += product == 0 ? 0 : form[i - 1][j - 1] * product;
             }
@@ -68,7 +57,7 @@ public final class HeatFlowForm {
     public Interval total() {
         double low = 0;
         double up = 0;
-        for (double[] unit : units(n)) {
+        for (double[] unit : units(upper.length + 1)) {
             low += value(lower, unit, unit);
             up += value(upper, unit, unit);
         }

@@ -26,8 +26,12 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** The house from two opposite corners above, each finding numbered where it is. */
-public final class HouseDrawing {
+/**
+ * The house from two opposite corners above, each finding numbered where it is.
+ *
+ * @param views of the shell that the audit is of
+ */
+public record HouseDrawing(Audit audit, HouseDrawing.Views views) {
 
     private static final ImmutableList<Viewpoint> EYES = Lists.immutable.of(
             new Viewpoint("seen from the south-east", 148, 28), new Viewpoint("seen from the north-west", 328, 28));
@@ -38,17 +42,8 @@ public final class HouseDrawing {
     private static final double GAP = 16;
     private static final double RIM = 16;
 
-    private final Audit audit;
-    private final ImmutableList<View> views;
-
     /** The house's shell from both viewpoints, which nothing need be solved for. */
-    public static final class Views {
-
-        private final ImmutableList<View> all;
-
-        private Views(ImmutableList<View> all) {
-            this.all = all;
-        }
+    public record Views(ImmutableList<View> all) {
 
         public static Views of(Shell shell) {
             return new Views(EYES.collect(eye -> new View(eye, ShellView.of(shell, eye.azimuth(), eye.elevation()))));
@@ -63,29 +58,24 @@ public final class HouseDrawing {
         }
     }
 
-    /** @param views of the shell that the audit is of */
-    public HouseDrawing(Audit audit, Views views) {
-        this.audit = audit;
-        this.views = views.all;
-    }
-
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
         return audit.findings()
-                .reject(finding ->
-                        views.anySatisfy(view -> place(view.shown(), finding).isPresent()));
+                .reject(finding -> views.all.anySatisfy(
+                        view -> place(view.shown(), finding).isPresent()));
     }
 
     /** Whether either view shows a wall in the ground. */
     public boolean showsGround() {
-        return views.anySatisfy(
+        return views.all.anySatisfy(
                 view -> view.shown().patches().anySatisfy(patch -> ShellView.isInTheGround(patch.surface())));
     }
 
     /** The height at which both views fill a width, points. */
     public double height(double width) {
         double room = (width - GAP) / 2 - 2 * RIM;
-        return views.collect(View::size)
+        return views.all
+                        .collect(View::size)
                         .collectDouble(size -> size.height() * room / size.width())
                         .max()
                 + 2 * RIM
@@ -95,11 +85,12 @@ public final class HouseDrawing {
     /** Draws both views side by side. */
     public void draw(Canvas canvas, Box box) {
         double width = (box.width() - GAP) / 2;
-        double scale = views.collect(View::size)
+        double scale = views.all
+                .collect(View::size)
                 .collectDouble(size ->
                         Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()))
                 .min();
-        views.forEachWithIndex((view, i) -> {
+        views.all.forEachWithIndex((view, i) -> {
             double x = box.x0() + i * (width + GAP);
             view(canvas, new Box(x, box.y0(), x + width, box.y1()), view, scale);
         });

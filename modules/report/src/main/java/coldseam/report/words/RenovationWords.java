@@ -24,17 +24,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** Two houses compared: what is said under each heading, and the rows of its table, for the terminal and the PDF alike. */
-public final class RenovationWords {
-
-    private final Renovation renovation;
-    private final UnitSystem units;
-    private final CompareWords words;
+public record RenovationWords(Renovation renovation, UnitSystem units, CompareWords words) {
 
     /** Of a comparison, in some units. */
     public RenovationWords(Renovation renovation, UnitSystem units) {
-        this.renovation = renovation;
-        this.units = units;
-        this.words = new CompareWords(units);
+        this(renovation, units, new CompareWords(units));
     }
 
     public record Part(String heading, ImmutableList<String> lines) {}

@@ -21,33 +21,17 @@ import org.eclipse.collections.api.list.MutableList;
  * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
  * wall on its one side to the wall on its other; a jog of floors, decks or flat roofs of unequal thickness likewise. What is no
  * longer than the house's widest step, such as the step's ends, belongs to the corner it lies in and is no junction.
+ *
+ * @param widestStep m, of the house
  */
-public final class Joints {
+public record Joints(
+        FacetMesh mesh, InnerPlanes planes, ImmutableList<ImmutableList<InnerPlanes.Corner>> inner, double widestStep) {
 
     /** m, by which snapping may move a corner: lengths that differ by less are alike. */
     private static final double ROUNDING = 3e-4;
 
     /** z of a unit normal. */
     private static final double LEVEL = 0.999;
-
-    private final FacetMesh mesh;
-    private final InnerPlanes planes;
-    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
-    private final double widestStep;
-
-    /**
-     * @param widestStep m, of the house
-     */
-    public Joints(
-            FacetMesh mesh,
-            InnerPlanes planes,
-            ImmutableList<ImmutableList<InnerPlanes.Corner>> inner,
-            double widestStep) {
-        this.widestStep = widestStep + ROUNDING;
-        this.mesh = mesh;
-        this.planes = planes;
-        this.inner = inner;
-    }
 
     public ImmutableList<Joint> all() {
         JunctionRules rules = new JunctionRules(mesh, planes);
@@ -225,7 +209,7 @@ public final class Joints {
             across.select(other -> before(edge, other))
                     .forEach(other -> kind(edge, other).ifPresent(found -> joints.add(part(found, edge, other))));
         }
-        return joints.select(joint -> joint.externalLength() > widestStep);
+        return joints.select(joint -> joint.externalLength() > widestStep + ROUNDING);
     }
 
     /**
@@ -270,7 +254,7 @@ public final class Joints {
     private boolean opposite(Joint edge, Joint other) {
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
-        return apart(edge, other) < widestStep && overlap > 0;
+        return apart(edge, other) < widestStep + ROUNDING && overlap > 0;
     }
 
     /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
@@ -296,7 +280,7 @@ public final class Joints {
     }
 
     private double end(double one, double other, int outwards) {
-        boolean corner = Math.abs(one - other) < widestStep;
+        boolean corner = Math.abs(one - other) < widestStep + ROUNDING;
         return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }

@@ -16,8 +16,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
  * <p>Between every two levels what the facets enclose must be as large as the union, and where nothing slopes as long around; at
  * every level what lies flat must be what the union gains or loses there. So no volume, wall, roof or floor can be lost or
  * doubled where stacks meet. A difference is a fault of our own.
+ *
+ * @param roofs of each stack
  */
-final class StackSections {
+record StackSections(ImmutableList<StoreySections> stacks, ImmutableList<RoofForm> roofs, ImmutableList<Facet> facets) {
 
     /** z of a unit normal above which a facet lies flat. */
     private static final double FLAT = 0.999999;
@@ -27,21 +29,6 @@ final class StackSections {
 
     /** m, by which slopes move a section's line. */
     private static final double SLOPE = 8;
-
-    private final ImmutableList<StoreySections> stacks;
-    private final ImmutableList<RoofForm> roofs;
-    private final ImmutableList<Facet> facets;
-    private final double around;
-
-    /**
-     * @param roofs of each stack
-     */
-    StackSections(ImmutableList<StoreySections> stacks, ImmutableList<RoofForm> roofs, ImmutableList<Facet> facets) {
-        this.stacks = stacks;
-        this.roofs = roofs;
-        this.facets = facets;
-        this.around = stacks.sumOfDouble(StoreySections::around);
-    }
 
     /**
      * Compares both.
@@ -74,15 +61,16 @@ final class StackSections {
         boolean upright = cuts.allSatisfy(cut -> Math.abs(cut.facet().normal().z()) < UPRIGHT);
         Geometry expected = at(height);
         Supplier<String> place = StoreySections.say("section at %.4f m", height);
-        StoreySections.require(expected.getArea(), StoreySections.area(cuts), upright ? around : SLOPE * around, place);
         StoreySections.require(
-                0, StoreySections.gap(cuts), around, StoreySections.say("the outline's gap at %.4f m", height));
+                expected.getArea(), StoreySections.area(cuts), upright ? around() : SLOPE * around(), place);
+        StoreySections.require(
+                0, StoreySections.gap(cuts), around(), StoreySections.say("the outline's gap at %.4f m", height));
         if (upright) {
             // A corner moves by no more than the reach, and there are fewer of them than metres.
             StoreySections.require(
                     StoreyEnd.withoutSlits(expected).getLength(),
                     cuts.sumOfDouble(StoreySections.Cut::length),
-                    around,
+                    around(),
                     StoreySections.say("walls at %.4f m", height));
         }
     }
@@ -99,8 +87,12 @@ final class StackSections {
             StoreySections.require(
                     expected.getArea(),
                     found,
-                    around,
+                    around(),
                     StoreySections.say((way > 0 ? "what lies open" : "what hangs over") + " at %.4f m", height));
         }
+    }
+
+    private double around() {
+        return stacks.sumOfDouble(StoreySections::around);
     }
 }
