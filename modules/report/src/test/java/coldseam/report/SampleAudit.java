@@ -653,8 +653,6 @@ final class SampleAudit {
                 358.4,
                 300,
                 118,
-                80,
-                36,
                 Lists.immutable.empty());
     }
 

@@ -10,11 +10,9 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * The floors on the ground and over crawl spaces, those of one kind and height together: each part with its own area, exposed
@@ -58,30 +56,11 @@ final class GroundParts {
     private final House house;
     private final Shell shell;
 
-    /**
-     * Names of walls at whose head a floor on the ground begins: they stand between two such floors. Under a floor over an
-     * unheated space or open air a wall faces that, and is exposed (ISO 13370:2017 clause 3.1, from memory).
-     */
-    private final ImmutableSet<String> underFloors;
-
     private final MutableMap<ImmutableList<String>, Part> parts = Maps.mutable.empty();
 
     GroundParts(House house, Shell shell) {
         this.house = house;
         this.shell = shell;
-        this.underFloors = shell.edges()
-                .select(edge -> edge.angle() > Vectors.STRAIGHT && edge.second().isPresent())
-                .flatCollect(edge -> Lists.immutable
-                        .of(edge.first(), edge.second().orElseThrow())
-                        .select(wall -> beside(edge, wall)
-                                .filter(floor -> floor.use() == Body.Use.FLOOR && onGround(floor))
-                                .isPresent()))
-                .collect(Surface::name)
-                .toImmutableSet();
-    }
-
-    private static boolean onGround(Surface floor) {
-        return floor.faces(Exposure.Kind.GROUND) || floor.faces(Exposure.Kind.CRAWL_SPACE);
     }
 
     /** The part a floor belongs to, or a wall stands on. */
@@ -95,14 +74,8 @@ final class GroundParts {
     }
 
     private Part part(ImmutableList<Surface> floors) {
-        ImmutableList<Edge> rims = rims(floors);
-        double open = shell.openEdges()
-                .select(edge -> edge.surfaces()
-                        .anySatisfy(
-                                name -> floors.anySatisfy(floor -> floor.name().equals(name))))
-                .sumOfDouble(edge -> edge.length());
-        double perimeter = rims.sumOfDouble(Edge::externalLength) + open;
-        return new Part(floors, perimeter, wallThickness(rims), depth(floors, perimeter), base(floors));
+        double perimeter = shell.exposedPerimeter(floors);
+        return new Part(floors, perimeter, wallThickness(shell.rims(floors)), depth(floors, perimeter), base(floors));
     }
 
     /** Buried walls that stand on the same floors as one. */
@@ -169,32 +142,12 @@ final class GroundParts {
         return floor.foot() + floor.assembly().map(Assembly::thickness).orElse(0.0);
     }
 
-    private ImmutableList<Edge> rims(ImmutableList<Surface> floors) {
-        return shell.edges()
-                .select(edge -> edge.second().isPresent()
-                        && (isRim(floors, edge.first(), edge.second().get())
-                                || isRim(floors, edge.second().get(), edge.first())));
-    }
-
-    private boolean isRim(ImmutableList<Surface> floors, Surface floor, Surface wall) {
-        return floors.anySatisfy(each -> each.name().equals(floor.name()))
-                && wall.use() == Body.Use.WALL
-                && !wall.faces(Exposure.Kind.PARTY)
-                && !underFloors.contains(wall.name());
-    }
-
-    private static double wallThickness(ImmutableList<Edge> rims) {
-        double length = 0;
-        double sum = 0;
-        for (Edge edge : rims) {
-            Surface wall = edge.first().use() == Body.Use.WALL
-                    ? edge.first()
-                    : edge.second().orElseThrow();
-            if (wall.assembly().isPresent()) {
-                length += edge.externalLength();
-                sum += edge.externalLength() * wall.assembly().get().thickness();
-            }
-        }
+    private static double wallThickness(ImmutableList<Shell.Rim> rims) {
+        ImmutableList<Shell.Rim> built =
+                rims.select(rim -> rim.wall().assembly().isPresent());
+        double length = built.sumOfDouble(Shell.Rim::exposed);
+        double sum = built.sumOfDouble(
+                rim -> rim.exposed() * rim.wall().assembly().orElseThrow().thickness());
         return length > 0 ? sum / length : 0;
     }
 
@@ -221,23 +174,22 @@ final class GroundParts {
 
     /** m: so much below level ground, by the length of all that stands in it; beside an unheated space nothing does. */
     private double level(double depth, ImmutableList<Surface> floors, double perimeter) {
-        double beside = rims(floors)
-                .select(edge -> edge.surfaces().anySatisfy(each -> each.faces(Exposure.Kind.UNHEATED)))
-                .sumOfDouble(Edge::externalLength);
+        double beside = shell.rims(floors)
+                .select(rim -> rim.wall().faces(Exposure.Kind.UNHEATED))
+                .sumOfDouble(Shell.Rim::exposed);
         return beside > 0 ? depth * (1 - beside / perimeter) : depth;
     }
 
     /** m: what stands in the ground over the floor's upper face, by the length of all that could. */
     private double inSlope(ImmutableList<Surface> floors, double perimeter) {
-        double sunk = rims(floors).sumOfDouble(edge -> {
-            Surface wall = edge.first().use() == Body.Use.WALL
-                    ? edge.first()
-                    : edge.second().orElseThrow();
-            Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
-            double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
-            boolean buried = wall.faces(Exposure.Kind.GROUND);
-            return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
-        });
+        double sunk = shell.rims(floors)
+                .select(rim -> rim.wall().faces(Exposure.Kind.GROUND))
+                .sumOfDouble(rim -> {
+                    double thickness =
+                            rim.floor().assembly().map(Assembly::thickness).orElse(0.0);
+                    double length = rim.edge().externalLength();
+                    return (rim.wall().externalArea() / length - thickness) * rim.exposed();
+                });
         return perimeter > 0 ? Math.max(0, sunk / perimeter) : 0;
     }
 

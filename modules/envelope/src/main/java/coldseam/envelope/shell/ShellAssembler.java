@@ -20,7 +20,6 @@ import coldseam.envelope.shell.mesh.Joints;
 import coldseam.files.quantity.Format;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.function.IntPredicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -212,8 +211,6 @@ final class ShellAssembler {
             outer += flux(facet.outline().collect(Vertex::point));
             inside += flux(inner.get(f)) + frame(f);
         }
-        ImmutableList<Surface> grounded = surfaces.select(s ->
-                s.use() == Body.Use.FLOOR && (s.faces(Exposure.Kind.GROUND) || s.faces(Exposure.Kind.CRAWL_SPACE)));
         double floors = Double.isNaN(body.floorArea()) ? measuredFloors() : body.floorArea();
         double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
         return new Shell(
@@ -224,8 +221,6 @@ final class ShellAssembler {
                 outer,
                 inside,
                 floors,
-                grounded.sumOfDouble(Surface::externalArea),
-                perimeter(),
                 surfaces.select(this::step));
     }
 
@@ -279,59 +274,6 @@ final class ShellAssembler {
             sum += flux(Lists.immutable.of(end.leaving(), q, b));
         }
         return sum;
-    }
-
-    /** m; where a wall stands between two floors, one at its foot and one at its head, neither of them is exposed that far. */
-    private double perimeter() {
-        ImmutableList<FacetMesh.Line> rims = rims();
-        ImmutableList<FacetMesh.Line> heads = rims.select(this::higherFloor);
-        return rims.reject(line -> mesh.facets().get(wall(line)).faces(Exposure.Kind.PARTY))
-                .sumOfDouble(line -> {
-                    double under =
-                            heads.select(head -> wall(head) == wall(line)).sumOfDouble(head -> inCommon(line, head));
-                    return Math.max(0, inCommon(line, line) - under);
-                });
-    }
-
-    /** m, along which one of two lines on a wall lies over the other, both level. */
-    private static double inCommon(FacetMesh.Line one, FacetMesh.Line other) {
-        Point3 along = Vectors.unit(Vectors.minus(one.b().point(), one.a().point()));
-        double from =
-                Vectors.dot(along, Vectors.minus(other.a().point(), one.a().point()));
-        double to = Vectors.dot(along, Vectors.minus(other.b().point(), one.a().point()));
-        double length =
-                Vectors.dot(along, Vectors.minus(one.b().point(), one.a().point()));
-        return Math.max(0, Math.min(length, Math.max(from, to)) - Math.max(0, Math.min(from, to)));
-    }
-
-    private int wall(FacetMesh.Line rim) {
-        return other(rim, this::isFloor);
-    }
-
-    /** Lines along which a floor on the ground meets a wall. */
-    private ImmutableList<FacetMesh.Line> rims() {
-        return mesh.lines()
-                .select(line -> line.shared()
-                        && line.facets().anySatisfy(this::isFloor)
-                        && line.facets().anySatisfy(f -> mesh.facets().get(f).use() == Body.Use.WALL));
-    }
-
-    private boolean isFloor(int facet) {
-        Facet floor = mesh.facets().get(facet);
-        return floor.use() == Body.Use.FLOOR
-                && (floor.faces(Exposure.Kind.GROUND) || floor.faces(Exposure.Kind.CRAWL_SPACE));
-    }
-
-    private static int other(FacetMesh.Line line, IntPredicate not) {
-        return line.facets().detect(f -> !not.test(f));
-    }
-
-    /** Whether a floor on the ground begins at the head of the wall it meets, which so stands between two floors. */
-    private boolean higherFloor(FacetMesh.Line line) {
-        int floor = line.facets().detect(this::isFloor);
-        int wall = wall(line);
-        boolean forward = line.forward().contains(wall);
-        return planes.angle(wall, floor, forward ? line.a() : line.b(), forward ? line.b() : line.a()) > 180;
     }
 
     public static Edge edge(

@@ -41,8 +41,7 @@ class HoleTest {
     }
 
     private static ImmutableList<Hole> holes(ImmutableList<OpenEdge> edges) {
-        return Hole.of(
-                new Shell(BOX.surfaces(), BOX.edges(), edges, Vectors.ZERO, 1, 1, 1, 1, 1, Lists.immutable.empty()));
+        return Hole.of(new Shell(BOX.surfaces(), BOX.edges(), edges, Vectors.ZERO, 1, 1, 1, Lists.immutable.empty()));
     }
 
     private static void assertHole(double area, Side side, ImmutableList<OpenEdge> edges) {

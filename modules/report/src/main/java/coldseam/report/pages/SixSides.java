@@ -52,10 +52,7 @@ public final class SixSides {
                 fact("heated volume, inner faces", print.of(shell.internalVolume(), Dimension.VOLUME)),
                 fact("heated floor area", print.of(shell.floorArea(), Dimension.AREA)),
                 fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
-                fact(
-                        "its exposed perimeter",
-                        print.length(
-                                ground.sumOfDouble(row -> row.method().floor().perimeter()))),
+                fact("its exposed perimeter", print.length(shell.exposedPerimeter())),
                 characteristic(ground, print));
         flow.add(Blocks.beside(
                 18,
