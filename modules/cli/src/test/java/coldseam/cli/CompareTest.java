@@ -29,10 +29,14 @@ import coldseam.report.compare.ComparePdf;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.CompareWords;
 import coldseam.report.words.FrontWords;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.BeforeAll;
@@ -403,6 +407,40 @@ class CompareTest {
                         .neck()
                         .orElseThrow(),
                 "a broken pen line has no neck");
+    }
+
+    /** Options by their printed names, of the worst which seam it is, of a cost what other decisions have of it. */
+    @Test
+    void theDataNameWhatIsPrinted() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(CompareJson.text(comparison));
+        Set<String> names = new HashSet<>();
+        json.get("alternatives")
+                .forEach(each -> names.add(
+                        each.get("decision").asText() + ": " + each.get("name").asText()));
+        json.get("front")
+                .forEach(set -> set.get("options").forEach(option -> assertTrue(names.contains(option.asText()))));
+        JsonNode thicker = null;
+        for (JsonNode each : json.get("alternatives")) {
+            thicker = each.get("option").asText().equals("240 mm") ? each.get("built") : thicker;
+        }
+        String printed = new FrontWords(comparison, UnitSystem.SI)
+                .lines(alternative("240 mm"))
+                .makeString("; ");
+        JsonNode worst = thicker.get("worst");
+        for (String key : Lists.immutable.of("leakiest", "coldest", "narrowest", "shortest")) {
+            assertTrue(printed.contains(" (" + worst.get(key).asText() + ")"), printed + " has no " + worst.get(key));
+        }
+        assertEquals(
+                Lists.immutable.of("door threshold on a terrace", "jamb", "head", "parapet"),
+                Lists.immutable
+                        .of("leakiest", "coldest", "narrowest", "shortest")
+                        .collect(key -> worst.get(key).asText()));
+        assertEquals(3, thicker.get("ofItElsewhere").size());
+        for (JsonNode other : thicker.get("ofItElsewhere")) {
+            String said = other.get("costMore").asInt() + " EUR more for \""
+                    + other.get("decision").asText() + "\"";
+            assertTrue(printed.contains(said), printed + " has no " + said);
+        }
     }
 
     @Test

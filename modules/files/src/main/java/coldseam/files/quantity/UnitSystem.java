@@ -91,6 +91,18 @@ public enum UnitSystem {
         return withUnit(number(inside, dimension), dimension);
     }
 
+    /** Number and unit, the number with as many more digits as it takes to be told from another beside it, at most three. */
+    public String apart(double inside, double other, Dimension dimension) {
+        int own = dimension.display(this).decimals();
+        for (int more = 0; more < MORE_DIGITS; more++) {
+            String told = number(inside, dimension, own + more);
+            if (!told.equals(number(other, dimension, own + more))) {
+                return withUnit(told, dimension);
+            }
+        }
+        return withUnit(number(inside, dimension, own + MORE_DIGITS), dimension);
+    }
+
     /**
      * A proven interval: {@code 0.0412…0.0413 W/(m·K)}. Rounded outwards, so that what is printed always holds what was
      * proven; it gets as many more digits as it takes not to be printed more than three times as wide, but at most three

@@ -150,4 +150,14 @@ class UnitSystemTest {
         assertEquals("87.1 W/K", UnitSystem.SI.atLeast(87.19, Dimension.HEAT_LOSS_COEFFICIENT));
         assertEquals("0.89 W/K", UnitSystem.SI.atLeast(0.899, Dimension.HEAT_LOSS_COEFFICIENT));
     }
+
+    /** "No more than 9 %, where at least 9 % are usual" tells nobody anything. */
+    @Test
+    void twoValuesAreToldApart() {
+        assertEquals("9 %", UnitSystem.SI.apart(0.09, 0.12, Dimension.SHARE));
+        assertEquals("8.6 %", UnitSystem.SI.apart(0.086, 0.094, Dimension.SHARE));
+        assertEquals("9.4 %", UnitSystem.US.apart(0.094, 0.086, Dimension.SHARE));
+        assertEquals("9.01 %", UnitSystem.SI.apart(0.0901, 0.09, Dimension.SHARE));
+        assertEquals("9.000 %", UnitSystem.SI.apart(0.09, 0.09 + 1e-9, Dimension.SHARE));
+    }
 }

@@ -7,12 +7,14 @@ import static coldseam.files.JsonType.WHOLE;
 import static coldseam.report.data.Types.BOUNDS;
 import static coldseam.report.data.Types.TEXTS;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.files.JsonForm;
 import coldseam.files.JsonType;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
+import coldseam.options.Alternative.Built.Elsewhere;
 import coldseam.options.Before;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
@@ -41,15 +43,23 @@ public final class CompareJson {
 
     private static final JsonForm<Worst> WORST = JsonForm.<Worst>of("WorstData")
             .with("different", WHOLE, Worst::sheets)
+            .with("leakiest", TEXT, worst -> worst.leakiest().kind())
+            .says("kind of the one that psi or chi is of")
             .maybe("psi_W_per_mK", BOUNDS, worst -> leakiest(worst, true))
             .says("external dimensions; left out of points")
             .maybe("chi_W_per_K", BOUNDS, worst -> leakiest(worst, false))
+            .with("coldest", TEXT, worst -> worst.coldest().kind())
+            .says("kind of the one that the temperature factor and the humidity are of")
             .with("temperatureFactor", NUMBER, worst -> worst.coldest().temperatureFactor())
             .says("an estimate")
             .with("mouldFromHumidity", NUMBER, worst -> worst.coldest().mouldHumidity())
             .says("indoors, relative, 0 to 1, at the design temperatures")
+            .maybe("narrowest", TEXT, worst -> worst.narrowest().map(BridgeSheet::kind))
+            .says("kind of the one that the neck is of; left out of points")
             .maybe("neck_m", NUMBER, Worst::neck)
             .says("zero where the insulation is broken")
+            .maybe("shortest", TEXT, worst -> worst.shortest().map(BridgeSheet::kind))
+            .says("kind of the one that the weakest path is of; left out of points")
             .maybe("weakestPath", NUMBER, Worst::path)
             .says("share of the resistance beside it, 0 to 1");
 
@@ -58,6 +68,11 @@ public final class CompareJson {
             .says("what is to be looked after at some place where it is not as described")
             .with("noLonger", TEXTS, change -> change.noLonger().collect(UpkeepWords::says))
             .says("what is to be looked after as described at some place where it is not with this");
+
+    private static final JsonForm<Elsewhere> ELSEWHERE = JsonForm.<Elsewhere>of("ElsewhereData")
+            .with("decision", TEXT, Elsewhere::decision)
+            .says("whose described part changes its size with it")
+            .with("costMore", NUMBER, Elsewhere::cost);
 
     /** What came of an alternative. */
     private record Built(Alternative of, Alternative.Built built) {}
@@ -74,6 +89,8 @@ public final class CompareJson {
             .maybe("saved_kWh_per_year", BOUNDS, each -> each.built().saves())
             .maybe("savedMoneyPerYear", BOUNDS, each -> each.built().savesMoney())
             .maybeNumber("costMore", each -> each.built().cost())
+            .with("ofItElsewhere", ELSEWHERE.list(), each -> each.built().elsewhere())
+            .says("how much of that cost is other decisions'; empty where none of them changes its size")
             .maybe("paidBack_years", BOUNDS, each -> each.built().payback())
             .with("thicker_m", NUMBER, each -> each.built().thicker())
             .says("than what is described; zero of anything but a build-up")
@@ -89,6 +106,11 @@ public final class CompareJson {
             .with("about", TEXT, each -> CompareWords.about(each.decision().about()))
             .says("junctions, build-up, windows and doors or points")
             .with("option", TEXT, each -> each.option().name())
+            .says("as the house file has it")
+            .with("name", TEXT, WORDS::name)
+            .says("as pages and sets print it")
+            .with("described", FLAG, Alternative::described)
+            .says("whether it is what the house file describes")
             .maybe("built", BUILT, each -> each.built().map(built -> new Built(each, built)))
             .says("left out where it does not fit")
             .with("misfits", TEXTS, each -> each.misfits().collect(Phrase::toString))

@@ -245,7 +245,6 @@ public final class ComparePdf {
     private void sheets() {
         flow.section("What each option does");
         for (ImmutableList<Alternative> options : Groups.by(comparison.alternatives(), Alternative::decision)) {
-            flow.need(90);
             flow.heading(front.described(options.getFirst().decision()));
             front.worst(options.getFirst().decision())
                     .ifPresent(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
@@ -255,7 +254,6 @@ public final class ComparePdf {
     }
 
     private void sheet(Alternative each) {
-        flow.need(90);
         flow.heading(front.name(each));
         each.misfits()
                 .forEach(

@@ -19,6 +19,12 @@ public final class Flow implements AutoCloseable {
     /** Lines of a table's last row that take the row before along to the next page; a higher one fills enough of it. */
     private static final int MOST_ALONG = 8;
 
+    /** Points. */
+    private static final double OVER_HEADING = 9;
+
+    /** Points, of a page that a heading takes with what follows, at the least. */
+    private static final double LEAST_UNDER = 70;
+
     private static final Margins MARGINS = Margins.STANDARD;
 
     private final PdfDocument document;
@@ -28,6 +34,11 @@ public final class Flow implements AutoCloseable {
     private String title = "";
     private String group = "";
     private final List<Mark> marks = new ArrayList<>();
+
+    /** Headings that wait for what follows them, each with the space left under it, points. */
+    private final List<Heading> waiting = new ArrayList<>();
+
+    private record Heading(Block text, double gap) {}
 
     /** A heading and the page it came to stand on. */
     public record Mark(int level, String text, int page) {}
@@ -73,13 +84,17 @@ public final class Flow implements AutoCloseable {
         return paper.height() - MARGINS.top() - MARGINS.bottom();
     }
 
-    /** What is left of the page, points. */
+    /** What is left of the page, points, under headings that wait. */
     public double remaining() {
-        return top - MARGINS.bottom();
+        double taken = atTop() && !waiting.isEmpty() ? -OVER_HEADING : 0;
+        for (Heading heading : waiting) {
+            taken += OVER_HEADING + heading.text().height(width()) + heading.gap();
+        }
+        return top - MARGINS.bottom() - taken;
     }
 
     private boolean atTop() {
-        return remaining() > bodyHeight() - 0.01;
+        return top - MARGINS.bottom() > bodyHeight() - 0.01;
     }
 
     /** Begins a page. */
@@ -124,6 +139,7 @@ public final class Flow implements AutoCloseable {
     }
 
     private void begin(String text) {
+        settle(0);
         title = text;
         if (!atTop()) {
             newPage();
@@ -137,6 +153,7 @@ public final class Flow implements AutoCloseable {
             section(text);
             return;
         }
+        settle(0);
         space(20);
         title = text;
         mark(1, text);
@@ -164,18 +181,29 @@ public final class Flow implements AutoCloseable {
         small(Rich.of(text));
     }
 
-    /** A heading within a section, kept with what follows. */
+    /** A heading within a section; it waits for what follows, so that it stands on the same page. */
     public void heading(String text) {
-        need(70);
-        if (!atTop()) {
-            space(9);
+        waiting.add(new Heading(Blocks.text(text, Style.SUBSECTION), 3));
+    }
+
+    /** Sets the headings that wait, on a page that has room for so much under them. */
+    private void settle(double height) {
+        if (waiting.isEmpty()) {
+            return;
         }
-        add(Blocks.text(text, Style.SUBSECTION));
-        space(3);
+        need(Math.max(height, LEAST_UNDER - (top - MARGINS.bottom() - remaining())));
+        List<Heading> headings = List.copyOf(waiting);
+        waiting.clear();
+        for (Heading heading : headings) {
+            space(OVER_HEADING);
+            place(heading.text(), heading.text().height(width()));
+            space(heading.gap());
+        }
     }
 
     /** Remembers a place for the list of contents and the bookmarks. */
     public void mark(int level, String text) {
+        settle(0);
         group = "";
         document.bookmark(level, text, top);
         marks.add(new Mark(level, text, document.pageCount()));
@@ -188,13 +216,17 @@ public final class Flow implements AutoCloseable {
 
     /** Leaves space; none at the top of a page. */
     public void space(double height) {
-        if (!atTop()) {
+        if (!waiting.isEmpty()) {
+            Heading last = waiting.remove(waiting.size() - 1);
+            waiting.add(new Heading(last.text(), last.gap() + height));
+        } else if (!atTop()) {
             top -= height;
         }
     }
 
     /** Sets a block; on the next page where it does not fit; in its parts where it does not fit any page. */
     public void add(Block block) {
+        settle(Math.min(least(block), bodyHeight() / 2));
         double height = block.height(width());
         if (height <= remaining() + 0.01) {
             place(block, height);
@@ -211,6 +243,26 @@ public final class Flow implements AutoCloseable {
             need(height);
             place(block, height);
         }
+    }
+
+    /** Points, of the least of a block that may stand at a page's foot. */
+    private double least(Block block) {
+        double height = block.height(width());
+        if (block instanceof Blocks.Paragraph paragraph) {
+            return Math.min(height, 2 * paragraph.style().leading());
+        }
+        if (block instanceof TableSetter setter) {
+            return least(setter);
+        }
+        return height > bodyHeight() && block instanceof Blocks.Sequence sequence
+                ? least(sequence.blocks().getFirst())
+                : height;
+    }
+
+    private double least(TableSetter setter) {
+        return setter.table().rows().isEmpty()
+                ? 0
+                : setter.headHeight(width()) + setter.rowHeight(0, width()) + together(setter, 0, width());
     }
 
     private void place(Block block, double height) {
@@ -248,6 +300,7 @@ public final class Flow implements AutoCloseable {
     /** Sets a table, over as many pages as it takes. */
     public void add(Table table) {
         TableSetter setter = new TableSetter(table);
+        settle(Math.min(least(setter), bodyHeight() / 2));
         table(setter);
     }
 
@@ -358,6 +411,7 @@ public final class Flow implements AutoCloseable {
      * @param foot on all
      */
     public byte[] finish(String head, String foot) {
+        settle(0);
         return document.finish(MARGINS, head, foot);
     }
 

@@ -210,12 +210,14 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + " without studs, rafters or joists"),
             of(Carrying.FEW_STUDS)
                     .each((few, say) -> "that studs, plates and what stands round openings take no more than "
-                            + say.say(few.share(), SHARE) + " of \""
+                            + say.units().apart(few.share(), few.least(), SHARE) + " of \""
                             + few.assembly().name() + "\" ("
-                            + "at least " + say.say(few.least(), SHARE) + " are usual)"),
+                            + "at least " + say.units().apart(few.least(), few.share(), SHARE) + " are usual)"),
             of(Carrying.FEW_RAFTERS)
-                    .each((few, say) -> "that rafters or joists take no more than " + say.say(few.share(), SHARE)
-                            + " of \"" + few.assembly().name() + "\" (at least " + say.say(few.least(), SHARE)
+                    .each((few, say) -> "that rafters or joists take no more than "
+                            + say.units().apart(few.share(), few.least(), SHARE)
+                            + " of \"" + few.assembly().name() + "\" (at least "
+                            + say.units().apart(few.least(), few.share(), SHARE)
                             + " are usual)"),
             of(Carrying.FEW_FASTENERS)
                     .each((assembly, say) -> "that fasteners of "

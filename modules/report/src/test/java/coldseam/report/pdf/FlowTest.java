@@ -100,6 +100,37 @@ class FlowTest {
         }
     }
 
+    /** Two headings, one under the other, stand with the first line of what is told under them, or a table's first row. */
+    @Test
+    void aHeadingStandsWithWhatFollowsIt() throws IOException {
+        Block item = Blocks.item("–", Rich.of("followed by " + "word ".repeat(120)), Style.BODY);
+        Table table = Table.of(Table.Column.share("head", 1)).row("followed by " + "word ".repeat(160));
+        for (int before = 30; before < 60; before++) {
+            for (boolean tabled : new boolean[] {false, true}) {
+                int lines = before;
+                try (PDDocument document = set(flow -> {
+                    for (int i = 0; i < lines; i++) {
+                        flow.body("filler");
+                    }
+                    flow.heading("the chapter");
+                    flow.space(4);
+                    flow.heading("its first part");
+                    if (tabled) {
+                        flow.add(table);
+                    } else {
+                        flow.add(item);
+                    }
+                })) {
+                    for (int p = 1; p <= document.getNumberOfPages(); p++) {
+                        String text = page(document, p);
+                        assertEquals(text.contains("the chapter"), text.contains("followed"), before + " lines");
+                        assertEquals(text.contains("its first part"), text.contains("followed"), before + " lines");
+                    }
+                }
+            }
+        }
+    }
+
     @Test
     void columnsTooHighForAPageAreSetOneAfterTheOther() throws IOException {
         Block tall = Blocks.stack(
