@@ -97,8 +97,35 @@ public record Layer(
      *
      * @param material of the members
      * @param share of the area, 0 to 1, both excluded
+     * @param spaced what the share follows from, where it is given so
      */
-    public record Framing(Material material, double share) {}
+    public record Framing(Material material, double share, Optional<Spaced> spaced) {
+
+        /** By their share alone. */
+        public Framing(Material material, double share) {
+            this(material, share, Optional.empty());
+        }
+
+        /** By how they stand. */
+        public Framing(Material material, Spaced spaced) {
+            this(material, spaced.share(), Optional.of(spaced));
+        }
+    }
+
+    /**
+     * How members stand.
+     *
+     * @param width m, of each, across the layer's area
+     * @param spacing m, from one's middle to the next one's, more than the width
+     * @param besides what plates, lintels, studs at openings and blocking take besides, a share of the layer's area, 0 to 1
+     */
+    public record Spaced(double width, double spacing, double besides) {
+
+        /** Of the layer's area, 0 to 1. */
+        public double share() {
+            return width / spacing + besides;
+        }
+    }
 
     /**
      * How an air layer is ventilated, and how its faces radiate.

@@ -32,7 +32,17 @@ final class AssemblyForm {
                     TEXT,
                     layer -> layer.framing().map(each -> each.material().name()))
             .maybe("framingShare", NUMBER, layer -> layer.framing().map(Layer.Framing::share))
-            .says("of the area, 0 to 1");
+            .says("of the area, 0 to 1")
+            .maybe("framingWidth_m", NUMBER, layer -> spaced(layer).map(Layer.Spaced::width))
+            .says("of each member, where the share follows from how they stand")
+            .maybe("framingSpacing_m", NUMBER, layer -> spaced(layer).map(Layer.Spaced::spacing))
+            .says("from the middle of one to that of the next")
+            .maybe("framingBesides", NUMBER, layer -> spaced(layer).map(Layer.Spaced::besides))
+            .says("share that plates, lintels, studs at openings and blocking are said to take besides");
+
+    private static Optional<Layer.Spaced> spaced(Layer layer) {
+        return layer.framing().flatMap(Layer.Framing::spaced);
+    }
 
     private static final JsonForm<Condensation.Balance> MONTH = JsonForm.<Condensation.Balance>of("MonthData")
             .with("month", TEXT, month -> Phrases.month(month.month()))

@@ -231,9 +231,8 @@ public final class Assemblies {
     private static Rich name(Layer layer, Print print) {
         Rich out = Rich.of(layer.material().name());
         if (layer.framing().isPresent()) {
-            Layer.Framing framing = layer.framing().get();
-            out = out.plus(", " + Print.percent(framing.share()) + " "
-                    + framing.material().name());
+            out = out.plus(
+                    ", " + new Phrases(print.units()).framing(layer.framing().get()));
         }
         if (layer.taper().isPresent()) {
             out = out.plus(", to falls, at most " + print.of(layer.taper().get().thickest(), Dimension.THICKNESS));

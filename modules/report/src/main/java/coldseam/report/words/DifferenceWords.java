@@ -178,8 +178,7 @@ public final class DifferenceWords {
     private String layer(Layer layer) {
         return layer.material().name() + " " + units.format(layer.thickness(), Dimension.THICKNESS)
                 + layer.framing()
-                        .map(framing -> ", " + units.format(framing.share(), Dimension.SHARE) + " "
-                                + framing.material().name())
+                        .map(framing -> ", " + new Phrases(units).framing(framing))
                         .orElse("")
                 + layer.taper()
                         .map(taper -> ", to falls, at most " + units.format(taper.thickest(), Dimension.THICKNESS))

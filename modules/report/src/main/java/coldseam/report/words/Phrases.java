@@ -3,6 +3,7 @@ package coldseam.report.words;
 import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Layer;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
@@ -27,6 +28,18 @@ public record Phrases(UnitSystem units) {
     /** A value with its unit. */
     public String say(double value, Dimension dimension) {
         return new Print(units).of(value, dimension);
+    }
+
+    /** "16 % softwood", and what the share follows from: "(45 mm every 600 mm, and 8 % besides: plates, openings, blocking)". */
+    public String framing(Layer.Framing framing) {
+        return say(framing.share(), Dimension.SHARE) + " " + framing.material().name()
+                + framing.spaced()
+                        .map(each -> Format.of(
+                                " (%s every %s, and %s besides: plates, openings, blocking)",
+                                say(each.width(), Dimension.THICKNESS),
+                                say(each.spacing(), Dimension.THICKNESS),
+                                say(each.besides(), Dimension.SHARE)))
+                        .orElse("");
     }
 
     /** Words with values among them. */

@@ -79,7 +79,7 @@ record FileLayer(
     }
 
     @Noun("framing")
-    @Doc("Members that bridge a layer.")
+    @Doc("Members that bridge a layer: by their share, or by width, spacing and besides.")
     record FileFraming(
             @Doc("What the members are made of.") @Refers("material")
             String material,
@@ -87,7 +87,79 @@ record FileLayer(
             @Doc("Their share of the layer's area, plates and lintels counted in.")
             @Unit(Dimension.SHARE)
             @Bounds(above = "0 %", below = "100 %", usual = "9 to 25 %")
-            double share) {}
+            OptionalDouble share,
+
+            @Doc("Instead of share: how wide each of them is across the layer's area.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(above = "0 mm", atMost = "1 m", usual = "38 to 100 mm")
+            OptionalDouble width,
+
+            @Doc("Instead of share: from the middle of one to that of the next.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(above = "0 mm", atMost = "5 m", usual = "300 to 900 mm")
+            OptionalDouble spacing,
+
+            @Doc(
+                    "With width and spacing: the share of the layer's area that plates, lintels, studs at openings and blocking take besides.")
+            @Unit(Dimension.SHARE)
+            @Bounds(atLeast = "0 %", below = "100 %", usual = USUAL)
+            OptionalDouble besides) {
+
+        /** Of what framing takes in all, less what members at 400 to 625 mm do (common practice, no source). */
+        private static final String USUAL = "5 to 16 % in walls, 1 to 4 % between joists and rafters";
+
+        FileFraming {
+            boolean all = width.isPresent() && spacing.isPresent() && besides.isPresent();
+            boolean some = width.isPresent() || spacing.isPresent() || besides.isPresent();
+            if (share.isPresent() ? some : !all) {
+                throw new BadValueException(
+                        "",
+                        "members are given by their share, or by all of width, spacing and besides",
+                        given(
+                                share,
+                                "share",
+                                given(width, "width", given(spacing, "spacing", given(besides, "besides", "")))),
+                        "share alone, or width, spacing and besides",
+                        share.isPresent()
+                                ? "remove the one or the other"
+                                : "give what is missing; besides is what plates, lintels, studs at openings and blocking take of"
+                                        + " the layer's area, usually " + USUAL);
+            }
+            if (all && !(spaced(width, spacing, besides).share() < 1)) {
+                throw new BadValueException(
+                        "spacing",
+                        "members and what there is besides leave room between them",
+                        Phrase.of(spacing.getAsDouble(), Dimension.THICKNESS),
+                        Phrase.of("more than ")
+                                .and(width.getAsDouble() / (1 - besides.getAsDouble()), Dimension.THICKNESS),
+                        "give the spacing from the middle of one member to that of the next");
+            }
+        }
+
+        /** Names of the keys that are there. */
+        private static String given(OptionalDouble value, String key, String others) {
+            if (value.isEmpty()) {
+                return others;
+            }
+            return others.isEmpty() ? key : key + ", " + others;
+        }
+
+        private static Layer.Spaced spaced(OptionalDouble width, OptionalDouble spacing, OptionalDouble besides) {
+            return new Layer.Spaced(width.getAsDouble(), spacing.getAsDouble(), besides.getAsDouble());
+        }
+
+        /** Share of the layer's area, 0 to 1. */
+        double taken() {
+            return share.orElseGet(() -> spaced(width, spacing, besides).share());
+        }
+
+        Layer.Framing members(Function<String, Material> materials) {
+            Material of = materials.apply(material);
+            return share.isPresent()
+                    ? new Layer.Framing(of, taken())
+                    : new Layer.Framing(of, spaced(width, spacing, besides));
+        }
+    }
 
     @Noun("an air layer")
     @Doc("How an air layer is ventilated and how its faces radiate (ISO 6946).")
@@ -147,7 +219,7 @@ record FileLayer(
                 resistance.isPresent() ? withResistance(filling, resistance.getAsDouble()) : filling,
                 thickness,
                 role,
-                framing.map(each -> new Layer.Framing(materials.apply(each.material), each.share)),
+                framing.map(each -> each.members(materials)),
                 airLayer,
                 taper.map(each -> new Layer.Taper(each.shape, each.thickest)),
                 controls);

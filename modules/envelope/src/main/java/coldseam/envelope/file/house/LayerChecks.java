@@ -114,7 +114,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
             }
             layer.framing()
                     .ifPresent(framing -> material(framing.material())
-                            .ifPresent(members -> framing(layer, members, framing.share())));
+                            .ifPresent(members -> framing(layer, members, framing.taken())));
             if (air && isWellVentilated(layer) && layers.take(i).allSatisfy(each -> each.role() == Role.MEMBRANE)) {
                 faults.add(
                         layer.place(),
@@ -306,7 +306,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
         layers.select(layer -> layer.role() == Role.INSULATION
                         && layer.thickness() >= THINNEST_MEMBERS
                         && layer.framing()
-                                .filter(framing -> framing.share() >= LEAST_SHARE_OF_STRUCTURE)
+                                .filter(framing -> framing.taken() >= LEAST_SHARE_OF_STRUCTURE)
                                 .isPresent())
                 .take(1)
                 .forEach(layer -> faults.add(

@@ -77,6 +77,23 @@ class HouseFileTest {
         return HouseFile.read("test.yaml", content, Optional.empty()).house();
     }
 
+    /** Studs of 1 1/2 in every 16 in take 1.5/16, and the plates and openings what is said of them. */
+    @Test
+    void framingIsGivenByItsShareOrByHowItStands() {
+        House house = read(
+                HEAD.replace(
+                        "assemblies:\n",
+                        "assemblies:\n  studs:\n    layers:\n    - {material: mineral wool batt, thickness: 140 mm, role: structure, framing:"
+                                + " {material: softwood, width: 1 1/2 in, spacing: 16 in, besides: 12.5 %}}\n"),
+                "body:\n  footprint-line: inner face\n  storeys:\n  - {name: floor, height: 2.5 m, footprint: {rectangle: [8 m, 6"
+                        + " m]}, walls: studs}\n",
+                BASE_AND_ROOF);
+        Layer.Framing framing =
+                house.assemblies().get("studs").layers().getOnly().framing().orElseThrow();
+        assertEquals(1.5 / 16 + 0.125, framing.share(), ROUND_OFF);
+        assertEquals(16 * 0.0254, framing.spaced().orElseThrow().spacing(), ROUND_OFF);
+    }
+
     private static Body.Storey storey(String footprint, String walls) {
         House house = read(
                 HEAD,
