@@ -4,6 +4,7 @@ import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
@@ -67,6 +68,7 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
             lines.addAllIterable(Columns.fold(words.what(finding), UNDER_NUMBER, UNDER_NUMBER));
             lines.addAllIterable(Columns.fold("To do: " + words.toDo(finding), UNDER_NUMBER, UNDER_NUMBER));
         }
+        lines.addAllIterable(others());
         lines.addAllIterable(ChoiceLines.of(audit));
         if (audit.found().isPresent()) {
             lines.add("");
@@ -76,6 +78,26 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
                     .forEach(line -> lines.addAllIterable(Columns.fold(line, "  ", UNDER_NUMBER)));
         }
         return lines.toImmutable();
+    }
+
+    /** Where it is told what each option of the catalogue asks for, of seams at fault for which it has nothing better. */
+    private ImmutableList<String> others() {
+        ImmutableList<String> kinds = audit.sheets()
+                .select(sheet -> sheet.best().isEmpty()
+                        && audit.findings()
+                                .anySatisfy(finding ->
+                                        finding.sheet().filter(sheet::equals).isPresent()))
+                .collect(BridgeSheet::kind)
+                .distinct();
+        return kinds.isEmpty()
+                ? Lists.immutable.empty()
+                : Lists.immutable
+                        .of("")
+                        .newWithAll(Columns.fold(
+                                "Why nothing else of the catalogue fits there, or does better: coldseam catalogue --house HOUSE"
+                                        + " --kind \"" + kinds.makeString(",") + '"',
+                                "  ",
+                                "  "));
     }
 
     /** The verdict and what is otherwise than before: what the house loses, findings that came, went or weigh another amount. */

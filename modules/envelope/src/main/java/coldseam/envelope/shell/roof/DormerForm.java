@@ -261,9 +261,18 @@ public final class DormerForm {
                 ? Optional.empty()
                 : Optional.of(Format.of(
                         "it would reach from %.3f m to %.3f m from the left end of a side %.3f m long and from %.3f m to %.3f m behind"
-                                + " its outer face, where its roof meets the slope; %.3f m² of that is no part of the slope. Make it"
+                                + " its outer face, where its roof meets the slope; %.3f m² of that is no part of the slope%s. Make it"
                                 + " narrower or lower, or move it",
-                        left, right, length, dormer.setBack(), back, missing.getArea()));
+                        left, right, length, dormer.setBack(), back, missing.getArea(), deep(under, back)));
+    }
+
+    /** How deep the slope is behind it, where that is what it lacks. */
+    private String deep(Geometry under, double back) {
+        double deepest = Lists.immutable
+                .of(under.intersection(rectangle(left, 0, right, back + 1)).getCoordinates())
+                .collectDouble(at -> v(new Point2(at.x, at.y)))
+                .maxIfEmpty(0);
+        return deepest < back - StepZones.HAIR ? Format.of(", which ends %.3f m behind that face there", deepest) : "";
     }
 
     private Polygon rectangle(double fromU, double fromV, double toU, double toV) {

@@ -210,6 +210,7 @@ class DormerFormTest {
                                 + " 2.100 m behind its outer face, where its roof meets the slope; "),
                 deep);
         // 2 m by 0.2 m, and a hair all round of three sides.
+        assertTrue(deep.contains(" slope, which ends 1.900 m behind that face there. Make it"), deep);
         assertTrue(deep.contains("0.42") && deep.contains(" m² of that is no part of the slope"), deep);
         assertTrue(GABLED.misfit(slope(2.1)).orElseThrow().contains("0.500 m to 2.200 m behind"));
         // At the eaves its front may stand in the wall's face, at the side's end it may not.
