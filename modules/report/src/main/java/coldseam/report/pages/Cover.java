@@ -83,7 +83,6 @@ public final class Cover {
         flow.add(Blocks.text(sizes(page), Style.SMALL));
         flow.add(Blocks.text(
                 "House file SHA-256 " + audit.inputDigest() + ", coldseam " + audit.version(), Style.SMALL));
-        flow.add(Blocks.space(9));
         heaviest(page);
         int entries = audit.sheets().size()
                 + audit.pointSheets().size()
@@ -302,14 +301,15 @@ public final class Cover {
         Audit audit = page.audit();
         ImmutableList<Finding> worst = audit.findings().take(3);
         if (worst.isEmpty()) {
+            page.flow().space(9);
             page.flow().body("There are no findings.");
             return;
         }
         page.flow()
-                .add(Blocks.text(
-                        worst.size() == 1 ? "The one finding" : "The heaviest " + (worst.size() == 2 ? "two" : "three"),
-                        Style.SUBSECTION));
-        page.flow().add(Blocks.space(2));
+                .heading(
+                        worst.size() == 1
+                                ? "The one finding"
+                                : "The heaviest " + (worst.size() == 2 ? "two" : "three"));
         FindingWords words = page.words();
         page.flow()
                 .add(Listing.<Finding>empty()

@@ -105,8 +105,7 @@ public final class HeatLossPages {
         }
         Flow flow = page.flow();
         Print print = page.print();
-        flow.space(8);
-        flow.add(Blocks.text("Floors on the ground", Style.SUBSECTION));
+        flow.heading("Floors on the ground");
         flow.small(Rich.marked(GroundWords.SYMBOLS));
         flow.add(Listing.<GroundRow>empty()
                 .share("floor", 1, GroundRow::name)
@@ -131,8 +130,7 @@ public final class HeatLossPages {
         Flow flow = page.flow();
         Print print = page.print();
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
-        flow.space(8);
-        flow.add(Blocks.text("What the inputs' uncertainty does", Style.SUBSECTION));
+        flow.heading("What the inputs' uncertainty does");
         flow.small(Rich.marked(
                 "The bounds above say how well this model of the house is computed. How well its inputs are known"
                         + " is another matter: each may be off by its share, by itself; H_{T} then lies within "

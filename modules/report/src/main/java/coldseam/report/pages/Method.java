@@ -2,6 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.Audit;
 import coldseam.audit.Digests;
+import coldseam.envelope.Submittal;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
@@ -11,6 +12,9 @@ import coldseam.report.words.MethodWords;
 
 /** What was computed how, with the limits of it, the cautions, and what the words mean. */
 public final class Method {
+
+    /** Points. */
+    private static final double SIGNATURE = 30;
 
     private Method() {}
 
@@ -38,6 +42,28 @@ public final class Method {
         flow.small(
                 "The same files and the same version give the same document, byte for byte; so a rerun can be shown to be"
                         + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.");
+        handed(flow, audit.house().submittal());
+    }
+
+    /** Room for who hands it in and who receives it. */
+    private static void handed(Flow flow, Submittal submittal) {
+        flow.heading("Handed in and reviewed");
+        Table table = Table.of(
+                Table.Column.share("", 0.6),
+                Table.Column.share("name", 0.8),
+                Table.Column.share("date", 0.5),
+                Table.Column.share("signature", 1));
+        for (boolean first : new boolean[] {true, false}) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Table.Cell.of(first ? "prepared by" : "reviewed by"),
+                    Table.Cell.of(first ? submittal.preparedBy().orElse("") : ""),
+                    Table.Cell.of(""),
+                    Table.Cell.drawn(SIGNATURE, (canvas, box) -> {}));
+        }
+        flow.add(table);
+        flow.space(4);
+        flow.small("What was looked at on site is signed item by item under Hold points.");
     }
 
     private static void words(Flow flow) {

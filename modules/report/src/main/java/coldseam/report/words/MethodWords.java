@@ -27,8 +27,9 @@ public final class MethodWords {
                         "The shell is built from the house file and closed exactly: every edge is shared by two surfaces or listed"
                                 + " as open.",
                         "Transmittances follow ISO 6946:2017, the mean of the upper and the lower limit, in the direction of the heat"
-                                + " flow; floors on the ground and over crawl spaces ISO 13370:2017. Formulas of standards count as"
-                                + " exact here, though they are not.",
+                                + " flow; membranes, and what lies outside a well ventilated air layer, are left out. Floors on the ground"
+                                + " and over crawl spaces follow ISO 13370:2017. Formulas of standards count as exact here, though they"
+                                + " are not.",
                         "Each junction is a two-dimensional section of the house's own layers, computed by finite elements from both"
                                 + " sides: a temperature field bounds the heat flow from above, a stream function from below. The true"
                                 + " value of the section as drawn lies between the two numbers; the interval says nothing of how the"
