@@ -23,6 +23,7 @@ class ValidationTest {
     void everyValueIsWithinItsToleranceAndThePageIsUpToDate() throws IOException {
         ImmutableList<CheckRow> rows = Lists.mutable
                 .withAll(ConductionChecks.rows(FIXTURES))
+                .withAll(WholeHouseChecks.rows(FIXTURES.resolve("published")))
                 .withAll(PublishedChecks.rows(FIXTURES.resolve("published")))
                 .toImmutable();
         assertTrue(rows.size() > 500, () -> "only " + rows.size() + " rows were read");

@@ -179,8 +179,14 @@ final class VertexCells {
                 all -> same(all).filter(layer -> passes(layer.axis(), cell) || passes(layer.turned(), cell)));
     }
 
-    /** Whether an upright surface goes on unbroken along the vertex above it, or below it, whichever a cell is. */
+    /**
+     * Whether a surface goes on past the vertex: an upright one unbroken along it above it, or below it, whichever a cell is; a level
+     * one round it, where the rooms' corner juts into it.
+     */
     private boolean passes(int axis, int[] cell) {
+        if (axis == 2) {
+            return setup.surface(2, 0, 0) && setup.surface(2, 0, 1) && setup.surface(2, 1, 0);
+        }
         int level = sections.middle(2, cell[2]) < 0 ? 0 : 1;
         return axis == 0 && setup.surface(0, 0, level) && setup.surface(0, 1, level)
                 || axis == 1 && setup.surface(1, level, 0) && setup.surface(1, level, 1);
