@@ -259,7 +259,7 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
                 need.temperatureFactor(),
                 Phrases.month(need.month()),
                 (mould.wetByMonth().isEmpty() ? "every seam" : "not every seam")
-                        + (audit.vertexSheets().isEmpty() ? "" : " and corner") + " has it");
+                        + (audit.vertexSheets().isEmpty() ? "" : " and corner that is computed") + " has it");
     }
 
     /** Condensation inside the assemblies, in one sentence. */

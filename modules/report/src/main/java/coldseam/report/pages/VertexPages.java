@@ -28,7 +28,11 @@ final class VertexPages {
         flow.section("Corners");
         flow.body(Phrases.capital(VertexWords.count(audit))
                 + ". A corner is put together from its edges' own details and solved in three dimensions; χ is what"
-                + " it adds to the heat that surfaces and edges lose without it.");
+                + " it adds to the heat that surfaces and edges lose without it."
+                + (audit.house().openings().isEmpty()
+                        ? ""
+                        : " Where head, sill or threshold of a window or door meet its jambs, three planes lose heat as well:"
+                                + " such a corner may be colder than they are."));
         flow.space(6);
         register(page);
         audit.vertexSheets().forEach(sheet -> sheet(page, sheet));

@@ -45,7 +45,10 @@ public final class VertexWords {
         };
     }
 
-    /** How many vertices there are and how many are computed, with what stood in the way of the others. */
+    /**
+     * How many vertices there are and how many are computed, with what stood in the way of the others; and that those of windows
+     * and doors are none of them: their frames are drawn in their edges' sections alone.
+     */
     public static String count(Audit audit) {
         ImmutableList<VertexRow> rows = audit.vertices();
         int computed = rows.count(row -> row.sheet().isPresent());
@@ -63,7 +66,11 @@ public final class VertexWords {
                 + (cold.isEmpty() ? "" : " for their temperature alone");
         ImmutableList<String> others =
                 Phrases.counted(rows.collect(VertexRow::obstacle), obstacle -> " " + brief(obstacle));
-        return others.isEmpty() ? all : all + "; not: " + others.makeString(", ");
+        int openings = audit.house().openings().size();
+        ImmutableList<String> left = openings == 0
+                ? others
+                : others.newWith("those of " + openings + (openings == 1 ? " window or door" : " windows and doors"));
+        return left.isEmpty() ? all : all + "; not: " + left.makeString(", ");
     }
 
     private static String brief(Obstacle obstacle) {
