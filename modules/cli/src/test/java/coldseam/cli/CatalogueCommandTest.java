@@ -148,6 +148,17 @@ class CatalogueCommandTest {
     }
 
     /** Points and corners are leafed through like junctions: a page for each option, with its order of building. */
+    /** The gutter lies more than a metre from where the inner faces meet, and is what the drawing is about. */
+    @Test
+    void drawsWhatADetailAddsHoweverFarOut(@TempDir Path folder) throws Exception {
+        Path svg = folder.resolve("gutter.svg");
+        assertEquals(0, run("detail", "abutment-lined-gutter", "--svg", svg.toString()), err::toString);
+        String drawn = Files.readString(svg);
+        for (String shown : new String[] {"extruded polystyrene board", "bitumen sheet", "stainless steel"}) {
+            assertTrue(drawn.contains(shown), shown);
+        }
+    }
+
     @Test
     void writesSheetsOfPointsAndOfCorners(@TempDir Path folder) throws Exception {
         Path pdf = folder.resolve("points.pdf");

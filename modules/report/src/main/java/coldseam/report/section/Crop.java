@@ -116,7 +116,22 @@ final class Crop {
             }
             window = toldNear(seam.get(), picture, parts, window);
         }
-        return surfaces(picture, window).cutWith(bounds);
+        return surfaces(picture, ownNear(focus, picture, parts, window)).cutWith(bounds);
+    }
+
+    /** A window with the nearest of what a detail adds to the surfaces' layers, where none of it is in it: that is what it is about. */
+    private static Box ownNear(Point place, SectionPicture picture, PaintedParts parts, Box window) {
+        ImmutableList<ImmutableList<Point>> own = picture.own()
+                .collect(parts.parts()::get)
+                .reject(part -> part.look() == Look.AIR || part.look() == Look.GROUND)
+                .collect(part -> part.outline().corners());
+        if (own.anySatisfy(part -> part.anySatisfy(p -> window.contains(p.x(), p.y())))) {
+            return window;
+        }
+        return own.minByOptional(
+                        part -> part.collectDouble(p -> p.distance(place)).min())
+                .map(part -> part.collect(p -> about(p, BEYOND)).injectInto(window, Box::joinedWith))
+                .orElse(window);
     }
 
     /** A window with every upright or level surface across its thickness, and some of what runs away from either face. */
