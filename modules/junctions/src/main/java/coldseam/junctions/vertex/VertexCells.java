@@ -12,7 +12,9 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * <p>Where a cell lies past all that two of the sections change along one axis, the box is there as it is at that axis' face:
  * the section of the edge that leaves through it, or, where none does, what the others show there; a face through which nothing
- * leaves goes before the others. Everywhere else the three sections, one along each axis, are asked.
+ * leaves goes before the others. Where two level edges turn round the rooms at a re-entrant corner, or beside a deck that goes on
+ * round an outside one, each detail's own runs on until it meets the other's on the diagonal. Everywhere else the three sections,
+ * one along each axis, are asked.
  * <ol>
  *   <li>A surface's layer is where both sections of its edges show it: it ends at the one surface as the one detail says, at
  *       the other as the other does. So what two sections agree on holds.
@@ -155,7 +157,10 @@ final class VertexCells {
     /** What the sections say of a cell; empty where they leave it open. */
     private Optional<Filling> said(int[] cell) {
         // Where nothing leaves the box all ends before it, whatever goes on along another axis.
-        Optional<Filling> past = past(cell, true).or(() -> past(cell, false));
+        Optional<Filling> past = turned(cell, false)
+                .or(() -> past(cell, true))
+                .or(() -> past(cell, false))
+                .or(() -> turned(cell, true));
         if (past.isPresent()) {
             return past;
         }
@@ -168,6 +173,63 @@ final class VertexCells {
                 .or(() -> beyond(cell, votes, false))
                 .or(() -> ring(cell, votes))
                 .or(() -> beyond(cell, votes, true));
+    }
+
+    /**
+     * What two level edges show where they turn round the rooms together, in or out, beside a surface that goes on round them: each
+     * detail runs on until it meets the other on the diagonal. Empty where that is air that unlike details may fill, or, unless
+     * asked for, a wall's layer, in whose place the upright edge may have something of its own.
+     */
+    private Optional<Filling> turned(int[] cell, boolean walls) {
+        int side = turn();
+        if (side < 0 || side == 0 && !setup.surface(2, 1, 1)) {
+            return Optional.empty();
+        }
+        boolean alike = edge(0, side).detail().equals(edge(1, side).detail());
+        return Optional.of(turning(side, cell))
+                .filter(each ->
+                        each.air() ? alike && !vote(2, cell).block() : walls || each.block() || each.axis() == 2);
+    }
+
+    /** The side to which the two level edges leave, where there are just two that turn: 1 where the rooms' corner is re-entrant; else -1. */
+    private int turn() {
+        boolean[] leave = new boolean[2];
+        for (int side = 0; side < 2; side++) {
+            leave[side] =
+                    sections.edge(0, side).isPresent() || sections.edge(1, side).isPresent();
+        }
+        int side = leave[1] ? 1 : 0;
+        return leave[0] != leave[1]
+                        && sections.edge(0, side).isPresent()
+                        && sections.edge(1, side).isPresent()
+                ? side
+                : -1;
+    }
+
+    private VertexSetup.EdgeEnd edge(int axis, int side) {
+        return setup.edges().get(sections.edge(axis, side).orElseThrow());
+    }
+
+    /**
+     * What the nearer of two level edges that turn shows, or, where they turn outwards, the farther; on the diagonal what conducts
+     * better.
+     */
+    private Filling turning(int side, int[] cell) {
+        // The section along one axis sees the distance along the other.
+        double farther = depth(1, cell) - depth(0, cell);
+        Filling one = section(0, cell);
+        Filling other = section(1, cell);
+        if (Math.abs(farther) <= SAME) {
+            return one.conductivity() < other.conductivity() ? other : one;
+        }
+        return farther > 0 == (side == 1) ? other : one;
+    }
+
+    /** How far out a cell lies along an axis: m indoors, parts of the surface's thickness within it, and m past it. */
+    private double depth(int axis, int[] cell) {
+        double middle = sections.middle(axis, cell[axis]);
+        double thickness = sections.outside[axis];
+        return middle < 0 ? middle : middle < thickness ? middle / thickness : 1 + middle - thickness;
     }
 
     /** A layer of a surface that passes by on the cell's side of another, as two sections show, though the third has ended. */
@@ -375,6 +437,9 @@ final class VertexCells {
         }
         int[] there = cell.clone();
         there[axis] = side == 0 ? 0 : n[axis] - 1;
+        if (axis == 2 && turn() >= 0) {
+            return turning(turn(), there);
+        }
         Filling one = section((axis + 1) % 3, there);
         Filling other = section((axis + 2) % 3, there);
         if (one.air() || other.air()) {

@@ -7,6 +7,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
+import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.MutableSet;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** A corner and its mirror image are filled alike, whichever of its walls the house names first. */
+/** A corner and its mirror image are filled alike, whichever of its walls the house names first; like edges turn alike. */
 @Tag("slow")
 class MirroredCornersTest {
 
@@ -33,7 +34,72 @@ class MirroredCornersTest {
 
     private static final ImmutableList<CatalogueCornersTest.Shape> SHAPES =
             CatalogueCornersTest.SHAPES.newWithAll(Lists.immutable.of(
-                    lower("parapet", "step between heights"), lower("terrace edge over a room", "wall to terrace")));
+                    beside("wall to terrace", true),
+                    beside("step between heights", true),
+                    lower("parapet", "step between heights"),
+                    lower("terrace edge over a room", "wall to terrace")));
+
+    /** Where the rooms, or a deck beside them, go on round the corner: three of four quadrants have them. */
+    private static final ImmutableList<CatalogueCornersTest.Shape> TURNING = Lists.immutable.of(
+            CatalogueCornersTest.inner("parapet", true),
+            CatalogueCornersTest.inner("flat roof edge", true),
+            CatalogueCornersTest.inner("terrace edge over a room", true),
+            CatalogueCornersTest.inner("overhang edge", false),
+            CatalogueCornersTest.inner("slab edge", false),
+            beside("wall to terrace", true),
+            beside("step between heights", true),
+            beside("wall under an overhang", false),
+            CatalogueCornersTest.Shape.of(
+                    "terrace in an inside corner",
+                    0b0111_1111,
+                    true,
+                    new CatalogueCornersTest.Spec("wall to terrace", 0, true, 2, 1),
+                    new CatalogueCornersTest.Spec("wall to terrace", 1, true, 2, 0),
+                    new CatalogueCornersTest.Spec("inside corner", 2, true, 0, 1)));
+
+    private static CatalogueCornersTest.Shape beside(String edge, boolean upwards) {
+        return CatalogueCornersTest.Shape.of(
+                edge + " on two sides of an outside corner",
+                0b0001_1111,
+                upwards,
+                new CatalogueCornersTest.Spec(edge, 0, false, 2, 1),
+                new CatalogueCornersTest.Spec(edge, 1, false, 2, 0),
+                new CatalogueCornersTest.Spec("outside corner", 2, true, 0, 1));
+    }
+
+    /**
+     * What one detail draws on both walls runs round the corner as it is drawn, at one distance from both: a kerb as a ring, not as
+     * a cross. It is not asked where the upright edge has something of its own.
+     */
+    @ParameterizedTest
+    @EnumSource(TypicalBuild.class)
+    void whatBothEdgesDrawRunsRoundTheCorner(TypicalBuild build) {
+        MutableSet<String> unlike = Sets.mutable.empty();
+        for (CatalogueCornersTest.Shape shape : TURNING) {
+            int side = shape.edges().getFirst().growing() ? 1 : 0;
+            for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
+                    .select(each -> each.get(0).equals(each.get(1)))) {
+                VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
+                VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY);
+                if (!Arrays.equals(sections.line[0], sections.line[1])) {
+                    // The upright edge's boards butt: it is not alike on both walls.
+                    continue;
+                }
+                VertexCells cells = new VertexCells(setup, sections);
+                int end = setup.edges().getLast().growing() ? cells.size(2) - 1 : 0;
+                cells.each(cell -> {
+                    int out = side == 1 ? Math.min(cell[0], cell[1]) : Math.max(cell[0], cell[1]);
+                    Filling upright = cells.at(new int[] {cell[0], cell[1], end});
+                    if (sections.of(0, new int[] {0, out, end}).conductsLike(upright)
+                            && !sections.of(0, new int[] {0, out, cell[2]}).conductsLike(cells.at(cell))) {
+                        unlike.add(shape.name() + ": "
+                                + details.collect(Detail::id).makeString(" "));
+                    }
+                });
+            }
+        }
+        assertEquals(Sets.mutable.empty(), unlike);
+    }
 
     @ParameterizedTest
     @EnumSource(TypicalBuild.class)
