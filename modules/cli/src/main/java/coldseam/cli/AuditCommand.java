@@ -12,7 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
@@ -94,8 +94,8 @@ final class AuditCommand implements Callable<Integer> {
 
     /** Begins the house's views at once: one core alone plans what is to be solved, and both are busy while it is. */
     private BiFunction<Audit, Keeping, Told> telling(Shell shell) {
-        ForkJoinTask<HouseDrawing.Views> views =
-                ForkJoinTask.adapt(() -> HouseDrawing.Views.of(shell)).fork();
+        // Not forked: a caller that is itself one of a pool's few workers would wait for what it alone could do.
+        CompletableFuture<HouseDrawing.Views> views = CompletableFuture.supplyAsync(() -> HouseDrawing.Views.of(shell));
         return (audit, drawn) -> told(audit, drawn, views::join);
     }
 
