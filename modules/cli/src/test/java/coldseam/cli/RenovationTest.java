@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -25,6 +26,7 @@ import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.BeforeAll;
@@ -278,6 +280,59 @@ class RenovationTest {
                             file)
 
                         """), said);
+    }
+
+    /**
+     * A parapet is done with its wall and its roof, whatever becomes of the slab after that: also where both houses call its drawing
+     * by one name, and where what it loses was the first file's own word.
+     */
+    @Test
+    void aSeamIsDoneWithWhatIsBesideItWhicheverWayItsLossIsKnown() throws IOException {
+        String box = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml"));
+        String built = box.replace("mineral wool board, thickness: 200", "mineral wool board, thickness: 240")
+                .replace("polyisocyanurate board, thickness: 200", "polyisocyanurate board, thickness: 220")
+                .replace("extruded polystyrene board, thickness: 200", "extruded polystyrene board, thickness: 220");
+        Path of = CommittedReport.ROOT.resolve("modules/junctions/src/main/resources/details");
+        Path old = Files.createDirectories(folder.resolve("old"));
+        Path fresh = Files.createDirectories(folder.resolve("fresh"));
+        Files.copy(of.resolve("parapet-bare.yaml"), old.resolve("edge.yaml"));
+        Files.copy(of.resolve("parapet-on-break-blocks.yaml"), fresh.resolve("edge.yaml"));
+        Path named = Files.writeString(old.resolve("house.yaml"), box.replace("parapet-on-break-blocks", "edge.yaml"));
+        Path renewed =
+                Files.writeString(fresh.resolve("house.yaml"), built.replace("parapet-on-break-blocks", "edge.yaml"));
+        Path surveyed = Files.writeString(
+                folder.resolve("surveyed.yaml"),
+                box + "\nown-psi:\n- {kinds: [parapet], psi: 0.4 W/(m·K), source: a survey of the old parapet}\n");
+        Path planned = Files.writeString(folder.resolve("planned.yaml"), built);
+        assertAll(Stream.of(Lists.immutable.of(named, renewed), Lists.immutable.of(surveyed, planned))
+                .map(houses -> () -> {
+                    Renovation done = inOrder(houses, "wall", "roof", "slab");
+                    Stage roof = done.stages().get(1);
+                    // The parapet alone loses 9 W/K less and more.
+                    assertTrue(roof.more().upper() < -9, () -> houses + " " + roof.more());
+                    assertTrue(
+                            roof.audit().findings().isEmpty(),
+                            () -> roof.audit().findings().makeString());
+                    assertTrue(done.stages().getLast().more().lower() > -2, houses::toString);
+                }));
+        String details = box.replace("parapet-on-break-blocks", "edge.yaml");
+        Path same = Files.writeString(fresh.resolve("same.yaml"), details);
+        assertEquals(
+                Lists.immutable.of("details"),
+                inOrder(Lists.immutable.of(named, same)).stages().collect(Stage::name));
+        assertEquals(
+                Lists.immutable.of("details"),
+                inOrder(Lists.immutable.of(surveyed, Files.writeString(folder.resolve("box.yaml"), box)))
+                        .stages()
+                        .collect(Stage::name));
+    }
+
+    private static Renovation inOrder(ImmutableList<Path> houses, String... order) {
+        return Stages.compare(
+                HouseAudit.of(houses.getFirst(), Bench.SHARED),
+                HouseAudit.of(houses.getLast(), Bench.SHARED),
+                Lists.immutable.with(order),
+                Progress.SILENT);
     }
 
     /** A garage that is taken for warmer is no other shape. */

@@ -54,25 +54,30 @@ public record House(
 
     /** With other build-ups under their names. */
     public House withAssemblies(ImmutableMap<String, Assembly> others) {
-        return with(others, openings, choices, points);
+        return with(others, openings, choices, ownPsi, points);
     }
 
     public House withOpenings(ImmutableList<Opening> others) {
-        return with(assemblies, others, choices, points);
+        return with(assemblies, others, choices, ownPsi, points);
     }
 
     public House withChoices(ImmutableList<JunctionChoice> others) {
-        return with(assemblies, openings, others, points);
+        return with(assemblies, openings, others, ownPsi, points);
+    }
+
+    public House withOwnPsi(ImmutableList<OwnPsi> others) {
+        return with(assemblies, openings, choices, others, points);
     }
 
     public House withPoints(ImmutableList<PointBridges> others) {
-        return with(assemblies, openings, choices, others);
+        return with(assemblies, openings, choices, ownPsi, others);
     }
 
     private House with(
             ImmutableMap<String, Assembly> itsAssemblies,
             ImmutableList<Opening> itsOpenings,
             ImmutableList<JunctionChoice> itsChoices,
+            ImmutableList<OwnPsi> itsOwnPsi,
             ImmutableList<PointBridges> itsPoints) {
         return new House(
                 name,
@@ -84,7 +89,7 @@ public record House(
                 body,
                 itsOpenings,
                 itsChoices,
-                ownPsi,
+                itsOwnPsi,
                 seams,
                 itsPoints,
                 corners,

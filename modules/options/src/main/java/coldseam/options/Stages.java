@@ -13,6 +13,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.Opening;
+import coldseam.envelope.OwnPsi;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Retrofit;
 import coldseam.envelope.Selector;
@@ -48,14 +49,16 @@ public final class Stages {
 
     private final HouseAudit before;
     private final HouseAudit after;
+    private final HouseAudit named;
     private final House first;
     private final House second;
 
     private Stages(HouseAudit before, HouseAudit after) {
-        this.before = before.knowing(after);
-        this.after = after;
+        this.named = after;
+        this.after = after.apartFrom(before);
+        this.before = before.knowing(this.after);
         this.first = before.house();
-        this.second = after.house();
+        this.second = this.after.house();
     }
 
     /** Measures by which a house becomes another, in the second file's order; empty where their shapes differ. */
@@ -91,10 +94,7 @@ public final class Stages {
         if (!first.points().equals(second.points())) {
             measures.add(Retrofit.POINTS);
         }
-        if (before.shell()
-                .edges()
-                .anySatisfy(
-                        edge -> beside(edge).isEmpty() && !choice(first, edge).equals(choice(second, edge)))) {
+        if (before.shell().edges().anySatisfy(edge -> beside(edge).isEmpty() && !isBuiltAlike(edge))) {
             measures.add(Retrofit.DETAILS);
         }
         return measures.toImmutable();
@@ -126,13 +126,27 @@ public final class Stages {
         return house.openings().detectOptional(each -> each.name().equals(name));
     }
 
+    private boolean isBuiltAlike(Edge edge) {
+        return choice(first, edge).equals(choice(second, edge))
+                && ownPsi(first, edge)
+                        .map(OwnPsi::psi)
+                        .equals(ownPsi(second, edge).map(OwnPsi::psi));
+    }
+
     private static Optional<JunctionChoice> choice(House house, Edge edge) {
         return house.choices()
                 .detectOptional(choice -> edge.isMeantBy(choice.which()))
-                .map(choice -> new JunctionChoice(
-                        new Selector(Sets.immutable.empty(), Lists.immutable.of(edge.name())),
-                        choice.detail(),
-                        choice.parameters()));
+                .map(choice -> new JunctionChoice(alone(edge), choice.detail(), choice.parameters()));
+    }
+
+    private static Optional<OwnPsi> ownPsi(House house, Edge edge) {
+        return house.ownPsi()
+                .detectOptional(own -> edge.isMeantBy(own.which()))
+                .map(own -> new OwnPsi(alone(edge), own.psi(), own.source()));
+    }
+
+    private static Selector alone(Edge edge) {
+        return new Selector(Sets.immutable.empty(), Lists.immutable.of(edge.name()));
     }
 
     private Renovation compare(ImmutableList<String> asked, Progress progress) {
@@ -152,7 +166,8 @@ public final class Stages {
         Audit becomes = audits.getLast();
         Interval whole = more(was, becomes);
         Audit asFound = start.compute(progress, () -> false);
-        Audit asBuilt = houses.getLast().compute(progress, () -> false);
+        // By the names that its file has for its details, which those of corners name.
+        Audit asBuilt = named.changed(named.house(), Sets.immutable.empty()).compute(progress, () -> false);
         return new Renovation(
                 asFound,
                 asBuilt,
@@ -252,11 +267,12 @@ public final class Stages {
         // The edges of this stage have the names of both houses' edges, since names come from surfaces and kinds.
         House shaped = house;
         HouseAudit bare = before.changed(shaped, Sets.immutable.empty());
-        ImmutableList<JunctionChoice> choices = bare.shell()
-                .edges()
-                .flatCollect(edge -> choice(built(edge, done) ? second : first, edge).stream()
-                        .toList());
-        return before.changed(shaped.withChoices(choices), Sets.immutable.empty());
+        ImmutableList<Edge> edges = bare.shell().edges();
+        ImmutableList<JunctionChoice> choices = edges.flatCollect(edge ->
+                choice(built(edge, done) ? second : first, edge).stream().toList());
+        ImmutableList<OwnPsi> ownPsi = edges.flatCollect(edge ->
+                ownPsi(built(edge, done) ? second : first, edge).stream().toList());
+        return before.changed(shaped.withChoices(choices).withOwnPsi(ownPsi), Sets.immutable.empty());
     }
 
     /** Whether an edge has its new detail: all that differs beside it is built. */

@@ -9,6 +9,8 @@ import coldseam.audit.engine.Sections;
 import coldseam.envelope.Alternatives;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.PointBridges;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Edge;
@@ -28,6 +30,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -172,6 +175,41 @@ public final class HouseAudit {
      */
     public HouseAudit knowing(HouseAudit other) {
         return new HouseAudit(loaded, digests, shell, catalogue.with(other.catalogue), workshop);
+    }
+
+    /**
+     * The same, that calls its own details by other names where those of another house have their names and other drawings.
+     *
+     * @param other that it is compared with
+     */
+    public HouseAudit apartFrom(HouseAudit other) {
+        ImmutableSet<String> both = digests.details()
+                .select(own -> other.digests
+                        .details()
+                        .anySatisfy(its ->
+                                its.file().equals(own.file()) && !its.digest().equals(own.digest())))
+                .collect(Digests.OfDetail::file)
+                .toImmutableSet();
+        if (both.isEmpty()) {
+            return this;
+        }
+        UnaryOperator<String> apart = detail -> both.contains(detail) ? detail + " (after)" : detail;
+        House house = house();
+        House renamed = house.withChoices(house.choices()
+                        .collect(each ->
+                                new JunctionChoice(each.which(), apart.apply(each.detail()), each.parameters())))
+                .withPoints(house.points()
+                        .collect(each -> new PointBridges(
+                                each.name(),
+                                each.surface(),
+                                each.kind(),
+                                each.detail().map(apart),
+                                each.count(),
+                                each.parameters())));
+        Catalogue called = new Catalogue(both.toImmutableList()
+                .flatCollect(file -> catalogue.find(file).stream().toList())
+                .collect(detail -> detail.ofHouse(apart.apply(detail.id()))));
+        return new HouseAudit(loaded.changed(renamed), digests, shell, catalogue.with(called), workshop);
     }
 
     /** The sections that audits of some houses need. */
