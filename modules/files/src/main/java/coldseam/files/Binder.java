@@ -326,8 +326,9 @@ public final class Binder {
             Optional<String> symbol = Symbols.meant(entry.key(), parts.select(part -> unused.contains(part.key())));
             Optional<String> near = run(entry, unused).or(() -> symbol).or(() -> Nearest.to(entry.key(), unused));
             near.ifPresent(meantKeys::add);
-            parts.select(part -> near.isPresent() && part.key().equals(near.get()))
-                    .forEach(part -> part.note(Defines.class).ifPresent(each -> references.ignore(each.value())));
+            Optional<Shape.Part> meant =
+                    near.flatMap(key -> parts.detectOptional(part -> part.key().equals(key)));
+            meant.ifPresent(part -> part.note(Defines.class).ifPresent(each -> references.ignore(each.value())));
             target.fail();
             faults.add(
                     entry.place(),
@@ -335,6 +336,10 @@ public final class Binder {
                     Phrase.quoted('"' + entry.key() + '"'),
                     Phrase.of(keys.makeString(", ")),
                     nextFor(entry, unused, symbol));
+            // What stands under a key that is nearly right is read as its own, so that its faults are told as well.
+            if (!(entry.value() instanceof SourceNode.Scalar)) {
+                meant.ifPresent(part -> value(entry.value(), part.type(), part, part.key()));
+            }
         }
         for (Shape.Part part : parts) {
             Optional<SourceNode.Entry> entry = mapping.entry(part.key());
