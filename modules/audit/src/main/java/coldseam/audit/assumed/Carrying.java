@@ -99,6 +99,12 @@ public final class Carrying {
                     && isBoardedOutside(assembly))
             .toImmutableSortedListBy(Assembly::name);
 
+    /** The same where they are listed as points, on some surface. */
+    public static final Assumption<Assembly> FEW_LISTED =
+            audit -> OfHouse.assemblies(audit, surface -> hangs(surface) && isHeldByFew(audit, surface))
+                    .select(assembly -> assembly.fasteners().isEmpty() && isBoardedOutside(assembly))
+                    .toImmutableSortedListBy(Assembly::name);
+
     /** Those that span rooms and are carried by masonry alone. */
     public static final Assumption<Assembly> VAULT = audit -> OfHouse.assemblies(audit, Carrying::spans)
             .select(Carrying::isOfMasonry)
@@ -124,6 +130,13 @@ public final class Carrying {
             .toImmutableSortedListBy(Assembly::name);
 
     private Carrying() {}
+
+    private static boolean isHeldByFew(Audit audit, Surface surface) {
+        long listed = audit.points()
+                .select(row -> row.kind().countedInU() && row.surface().name().equals(surface.name()))
+                .sumOfInt(PointRow::number);
+        return listed > 0 && listed < FASTENERS * (surface.externalArea() - surface.openingArea());
+    }
 
     /**
      * Members of a framed wall.

@@ -68,14 +68,12 @@ public final class Layering {
     public static final Assumption<Thin> THIN_FALLS =
             audit -> audit.shell().surfaces().flatCollect(surface -> thin(audit, surface));
 
-    /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U. */
+    /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U, or in part. */
     public static final Assumption<Cavity> CLOSED =
             audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(assembly -> assembly.layers()
                             .drop(assembly.layers().detectLastIndex(Layer::insulates) + 1)
-                            .select(layer -> layer.air()
-                                    .filter(air -> air.ventilation() == Layer.Ventilation.UNVENTILATED)
-                                    .isPresent())
+                            .select(layer -> layer.air().isPresent() && !layer.isWellVentilated())
                             .collect(air -> new Cavity(assembly, air)))
                     .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
 

@@ -6,6 +6,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.audit.engine.LeastPsi;
 import coldseam.conduction.Region;
+import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.Limits;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
@@ -93,6 +94,11 @@ public final class OwnWord {
                                     audit.house().submittal().revision())
                             .flatMap(Optional::stream)))
             .select(text -> DEMAND.matcher(text).find());
+
+    /** Choices of a detail for what no seam of the house is: nobody would miss a seam that was left out. */
+    public static final Assumption<JunctionChoice> IDLE = audit -> audit.house()
+            .choices()
+            .select(choice -> audit.shell().edges().noneSatisfy(edge -> edge.isMeantBy(choice.which())));
 
     private OwnWord() {}
 

@@ -5,6 +5,7 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.file.house.OtherFile;
+import coldseam.envelope.file.house.PageText;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
@@ -165,6 +166,7 @@ public final class CatalogueFile {
         if (tree.isEmpty() || OtherFile.isRefused(tree.get(), "a detail's file", SORTS, faults)) {
             return Optional.empty();
         }
+        PageText.judgingDetail(tree.get(), faults);
         if (tree.get() instanceof SourceNode.Mapping mapping
                 && mapping.entry("section").isPresent()) {
             return DrawnSection.bind(mapping, faults).flatMap(drawn -> HandDrawing.detail(name, drawn, faults));

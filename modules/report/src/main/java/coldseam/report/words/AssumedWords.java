@@ -36,6 +36,8 @@ import coldseam.audit.assumed.WindowsAndDoors;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
@@ -195,6 +197,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(OwnWord.DETAILS)
                     .each((own, say) -> "that " + places(own, say)
                             + " are built, in the order given, and hold, as details of the house's own say"),
+            of(OwnWord.IDLE)
+                    .all((choices, say) -> "that the house has no "
+                            + choices.collect(AssumedWords::meant).distinct().makeString(", no ")
+                            + ", for which a detail is chosen"),
             of(OwnWord.BEYOND_ITS_SEAM)
                     .all((rows, say) -> "that what insulates the surfaces beside "
                             + say.say(rows.sumOfDouble(JunctionRow::length), LENGTH)
@@ -225,6 +231,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     .map(it -> say.say(it.diameter(), THICKNESS))
                                     .orElseThrow()
                             + ", thinner or fewer than usual, hold what insulates \"" + assembly.name() + "\" outside"),
+            of(Carrying.FEW_LISTED)
+                    .all((assemblies, say) -> "that the fasteners listed for " + quoted(assemblies, Assembly::name)
+                            + ", on some surface fewer than usual, hold what insulates outside"),
             of(Layering.PANELS)
                     .all((assemblies, say) -> "that panels of two boards and a core of foam, "
                             + quoted(assemblies, Assembly::name)
@@ -454,8 +463,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     .all((assemblies, say) -> "that no fastener goes through what insulates "
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
             of(Layering.CLOSED)
-                    .each((closed, say) -> "that no outdoor air gets into " + layer(closed.air(), say) + " of \""
-                            + closed.assembly().name() + "\", outside its insulation (it counts as unventilated)"),
+                    .each((closed, say) -> "that "
+                            + (ventilation(closed.air()) == Layer.Ventilation.UNVENTILATED ? "no" : "little")
+                            + " outdoor air gets into " + layer(closed.air(), say) + " of \""
+                            + closed.assembly().name() + "\", outside its insulation (it counts as "
+                            + Words.word(ventilation(closed.air())) + ")"),
             of(Layering.SHUT)
                     .each((shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
                             + (Double.isInfinite(shut.outside())
@@ -607,6 +619,22 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             case TAP_OUTDOORS -> "a tap outdoors";
             default -> Words.word(service);
         };
+    }
+
+    private static Layer.Ventilation ventilation(Layer air) {
+        return air.air().orElseThrow().ventilation();
+    }
+
+    private static String meant(JunctionChoice choice) {
+        String kinds = choice.which()
+                .kinds()
+                .collect(JunctionKind::label)
+                .toSortedList()
+                .makeString(" or ");
+        return (kinds.isEmpty() ? "seam" : kinds)
+                + (choice.which().surfaces().isEmpty()
+                        ? ""
+                        : " at " + quoted(choice.which().surfaces(), name -> name));
     }
 
     private static String word(OwnWord.Limit limit) {

@@ -6,9 +6,11 @@ import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import java.text.Normalizer;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.set.ImmutableSet;
 
-/** What of a house file is printed beside the verdict: it does not speak in the verdict's place. */
-final class PageText {
+/** What of a house file, and of the details beside it, is printed beside the verdict: it does not speak in the verdict's place. */
+public final class PageText {
 
     private static final int LONGEST = 120;
 
@@ -22,6 +24,14 @@ final class PageText {
                     + "|(no|zero|0|without( any)?|free (of|from)) ((thermal|cold)[ -])?(gap|bridge|finding|defect|fault)s?"
                     + "|((thermal|cold)[ -])?(gap|bridge|defect)[ -]?free)\\b|[\u2713\u2714\u2611\u2705]",
             Pattern.CASE_INSENSITIVE);
+
+    /** Said of the whole, as the audit says it; boards run unbroken past a seam in many a detail. */
+    private static final Pattern OF_THE_WHOLE = Pattern.compile(
+            "(?<![\\w-])verdicts?(?![\\w-])|(?:^|[.:;,(!]) *(?:all |wholly )?un[- ]?broken *(?:[.:;,)!]|$)",
+            Pattern.CASE_INSENSITIVE);
+
+    /** What a detail's file, or a section drawn by hand, is called by and looks like. */
+    private static final ImmutableSet<String> OF_DETAIL = Sets.immutable.of("section", "name", "looks-like");
 
     private static final Pattern LINE = Pattern.compile("[\\r\\n\\u2028\\u2029]");
 
@@ -82,18 +92,54 @@ final class PageText {
                     faults.add(entry.place(), "a name is one line", "several lines", "write it on one line");
                 }
                 judging(entry.value(), faults);
+                if (entry.key().equals("name") && entry.value() instanceof SourceNode.Scalar name) {
+                    praising(name, "a name does not praise the house", faults);
+                }
             });
+        }
+    }
+
+    /** Adds a fault for each text of a house's own detail that reads like a verdict on the house, or praises it by its name. */
+    public static void judgingDetail(SourceNode node, Faults faults) {
+        if (node instanceof SourceNode.Scalar scalar) {
+            if (OF_THE_WHOLE.matcher(read(scalar.text())).find()) {
+                judged(scalar.text(), scalar.place(), faults);
+            }
+        } else if (node instanceof SourceNode.Sequence list) {
+            list.items().forEach(item -> judgingDetail(item, faults));
+        } else if (node instanceof SourceNode.Mapping mapping) {
+            mapping.entries().forEach(entry -> {
+                judgingDetail(entry.value(), faults);
+                if (OF_DETAIL.contains(entry.key()) && entry.value() instanceof SourceNode.Scalar text) {
+                    praising(text, "what a detail is called and looks like does not praise the house", faults);
+                }
+            });
+        }
+    }
+
+    private static void praising(SourceNode.Scalar text, String asked, Faults faults) {
+        if (PRAISE.matcher(read(text.text())).find()) {
+            faults.add(
+                    text.place(),
+                    asked,
+                    '"' + text.text() + '"',
+                    "what it is and how it is built",
+                    "take out that it is certified, approved, compliant or free of gaps: nothing here is a certificate");
         }
     }
 
     private static void judging(String text, Position place, Faults faults) {
         if (VERDICT.matcher(text).find() || VERDICT.matcher(read(text)).find()) {
-            faults.add(
-                    place,
-                    "what stands beside the verdict says nothing of it",
-                    '"' + text.strip().replaceAll("\\s+", " ") + '"',
-                    "a name, a place, a person, a source or a remark",
-                    "take the words unbroken and verdict out: the audit says what it finds");
+            judged(text, place, faults);
         }
+    }
+
+    private static void judged(String text, Position place, Faults faults) {
+        faults.add(
+                place,
+                "what stands beside the verdict says nothing of it",
+                '"' + text.strip().replaceAll("\\s+", " ") + '"',
+                "a name, a place, a person, a source or a remark",
+                "take the words unbroken and verdict out: the audit says what it finds");
     }
 }
