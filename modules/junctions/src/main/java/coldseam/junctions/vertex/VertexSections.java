@@ -14,7 +14,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
 
 /**
  * The sections of a vertex's edges, each on the lines of two axes, and the box of cells that all their lines cut.
@@ -50,6 +52,8 @@ final class VertexSections {
     private final Band[][] band = new Band[3][2];
     /** What each axis' surface faces; null where there is none. */
     private final Surroundings.Space[] space = new Surroundings.Space[3];
+    /** All that the edges' surfaces face. */
+    private final MutableSet<Surroundings.Space> faced = Sets.mutable.empty();
     /** What fills the cells of each edge's section: of its first axis, then of its second. */
     private final Filling[][][] filled;
     /** Boxes of the corner's own detail; empty without one. */
@@ -66,6 +70,11 @@ final class VertexSections {
                 .of(0, 1, 2)
                 .flatCollect(axis -> Lists.immutable.of(leaving(axis, false), leaving(axis, true)));
         this.layouts = setup.edges().collect(each -> layout(each, library));
+        layouts.forEachWithIndex((layout, i) -> {
+            Surroundings around = around(setup.edges().get(i));
+            faced.add(around.first());
+            layout.second().ifPresent(second -> faced.add(around.second()));
+        });
         layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
         corner = own.map(each -> new CornerBoxes(each, setup, this, library));
         for (int axis = 0; axis < 3; axis++) {
@@ -94,8 +103,7 @@ final class VertexSections {
     }
 
     private void bands(EdgeEnd edge, SectionLayout layout) {
-        Surroundings around =
-                Surroundings.of(edge.setup().firstExposure(), edge.setup().secondExposure());
+        Surroundings around = around(edge);
         if (edge.inPlane()) {
             band(edge.first(), 0, layout.first(), around.first());
             band(edge.first(), 1, layout.second().orElseThrow(), around.second());
@@ -114,12 +122,27 @@ final class VertexSections {
         solved[edge.second()] = Math.max(solved[edge.second()], layout.thing());
     }
 
-    private void band(int axis, int half, Band found, Surroundings.Space faced) {
-        if (space[axis] != null && !space[axis].equals(faced)) {
+    private static Surroundings around(EdgeEnd edge) {
+        return Surroundings.of(edge.setup().firstExposure(), edge.setup().secondExposure());
+    }
+
+    /** Spaces as warm as one another, of one surface resistance, are one to the heat. */
+    private Surroundings.Space together(Surroundings.Space one) {
+        String names = faced.select(
+                        each -> each.factor() == one.factor() && each.surfaceResistance() == one.surfaceResistance())
+                .collect(Surroundings.Space::name)
+                .toSortedList()
+                .makeString(" and ");
+        return new Surroundings.Space(names, one.factor(), one.surfaceResistance());
+    }
+
+    private void band(int axis, int half, Band found, Surroundings.Space beside) {
+        Surroundings.Space there = together(beside);
+        if (space[axis] != null && !space[axis].equals(there)) {
             throw DetailDoesNotFit.of("one of its surfaces faces " + space[axis].name() + " on one side and "
-                    + faced.name() + " on the other");
+                    + there.name() + " on the other");
         }
-        space[axis] = faced;
+        space[axis] = there;
         Band before = band[axis][half];
         if (before != null && !(before.strata().equals(found.strata()) && before.rse() == found.rse())) {
             throw DetailDoesNotFit.of(

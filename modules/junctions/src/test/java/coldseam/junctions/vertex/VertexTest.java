@@ -598,6 +598,34 @@ class VertexTest {
                 refused.getMessage());
     }
 
+    /** Whichever of two equally warm neighbours a surface faces, the heat is that of one; of two others nobody says which. */
+    @Test
+    void neighboursAsWarmAsOneAnotherAreOneToTheHeat() {
+        VertexResult.Heat one = heat(computed(beside(0.5, 0.5)));
+        VertexResult.Heat two = heat(computed(beside(0.5, 0.5, "garage", "store")));
+        assertEquals(one.internal(), two.internal());
+        assertEquals(one.external(), two.external());
+        DetailDoesNotFit refused = assertThrows(
+                DetailDoesNotFit.class, () -> VertexBody.of("v", beside(0.5, 0.6, "garage", "store"), BuiltIn.LIBRARY));
+        assertTrue(
+                refused.getMessage().contains("faces garage on one side and store on the other"), refused.getMessage());
+    }
+
+    /** A corner under a deck; the second wall is said to face one neighbour by its edge with the first, another by the deck's. */
+    private static VertexSetup beside(double byCorner, double byDeck, String... names) {
+        Exposure corner = new Exposure(Exposure.Kind.UNHEATED, names.length > 0 ? names[0] : "garage", byCorner);
+        Exposure deck = new Exposure(Exposure.Kind.UNHEATED, names.length > 0 ? names[1] : "garage", byDeck);
+        JunctionSetup edge = setup(deckEdge("wall.outside").junction(), DECK, Optional.of(WALL), 90, deck);
+        JunctionSetup walls = setup(JunctionKind.OUTSIDE_CORNER, WALL, Optional.of(WALL), 90, corner);
+        return new VertexSetup(
+                1,
+                Lists.immutable.of(
+                        new EdgeEnd(2, false, 0, 1, corner(), walls),
+                        new EdgeEnd(0, false, 2, 1, deckEdge("wall.outside"), edge),
+                        new EdgeEnd(1, false, 2, 0, deckEdge("wall.outside"), edge)),
+                true);
+    }
+
     /** Walls that go on upwards from others of their plane. */
     private static VertexSetup upwards(Assembly below, Assembly above) {
         JunctionKind change = JunctionKind.of("foundation wall to wall above");
