@@ -105,7 +105,7 @@ final class ShellAssembler {
     /** Surfaces of which nothing is left between the thicknesses of what they meet. */
     private void nothing(Shell shell) {
         for (Surface surface : shell.surfaces()) {
-            if (!(surface.internalArea() > NOTHING)) {
+            if (!(surface.internalArea() > NOTHING || endsInThickness(surface))) {
                 faults.surface(
                         surface.name(),
                         ": nothing is left of it between the build-ups of its neighbours: %.3f m² outside,"
@@ -123,6 +123,13 @@ final class ShellAssembler {
                     shell.floorArea(),
                     shell.internalVolume());
         }
+    }
+
+    /** Whether it is cut off within the thickness of what it meets, and all of it lies there. */
+    private boolean endsInThickness(Surface surface) {
+        return surface.internalArea() > -NOTHING
+                && planes.endsInThickness(
+                        mesh.facets().detectIndex(f -> f.name().equals(surface.name())));
     }
 
     /** What to do about a surface of which nothing is left. */

@@ -5,6 +5,7 @@ import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -32,15 +33,14 @@ public final class InnerPlanes {
     private final double[] insets;
     private final Map<Vertex, MutableList<Condition>> takeOvers = new TreeMap<>();
     private final Map<Vertex, MutableList<Condition>> alongCuts = new TreeMap<>();
+    private final TreeSet<Vertex> stopped = new TreeSet<>();
 
     public InnerPlanes(FacetMesh mesh, ImmutableList<BodyFacets.Above> storeys) {
         this.mesh = mesh;
         this.storeys = storeys;
         this.normals = mesh.facets().collect(Facet::normal);
         this.insets = mesh.facets().collectDouble(Facet::inset).toArray();
-        for (int f = 0; f < insets.length; f++) {
-            followWall(f);
-        }
+        followWalls();
         for (FacetMesh.Line line : mesh.lines()) {
             if (line.shared()
                     && takesOver(line.forward().get(0), line.backward().get(0), line)) {
@@ -50,27 +50,45 @@ public final class InnerPlanes {
                 takeOvers.computeIfAbsent(line.b(), v -> Lists.mutable.empty()).add(condition);
             }
         }
-        while (mesh.lines().anySatisfy(this::keepParallel)) {
+        while (mesh.lines().anySatisfy(this::stopAtCorner) || mesh.lines().anySatisfy(this::keepParallel)) {
             // One line at a time: what follows a fixed end fixes the next.
         }
     }
 
     /** An upright step in the plane of a wall's outer face, facing either way, follows that wall's inner face. */
-    private void followWall(int step) {
-        Point3 normal = normals.get(step);
-        if (!mesh.facets().get(step).step() || Math.abs(normal.z()) > INDEPENDENT) {
-            return;
+    private void followWalls() {
+        MutableList<Integer> following = Lists.mutable.empty();
+        for (int f = 0; f < insets.length; f++) {
+            if (mesh.facets().get(f).step() && Math.abs(normals.get(f).z()) < INDEPENDENT && followsWall(f)) {
+                following.add(f);
+            }
         }
+        for (int i = 0; i < following.size(); i++) {
+            int ahead = following.get(i);
+            for (FacetMesh.Line line :
+                    mesh.lines().select(line -> line.shared() && line.facets().contains(ahead))) {
+                int behind = line.facets().detect(f -> f != ahead);
+                if (mesh.facets().get(behind).step() && alike(ahead, behind) && !following.contains(behind)) {
+                    insets[behind] = insets[ahead];
+                    following.add(behind);
+                }
+            }
+        }
+    }
+
+    private boolean followsWall(int step) {
+        Point3 normal = normals.get(step);
         for (Vertex corner : mesh.facets().get(step).outline()) {
             for (int wall : mesh.around(corner)) {
                 boolean parallel = Vectors.length(Vectors.cross(normal, normals.get(wall))) < INDEPENDENT;
                 if (parallel && !mesh.facets().get(wall).step()) {
                     double way = Math.signum(Vectors.dot(normal, normals.get(wall)));
                     insets[step] = way * mesh.facets().get(wall).inset();
-                    return;
+                    return true;
                 }
             }
         }
+        return false;
     }
 
     /** A cut line in a plane has no plane of its own to follow: where one end is fixed across it, the other end moves alike. */
@@ -93,6 +111,62 @@ public final class InnerPlanes {
         double move = Vectors.dot(sum(basis(everyPlane(fixed))), across);
         alongCuts.computeIfAbsent(loose, v -> Lists.mutable.empty()).add(new Condition(across, move));
         return true;
+    }
+
+    /**
+     * An upright cut in a wall so near a corner that it lies within the thickness of what stands there moves on to where that
+     * has its inner face: nothing is left indoors between them.
+     */
+    private boolean stopAtCorner(FacetMesh.Line line) {
+        boolean upright = runs(line.a(), line.b(), Vectors.UP) || runs(line.b(), line.a(), Vectors.UP);
+        if (!line.shared() || !upright) {
+            return false;
+        }
+        int one = line.forward().get(0);
+        if (line.facets().anySatisfy(f -> mesh.facets().get(f).step())
+                || !alike(one, line.backward().get(0))) {
+            return false;
+        }
+        Point3 across = inward(one, line.a(), line.b());
+        return Lists.immutable
+                .of(line.a(), line.b())
+                .anySatisfy(cut -> !fixes(cut, across)
+                        && (stopsAtCorner(cut, across) || stopsAtCorner(cut, Vectors.times(across, -1))));
+    }
+
+    private boolean stopsAtCorner(Vertex cut, Point3 direction) {
+        double past = 0;
+        for (int f : mesh.around(cut)) {
+            ImmutableList<Vertex> outline = mesh.facets().get(f).outline();
+            int n = outline.size();
+            int i = outline.indexOf(cut);
+            Vertex before = outline.get((i + n - 1) % n);
+            Vertex after = outline.get((i + 1) % n);
+            if (runs(cut, before, direction)) {
+                Point3 corner = corner(f, (i + n - 1) % n).leaving();
+                past = Math.min(past, Vectors.dot(Vectors.minus(corner, cut.point()), direction));
+            }
+            if (runs(cut, after, direction)) {
+                Point3 corner = corner(f, (i + 1) % n).arriving();
+                past = Math.min(past, Vectors.dot(Vectors.minus(corner, cut.point()), direction));
+            }
+        }
+        if (past > -Corner.APART) {
+            return false;
+        }
+        alongCuts.computeIfAbsent(cut, v -> Lists.mutable.empty()).add(new Condition(direction, past));
+        stopped.add(cut);
+        return true;
+    }
+
+    /** Whether a facet was cut within the thickness of what it meets, so that nothing need be left of it indoors. */
+    public boolean endsInThickness(int facet) {
+        return mesh.facets().get(facet).outline().anySatisfy(stopped::contains);
+    }
+
+    private static boolean runs(Vertex from, Vertex to, Point3 direction) {
+        Point3 along = Vectors.unit(to.minus(from).point());
+        return Vectors.dot(along, direction) > 0 && Vectors.length(Vectors.cross(along, direction)) < INDEPENDENT;
     }
 
     /** Whether the planes at a corner say how far it moves in a direction. */
@@ -140,13 +214,16 @@ public final class InnerPlanes {
 
     /** Inner corners of a facet, one for each corner of its split outline. */
     public ImmutableList<Corner> corners(int facet) {
+        return mesh.facets().get(facet).outline().collectWithIndex((corner, i) -> corner(facet, i));
+    }
+
+    private Corner corner(int facet, int i) {
         ImmutableList<Vertex> outer = mesh.facets().get(facet).outline();
         int n = outer.size();
-        return outer.collectWithIndex((corner, i) -> {
-            ImmutableList<Condition> before = across(facet, outer.get((i + n - 1) % n), corner);
-            ImmutableList<Condition> after = across(facet, corner, outer.get((i + 1) % n));
-            return new Corner(moved(facet, corner, before, after), moved(facet, corner, after, before));
-        });
+        Vertex corner = outer.get(i);
+        ImmutableList<Condition> before = across(facet, outer.get((i + n - 1) % n), corner);
+        ImmutableList<Condition> after = across(facet, corner, outer.get((i + 1) % n));
+        return new Corner(moved(facet, corner, before, after), moved(facet, corner, after, before));
     }
 
     private Point3 moved(int facet, Vertex corner, ImmutableList<Condition> nearer, ImmutableList<Condition> other) {

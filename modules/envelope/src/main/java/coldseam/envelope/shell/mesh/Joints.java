@@ -264,7 +264,8 @@ public record Joints(
         Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
         Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
         Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
-        double share = (end - start) / edge.externalLength();
+        // What goes on along the other wall past this one's end has no inner face of this one's.
+        double share = (Math.min(end, edge.externalLength()) - Math.max(start, 0)) / edge.externalLength();
         boolean turn = found.first() != edge.first();
         return new Joint(
                 found.kind(),
