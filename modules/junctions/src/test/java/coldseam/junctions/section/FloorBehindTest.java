@@ -266,12 +266,12 @@ class FloorBehindTest {
                 psis.get(1).upper() < psis.get(0).lower()
                         && psis.get(2).upper() < psis.get(1).lower(),
                 psis::toString);
-        // EN ISO 13788 asks for 0.70 or so against mould in usual rooms (common practice, no source for this value)
+        // 0.78 where the boards stop at the floor boards, 0.91 where the course lies under the joists
         assertTrue(
-                worstToBest.get(1).temperatureFactor() > 0.70,
+                worstToBest.get(1).temperatureFactor() > 0.82,
                 () -> "fRsi " + worstToBest.get(1).temperatureFactor());
         assertTrue(
-                worstToBest.get(2).temperatureFactor() > 0.70,
+                worstToBest.get(2).temperatureFactor() > 0.92,
                 () -> "fRsi " + worstToBest.get(2).temperatureFactor());
     }
 }
