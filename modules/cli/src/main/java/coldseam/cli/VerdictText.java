@@ -146,7 +146,11 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
     private MutableList<String> verdict(HonestWords honest) {
         MutableList<String> lines = Lists.mutable.withAll(
                 Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
-        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        ImmutableList<String> assumptions = honest.assumptions();
+        if (assumptions.notEmpty()) {
+            lines.add("  " + HonestWords.ASSUMED);
+            assumptions.forEach(each -> lines.addAllIterable(Columns.fold(each, "  -  ", "     ")));
+        }
         return lines;
     }
 

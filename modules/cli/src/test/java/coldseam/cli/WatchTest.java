@@ -84,7 +84,7 @@ class WatchTest {
 
         // The verdict never stands without what it assumes.
         for (int i : new int[] {0, 1, 3, 4}) {
-            assertTrue(told[i].contains("\n  Of it assumed: "), told[i]);
+            assertTrue(told[i].contains("\n  Of it assumed:\n  -  "), told[i]);
         }
         assertTrue(told[4].contains(", as before\n  findings as before"), told[4]);
         out.toString()

@@ -195,12 +195,34 @@ public final class Cover {
                                 VerdictWords.word(audit.verdict()),
                                 Style.SECTION.with(accent).sized(20, 25)),
                         Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD),
-                        honest.assumed()
-                                .map(assumed -> Blocks.text(Rich.trade(assumed), Style.BODY))
-                                .orElse(Blocks.space(0)),
+                        assumed(honest.assumptions()),
                         Blocks.text(Rich.trade(honest.measuredBy()), Style.SMALL)),
                 Palette.FROST,
                 accent);
+    }
+
+    /** A list to go through with whoever answers for the house, in two columns of about the same length. */
+    private static Block assumed(ImmutableList<String> parts) {
+        if (parts.isEmpty()) {
+            return Blocks.space(0);
+        }
+        long letters = parts.sumOfInt(String::length);
+        MutableList<Block> left = Lists.mutable.empty();
+        MutableList<Block> right = Lists.mutable.empty();
+        long told = 0;
+        for (String part : parts) {
+            told += part.length();
+            (2 * told - part.length() <= letters ? left : right).add(Blocks.item("–", Rich.trade(part), Style.BODY));
+        }
+        return Blocks.stack(
+                3,
+                Blocks.text(HonestWords.ASSUMED, Style.BODY),
+                Blocks.beside(
+                        14,
+                        Lists.immutable.of(0.5, 0.5),
+                        Blocks.stack(left.toImmutable(), 1),
+                        Blocks.stack(right.toImmutable(), 1)),
+                Blocks.space(2));
     }
 
     private static Block figures(Page page) {

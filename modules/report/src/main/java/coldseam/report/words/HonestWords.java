@@ -20,17 +20,21 @@ import org.eclipse.collections.api.list.MutableList;
 /** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
 public record HonestWords(Audit audit, UnitSystem units) {
 
+    /** What stands before what was taken on somebody's word. */
+    public static final String ASSUMED = "Of it assumed:";
+
     private static final Pattern MEASURE = Pattern.compile("\\d+(\\.\\d+)? (m|ft)²?(?![²\\w])");
 
     /** What was taken on somebody's word, a sentence; empty where nothing was. */
     public Optional<String> assumed() {
-        return sentence("Of it assumed: ", parts());
+        return sentence(ASSUMED + " ", assumptions());
     }
 
     /** What was taken on somebody's word and was not in another house, a sentence; empty where nothing was. */
     public Optional<String> assumedBeside(Audit other) {
-        ImmutableList<String> there = new HonestWords(other, units).parts().collect(HonestWords::unmeasured);
-        return sentence("Of it assumed besides: ", parts().reject(part -> there.contains(unmeasured(part))));
+        ImmutableList<String> there =
+                new HonestWords(other, units).assumptions().collect(HonestWords::unmeasured);
+        return sentence("Of it assumed besides: ", assumptions().reject(part -> there.contains(unmeasured(part))));
     }
 
     /** Without its lengths and areas, which another thickness moves. */
@@ -42,7 +46,8 @@ public record HonestWords(Audit audit, UnitSystem units) {
         return parts.isEmpty() ? Optional.empty() : Optional.of(first + parts.makeString("; ") + ".");
     }
 
-    private ImmutableList<String> parts() {
+    /** What was taken on somebody's word, one by one, to stand under {@link #ASSUMED}. */
+    public ImmutableList<String> assumptions() {
         return AssumedWords.of(audit, new Phrases(units));
     }
 
