@@ -13,6 +13,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -25,6 +27,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** Exit codes, messages and files; on a box whose junctions need no computing. */
 @Tag("slow")
 class CommandTest {
+
+    /** s; an audit takes some five, and many times that where all cores are busy. */
+    private static final int ENDS = 300;
 
     @TempDir
     Path folder;
@@ -202,6 +207,20 @@ class CommandTest {
 
     private String file(String name, String ending) {
         return folder.resolve(name + "." + ending).toString();
+    }
+
+    /** On threads of a pool all of which wait for pages, as tests run that are two at a time: what pages wait for is done elsewhere. */
+    @Test
+    void anAuditEndsThoughItsPoolHasNoOtherThread() throws Exception {
+        Path box = box();
+        ForkJoinPool alone = new ForkJoinPool(1);
+        try {
+            Run run = alone.submit(() -> Run.of("audit", box.toString(), "-o", file("alone", "pdf")))
+                    .get(ENDS, TimeUnit.SECONDS);
+            assertTrue(run.out().contains("Written: "), run::err);
+        } finally {
+            alone.shutdownNow();
+        }
     }
 
     @Test
