@@ -7,6 +7,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.algorithm.CGAlgorithms3D;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /** How far what carries a surface reaches at least, where nothing indoors bears it, and what lies before it or over it. */
@@ -15,13 +16,21 @@ public final class Spans {
     /** m, to which the circle's centre is found. */
     private static final double CLOSE = 0.01;
 
+    /** Share of an area by which rounding moves it. */
+    private static final double SAME = 1e-9;
+
     private Spans() {}
 
     /** m, the diameter of the largest circle between its walls, eaves or ridge, inner faces; 0 where none has room. */
     public static double across(Surface surface) {
         Geometry face = face(SurfaceAxes.of(surface.normal(), Vectors.ZERO), surface.innerOutline());
-        return face.isEmpty()
-                ? 0
+        if (face.isEmpty()) {
+            return 0;
+        }
+        // Of most surfaces, rectangles along their axes, it is the shorter side, which nobody need search for.
+        Envelope round = face.getEnvelopeInternal();
+        return round.getArea() - face.getArea() <= SAME * round.getArea()
+                ? Math.min(round.getWidth(), round.getHeight())
                 : 2 * MaximumInscribedCircle.getRadiusLine(face, CLOSE).getLength();
     }
 
