@@ -4,6 +4,7 @@ import coldseam.envelope.Material;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.SectionLayout;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -19,6 +20,18 @@ public final class BuiltIn {
 
     private static final Once<Question, Composition> COMPOSED =
             new Once<>(question -> Composer.compose(question.detail, question.setup, LIBRARY));
+
+    private static final Once<Question, SectionLayout> LAID =
+            new Once<>(question -> SectionLayout.of(question.detail, question.setup, LIBRARY));
+
+    /**
+     * A detail on the layers of a corner's edge, laid out once for all corners that have it.
+     *
+     * @throws DetailDoesNotFit as from {@link SectionLayout#of}
+     */
+    public static SectionLayout laid(Detail detail, JunctionSetup setup) {
+        return LAID.answer(new Question(detail, setup));
+    }
 
     /**
      * A detail's section, composed once for all tests that ask for it.

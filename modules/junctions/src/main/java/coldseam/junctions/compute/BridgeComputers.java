@@ -226,14 +226,6 @@ public final class BridgeComputers {
             Detail detail, Composition composition, Solution heatFlow, Solution surface, WeakestPath weakest) {
         Interval coupling =
                 Surroundings.coupling(heatFlow, composition.surroundings().spaces());
-        double external = 0;
-        double internal = 0;
-        for (int i = 0; i < composition.legs().size(); i++) {
-            JunctionResult.Leg leg = composition.legs().get(i);
-            double perMetre = composition.factors().get(i) * leg.transmittance();
-            external += perMetre * leg.externalLength();
-            internal += perMetre * leg.internalLength();
-        }
         SurfaceTemperature<Point> coldest = surface.surface(Surroundings.INDOOR);
         double thinner = composition
                 .legs()
@@ -252,8 +244,8 @@ public final class BridgeComputers {
                 coupling,
                 new JunctionMeasures(
                         detail.id(),
-                        coupling.plus(-external),
-                        coupling.plus(-internal),
+                        coupling.plus(-composition.ofLegs(JunctionResult.Leg::externalLength)),
+                        coupling.plus(-composition.ofLegs(JunctionResult.Leg::internalLength)),
                         Surroundings.temperatureFactor(surface, coldest.lowest()),
                         penLine,
                         weakest,

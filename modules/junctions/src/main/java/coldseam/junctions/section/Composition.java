@@ -4,6 +4,7 @@ import coldseam.conduction.Section;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.block.function.primitive.DoubleFunction;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Geometry;
 
@@ -46,4 +47,18 @@ public record Composition(
      * @param insulates whether it counts as insulation
      */
     public record Face(Geometry area, double conductivity, boolean insulates) {}
+
+    /**
+     * W/(m·K), what the plane parts lose by themselves, each by the temperature factor of what it faces.
+     *
+     * @param length m, which one of a part counts
+     */
+    public double ofLegs(DoubleFunction<JunctionResult.Leg> length) {
+        double sum = 0;
+        for (int i = 0; i < legs.size(); i++) {
+            JunctionResult.Leg leg = legs.get(i);
+            sum += factors.get(i) * leg.transmittance() * length.doubleValueOf(leg);
+        }
+        return sum;
+    }
 }

@@ -8,12 +8,16 @@ import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
+import coldseam.junctions.section.SectionLayout;
 import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.section.WarmFaces;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -43,10 +47,11 @@ public final class VertexBody {
             String name,
             VertexSetup setup,
             Optional<CornerDetail> corner,
-            Function<String, Optional<Material>> library) {
+            Function<String, Optional<Material>> library,
+            BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         this.name = corner.map(each -> each.detail().name()).orElse(name);
         this.setup = setup;
-        this.sections = new VertexSections(setup, corner, library);
+        this.sections = new VertexSections(setup, corner, library, laying);
         this.cells = new VertexCells(setup, sections);
         this.air = new VertexAir(setup, cells);
         this.spaces = new VertexSpaces(setup, sections);
@@ -59,14 +64,27 @@ public final class VertexBody {
      * @throws DetailDoesNotFit where neither its edges' sections nor its own detail say how it is built, with the reason
      */
     public static VertexBody of(String name, VertexSetup setup, Function<String, Optional<Material>> library) {
+        return of(name, setup, library, (detail, edge) -> SectionLayout.of(detail, edge, library));
+    }
+
+    /**
+     * The same.
+     *
+     * @param laying lays a detail out on an edge's layers; may remember what it laid
+     */
+    static VertexBody of(
+            String name,
+            VertexSetup setup,
+            Function<String, Optional<Material>> library,
+            BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         Optional<CornerDetail> corner = setup.corner();
         if (corner.filter(each -> !each.named()).isEmpty()) {
-            return new VertexBody(name, setup, corner, library);
+            return new VertexBody(name, setup, corner, library, laying);
         }
         try {
-            return new VertexBody(name, setup, Optional.empty(), library);
+            return new VertexBody(name, setup, Optional.empty(), library, laying);
         } catch (DetailDoesNotFit open) {
-            return new VertexBody(name, setup, corner, library);
+            return new VertexBody(name, setup, corner, library, laying);
         }
     }
 

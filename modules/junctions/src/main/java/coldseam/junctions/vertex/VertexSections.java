@@ -2,6 +2,8 @@ package coldseam.junctions.vertex;
 
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.SectionLayout;
@@ -11,6 +13,7 @@ import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -61,15 +64,20 @@ final class VertexSections {
 
     /**
      * @param own the corner's own detail
+     * @param laying lays an edge's detail out
      * @throws DetailDoesNotFit where a section or that detail cannot be laid out, or two sections show other layers for one
      *     surface
      */
-    VertexSections(VertexSetup setup, Optional<CornerDetail> own, Function<String, Optional<Material>> library) {
+    VertexSections(
+            VertexSetup setup,
+            Optional<CornerDetail> own,
+            Function<String, Optional<Material>> library,
+            BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         this.setup = setup;
         this.leaving = Lists.immutable
                 .of(0, 1, 2)
                 .flatCollect(axis -> Lists.immutable.of(leaving(axis, false), leaving(axis, true)));
-        this.layouts = setup.edges().collect(each -> layout(each, library));
+        this.layouts = setup.edges().collect(each -> layout(each, laying));
         layouts.forEachWithIndex((layout, i) -> {
             Surroundings around = around(setup.edges().get(i));
             faced.add(around.first());
@@ -87,8 +95,8 @@ final class VertexSections {
     }
 
     /** A section; that of a corner over which the walls' inner faces lie farther out than under it, so much farther out. */
-    private SectionLayout layout(EdgeEnd edge, Function<String, Optional<Material>> library) {
-        SectionLayout layout = SectionLayout.of(edge.detail(), edge.setup(), library);
+    private SectionLayout layout(EdgeEnd edge, BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
+        SectionLayout layout = laying.apply(edge.detail(), edge.setup());
         return edge.along() == 2 && edge.growing() && !edge.inPlane()
                 ? layout.moved(innerStep(edge.first()), innerStep(edge.second()))
                 : layout;

@@ -121,24 +121,12 @@ final class CatalogueBreadthTest {
         return psi(detail, setup, ROUGH);
     }
 
-    private static Interval psi(Detail detail, JunctionSetup setup, Accuracy accuracy) {
+    /** External, W/(m·K), of heat alone: no temperature, path or pen line is looked for. */
+    static Interval psi(Detail detail, JunctionSetup setup, Accuracy accuracy) {
         Composition composition = BuiltIn.composed(detail, setup);
         Solution solution = Conduction.solve(composition.heatFlow(), accuracy);
-        Interval psi = Interval.of(0);
-        for (Surroundings.Space space : composition.surroundings().spaces()) {
-            boolean faced = solution.section()
-                    .environments()
-                    .anySatisfy(each -> each.name().equals(space.name()));
-            if (faced && space.factor() > 0) {
-                psi = psi.plus(
-                        solution.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
-            }
-        }
-        for (int i = 0; i < composition.legs().size(); i++) {
-            JunctionResult.Leg leg = composition.legs().get(i);
-            psi = psi.plus(-composition.factors().get(i) * leg.transmittance() * leg.externalLength());
-        }
-        return psi;
+        return Surroundings.coupling(solution, composition.surroundings().spaces())
+                .plus(-composition.ofLegs(JunctionResult.Leg::externalLength));
     }
 
     private static void solveAll(TypicalBuild build, double thicker) {

@@ -17,13 +17,12 @@ import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
-import coldseam.junctions.Samples;
+import coldseam.junctions.Once;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
-import coldseam.junctions.section.Composer;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -140,7 +139,7 @@ class DetailParametersTest {
     /** Why a detail does not fit, if it does not. */
     private static Optional<String> misfit(Detail detail, JunctionSetup setup) {
         try {
-            Composer.compose(detail, setup, BuiltIn.LIBRARY);
+            BuiltIn.composed(detail, setup);
             return Optional.empty();
         } catch (DetailDoesNotFit misfit) {
             return Optional.of(misfit.reasons().collect(Phrase::toString).makeString("; "));
@@ -149,17 +148,20 @@ class DetailParametersTest {
 
     /** Whether one provably loses less than the other, both solved to a width; not where one does not fit. */
     private static boolean losesLess(Detail one, Detail other, JunctionSetup setup, double width) {
-        BridgeComputer computer = Samples.ofHeat(new Accuracy(width, 60_000));
-        Optional<Interval> ofOther = psi(computer, other, setup);
-        return psi(computer, one, setup)
+        Optional<Interval> ofOther = PSI.answer(new Heat(other, setup, width));
+        return PSI.answer(new Heat(one, setup, width))
                 .filter(psi ->
                         ofOther.isPresent() && psi.upper() < ofOther.get().lower())
                 .isPresent();
     }
 
-    private static Optional<Interval> psi(BridgeComputer computer, Detail detail, JunctionSetup setup) {
+    private record Heat(Detail detail, JunctionSetup setup, double width) {}
+
+    private static final Once<Heat, Optional<Interval>> PSI = new Once<>(DetailParametersTest::psi);
+
+    private static Optional<Interval> psi(Heat asked) {
         try {
-            return Optional.of(computer.compute(detail, setup).psiExternal());
+            return Optional.of(CatalogueBreadthTest.psi(asked.detail, asked.setup, new Accuracy(asked.width, 60_000)));
         } catch (DetailDoesNotFit misfit) {
             return Optional.empty();
         }

@@ -74,7 +74,7 @@ class SweepBreadthTest {
                             String which = detail.id() + " in " + build + ", " + 1000 * thickness + " mm on the "
                                     + sweep.surface();
                             try {
-                                Composition composition = Composer.compose(detail, setup.get(), BuiltIn.LIBRARY);
+                                Composition composition = BuiltIn.composed(detail, setup.get());
                                 fitting++;
                                 if (held && thickness > 0) {
                                     lines++;

@@ -126,13 +126,13 @@ class CatalogueCornersTest {
     private static MutableSet<String> asked(ImmutableList<Shape> shapes, TypicalBuild walls, TypicalBuild decks) {
         Map<String, Integer> refused = new TreeMap<>();
         MutableSet<String> asked = Sets.mutable.empty();
+        ImmutableList<Detail> corners = CatalogueFile.builtIn().corners();
         for (Shape shape : shapes) {
             for (ImmutableList<Detail> details : choices(shape)) {
                 VertexSetup bare = setup(walls, decks, shape, details);
-                Optional<CornerDetail> found =
-                        CornerDetail.find(bare, CatalogueFile.builtIn().corners(), false);
+                Optional<CornerDetail> found = CornerDetail.find(bare, corners, false);
                 try {
-                    VertexBody body = VertexBody.of("corner", bare.with(found), BuiltIn.LIBRARY);
+                    VertexBody body = VertexBody.of("corner", bare.with(found), BuiltIn.LIBRARY, BuiltIn::laid);
                     // Composed without one, it is said by its sections.
                     assertEquals(found.isPresent() && open(bare), body.corner().isPresent(), shape.name());
                     body.corner().ifPresent(own -> {
@@ -159,7 +159,7 @@ class CatalogueCornersTest {
 
     private static boolean open(VertexSetup setup) {
         try {
-            VertexBody.of("corner", setup, BuiltIn.LIBRARY);
+            VertexBody.of("corner", setup, BuiltIn.LIBRARY, BuiltIn::laid);
             return false;
         } catch (DetailDoesNotFit open) {
             return true;

@@ -80,7 +80,7 @@ class MirroredCornersTest {
             for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
                     .select(each -> each.get(0).equals(each.get(1)))) {
                 VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
-                VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY);
+                VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid);
                 if (!Arrays.equals(sections.line[0], sections.line[1])) {
                     // The upright edge's boards butt: it is not alike on both walls.
                     continue;
@@ -127,7 +127,8 @@ class MirroredCornersTest {
     /** Its cells; empty where its sections leave it open. */
     private static Optional<VertexCells> cells(VertexSetup setup) {
         try {
-            return Optional.of(new VertexCells(setup, new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY)));
+            return Optional.of(new VertexCells(
+                    setup, new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid)));
         } catch (DetailDoesNotFit open) {
             return Optional.empty();
         }
