@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.engine.InputUncertainty;
-import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.junctions.plan.HeatInput;
@@ -53,7 +52,7 @@ class InputUncertaintyTest {
                                 "assemblies:\n",
                                 "materials:\n  " + material + ": {conductivity: " + conductivity * factor
                                         + " W/(m·K), within: 20 %, source: made up}\nassemblies:\n"));
-        return HouseAudit.of(file, workshop).compute();
+        return Bench.ofChosen(file, workshop);
     }
 
     private void follows(Path house, String material, double conductivity, double most) throws IOException {
@@ -135,8 +134,8 @@ class InputUncertaintyTest {
         Path file = Files.writeString(
                 folder.resolve("half.yaml"),
                 Files.readString(house).replace("temperature-factor: 0.8", "temperature-factor: 0.4"));
-        Audit whole = HouseAudit.of(house, workshop).compute();
-        Audit half = HouseAudit.of(file, workshop).compute();
+        Audit whole = Bench.ofChosen(house, workshop);
+        Audit half = Bench.ofChosen(file, workshop);
         double halved = 0;
         for (int i = 0; i < whole.heatLoss().lines().size(); i++) {
             double now = whole.heatLoss().lines().get(i).loss().middle();
@@ -167,14 +166,13 @@ class InputUncertaintyTest {
     private double total(String name, String yaml) throws IOException {
         Path file = folder.resolve(name + ".yaml");
         Files.writeString(file, yaml);
-        return HouseAudit.of(file, workshop).compute().heatLoss().total().middle();
+        return Bench.ofChosen(file, workshop).heatLoss().total().middle();
     }
 
     private double slope(HeatInput of, String yaml) throws IOException {
         Path file = folder.resolve("as-it-is.yaml");
         Files.writeString(file, yaml);
-        InputUncertainty.Input input = InputUncertainty.of(
-                        HouseAudit.of(file, workshop).compute())
+        InputUncertainty.Input input = InputUncertainty.of(Bench.ofChosen(file, workshop))
                 .inputs()
                 .detect(each -> each.of().equals(of));
         return input.effect() / input.within();
@@ -215,7 +213,7 @@ class InputUncertaintyTest {
                                 "points:\n  posts: {surface: roof, detail: steel-post-through, number: 40}\n"
                                         + "  screws: {surface: room south wall, detail: fastener-stainless-steel, number: 400}\n"
                                         + "junctions:\n"));
-        Audit audit = HouseAudit.of(file, workshop).compute();
+        Audit audit = Bench.ofChosen(file, workshop);
         ImmutableMap<HeatInput, Double> slopes = InputUncertainty.of(audit)
                 .inputs()
                 .toImmutableMap(InputUncertainty.Input::of, input -> input.effect() / input.within());
@@ -302,7 +300,7 @@ class InputUncertaintyTest {
                                         + " bears: {ground: made up}, source: made up}\n"
                                         + "points:\n  posts: {surface: roof, detail: steel-post-through, number: 40}\n"
                                         + "assemblies:\n"));
-        return InputUncertainty.of(HouseAudit.of(file, workshop).compute())
+        return InputUncertainty.of(Bench.ofChosen(file, workshop))
                 .inputs()
                 .toImmutableMap(InputUncertainty.Input::of, InputUncertainty.Input::effect);
     }

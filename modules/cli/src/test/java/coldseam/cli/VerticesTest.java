@@ -11,7 +11,6 @@ import coldseam.audit.Mould;
 import coldseam.audit.Note;
 import coldseam.audit.VertexRow;
 import coldseam.audit.house.BuiltInWorkshop;
-import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.solid.BodySolver;
@@ -91,14 +90,13 @@ class VerticesTest {
     private Audit audit(String box, String dimensions) throws IOException {
         Path file = folder.resolve(dimensions + ".yaml");
         Files.writeString(file, box.replace("-5 °C}", "-5 °C, dimensions: " + dimensions + "}"));
-        return HouseAudit.of(file, Run.REAL).compute();
+        return Bench.ofChosen(file, Run.REAL);
     }
 
     /** What is computed for its temperature alone loses heat that another line has: nought would be a number nobody computed. */
     @Test
     void cornersWithoutChiHaveNoLine() {
-        Audit audit = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"), Run.REAL)
-                .compute();
+        Audit audit = Bench.ofChosen(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"), Run.REAL);
         assertTrue(
                 audit.vertexSheets().anySatisfy(sheet -> sheet.result().heat().isEmpty()));
         assertTrue(audit.heatLoss()
@@ -158,7 +156,7 @@ class VerticesTest {
         Files.writeString(folder.resolve("bracket.yaml"), BRACKET);
         Path file = folder.resolve("own.yaml");
         Files.writeString(file, BOX + "corners: " + corners + "\n");
-        return HouseAudit.of(file, Run.REAL).compute();
+        return Bench.ofChosen(file, Run.REAL);
     }
 
     /** A corner's own detail is built into every corner that it is for, and into no other. */
@@ -260,7 +258,7 @@ class VerticesTest {
                 file,
                 BOX.replace("20 °C, outdoor-temperature: -5 °C", "22 °C, outdoor-temperature: -12 °C")
                         + "corners: [bracket.yaml]\n");
-        return HouseAudit.of(file, wide(BodySolver::solve)).compute();
+        return Bench.ofChosen(file, wide(BodySolver::solve));
     }
 
     /** For what does not hang on the width of intervals. */
@@ -330,7 +328,7 @@ class VerticesTest {
         };
         Path file = folder.resolve("once.yaml");
         Files.writeString(file, BOX);
-        Audit audit = HouseAudit.of(file, wide(counting)).compute();
+        Audit audit = Bench.ofChosen(file, wide(counting));
         assertEquals(8, audit.vertices().count(row -> row.sheet().isPresent()));
         assertEquals(2 * 2, solved.get());
     }
@@ -341,9 +339,8 @@ class VerticesTest {
         Path file = folder.resolve("kept.yaml");
         Files.writeString(file, BOX);
         KeptFolder kept = KeptFolder.in(Files.createDirectory(folder.resolve("kept")));
-        Audit first = HouseAudit.of(file, new BuiltInWorkshop().keepingIn(kept)).compute();
-        Audit second =
-                HouseAudit.of(file, new BuiltInWorkshop().keepingIn(kept)).compute();
+        Audit first = Bench.ofChosen(file, new BuiltInWorkshop().keepingIn(kept));
+        Audit second = Bench.ofChosen(file, new BuiltInWorkshop().keepingIn(kept));
         assertEquals(2, first.vertexSheets().size());
         first.vertexSheets().zip(second.vertexSheets()).forEach(pair -> {
             VertexResult solved = pair.getOne().result();
