@@ -55,15 +55,22 @@ public final class FindingWords {
     /** Where a person can walk to; the first few places spelled out. */
     public String place(Finding finding) {
         ImmutableList<String> all = places(finding);
-        int more = all.size() - MOST_PLACES;
-        String named = all.take(MOST_PLACES).makeString("; ");
-        return more > 0 ? named + "; and " + more + " more" : named;
+        ImmutableList<String> named = all.distinct().take(MOST_PLACES);
+        int more = all.count(place -> !named.contains(place));
+        return named.collect(place -> counted(place, all.count(place::equals))).makeString("; ")
+                + (more > 0 ? "; and " + more + " more" : "");
     }
 
     /** The first place alone. */
     public String firstPlace(Finding finding) {
         ImmutableList<String> all = places(finding);
-        return all.getFirst() + (all.size() > 1 ? " and other places" : "");
+        return counted(all.getFirst(), all.count(all.getFirst()::equals))
+                + (all.distinct().size() > 1 ? " and other places" : "");
+    }
+
+    /** A place, and of how many alike. */
+    private static String counted(String place, int alike) {
+        return alike > 1 ? alike + " × " + place : place;
     }
 
     private ImmutableList<String> places(Finding finding) {
@@ -72,8 +79,7 @@ public final class FindingWords {
                         bridges -> bridges.rows().<String>collect(this::place),
                         surfaces -> surfaces.all().collect(FindingWords::place),
                         hole -> hole.edges().collect(e -> place(e.place(), e.length(), e.from(), e.to())),
-                        corners -> corners.rows().collect(row -> row.corner().place()))
-                .distinct();
+                        corners -> corners.rows().collect(row -> row.corner().place()));
     }
 
     private static String place(Surface surface) {

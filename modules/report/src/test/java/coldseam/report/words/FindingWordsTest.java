@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.rules.Rule;
 import coldseam.audit.rules.RuleHouses;
@@ -14,6 +16,7 @@ import coldseam.audit.rules.Rules;
 import coldseam.files.quantity.UnitSystem;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -107,6 +110,35 @@ class FindingWordsTest {
                 SI.what(finding).contains("; psi is 0.400 W/(m·K) in external dimensions, the limit"),
                 SI.what(finding));
         assertTrue(US.what(finding).contains("Btu/(h·ft·°F)"), US.what(finding));
+    }
+
+    /** So that the lengths told add up to the finding's. */
+    @Test
+    void placesAlikeAreCounted() {
+        var corner = Sample.Made.good("corner-good", coldseam.envelope.JunctionKind.OUTSIDE_CORNER);
+        Finding four = Sample.audit(Sample.yaml(), Sample.goodBut(corner.broken()))
+                .findings()
+                .getOnly();
+        ImmutableList<JunctionRow> rows =
+                ((Subject.Bridges) four.subject()).rows().selectInstancesOf(JunctionRow.class);
+        JunctionRow one = rows.get(0);
+        JunctionRow other = rows.get(1);
+        String first = SI.place(about(four, one));
+        String second = SI.place(about(four, other));
+        assertEquals("2 × " + first + "; " + second, SI.place(about(four, one, other, one)));
+        assertEquals("2 × " + first, SI.firstPlace(about(four, one, one)));
+        assertEquals(first + " and other places", SI.firstPlace(about(four, one, other)));
+    }
+
+    private static Finding about(Finding finding, JunctionRow... rows) {
+        return new Finding(
+                finding.number(),
+                finding.severity(),
+                finding.breaches(),
+                new Subject.Bridges(Lists.immutable.of(rows)),
+                finding.sheet(),
+                finding.loss(),
+                finding.moneyPerYear());
     }
 
     @Test
