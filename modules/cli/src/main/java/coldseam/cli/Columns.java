@@ -7,6 +7,9 @@ import org.eclipse.collections.api.list.MutableList;
 /** Text folded into columns of a terminal. */
 final class Columns {
 
+    /** Between words: a percent sign stays with its number, and a fraction with the whole before it. */
+    private static final String APART = "\\s+(?!%)(?!(?<=\\d\\s)\\d+/\\d)";
+
     private Columns() {}
 
     /**
@@ -21,8 +24,7 @@ final class Columns {
         MutableList<String> lines = Lists.mutable.empty();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        // A percent sign stays with its number.
-        for (String word : text.strip().split("\\s+(?!%)")) {
+        for (String word : text.strip().split(APART)) {
             if (!empty && width(line) + 1 + word.codePointCount(0, word.length()) > Terminal.WIDTH) {
                 lines.add(line.toString());
                 line = new StringBuilder(next);

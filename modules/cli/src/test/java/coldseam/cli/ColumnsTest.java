@@ -30,6 +30,13 @@ class ColumnsTest {
     }
 
     @Test
+    void aFractionStaysWithItsWholeNumber() {
+        String word = "x".repeat(77);
+        assertEquals(Lists.immutable.of(word, "7 3/4 in"), Columns.fold(word + " 7 3/4 in", "", ""));
+        assertEquals(Lists.immutable.of(word + " of", "3/4 in"), Columns.fold(word + " of 3/4 in", "", ""));
+    }
+
+    @Test
     void aWordLongerThanALineStandsAlone() {
         String word = "x".repeat(90);
         assertEquals(Lists.immutable.of("a", word, "b"), Columns.fold("a " + word + " b", "", ""));

@@ -332,6 +332,17 @@ class PdfReportTest {
         assertFalse(TEXT.contains("Not said in the house file"), "the sample says by whom and when");
     }
 
+    @Test
+    void leavesRoomToSignAndNamesWhoHandsItIn() {
+        String handed = TEXT.substring(TEXT.lastIndexOf("Handed in and reviewed"));
+        assertTrue(
+                Pattern.compile(
+                                "name\\s+date\\s+signature\\s+prepared by\\s+the rater\\s+reviewed by\\s+What was looked at")
+                        .matcher(handed)
+                        .find(),
+                handed);
+    }
+
     /** Who has a sheet in hand finds its gap in the drawing of the house, and who has the gap finds its edges. */
     @Test
     void sheetsAndRegisterBearTheNumbersOfTheDrawing() {

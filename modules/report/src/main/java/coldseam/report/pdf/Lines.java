@@ -18,9 +18,9 @@ final class Lines {
     private static final double DOWN = -0.18;
     private static final double UP = 0.36;
 
-    /** Units that stay on the line of their number. */
+    /** Units that stay on the line of their number, and the fraction of a mixed one. */
     private static final Pattern UNIT = Pattern.compile(
-            "(W|W/.*|mm|m|m²|m³|K|K·d|°C|°F|°F·d|°|%|ft|ft²|ft³|in|Btu.*|kWh|kBtu|h·ft.*|m²·K/W|kPa|lbf/in²)[.,;:)]*");
+            "(\\d+/\\d+|W|W/.*|mm|m|m²|m³|K|K·d|°C|°F|°F·d|°|%|ft|ft²|ft³|in|Btu.*|kWh|kBtu|h·ft.*|m²·K/W|kPa|lbf/in²)[.,;:)]*");
 
     private Lines() {}
 
@@ -169,7 +169,7 @@ final class Lines {
         return Lists.immutable.ofAll(words);
     }
 
-    /** Whether the space at i stands between a number and its unit. */
+    /** Whether the space at i stands between a number and its unit or its fraction. */
     private static boolean glues(String text, int i) {
         if (i == 0 || !Character.isDigit(text.charAt(i - 1))) {
             return false;

@@ -43,6 +43,15 @@ class LinesTest {
         }
     }
 
+    @Test
+    void keepsAFractionOnTheLineOfItsWholeNumber() {
+        for (double width = 70; width < 200; width += 3) {
+            for (String line : wrapped("studs of softwood (1 1/2 in every 16 in, and 13 % besides)", width)) {
+                assertTrue(!line.strip().startsWith("1/2"), line);
+            }
+        }
+    }
+
     /** Where number and unit do not fit together the line ends between them, and not within the unit. */
     @Test
     void partsANumberFromItsUnitBeforeItPartsTheUnit() {
