@@ -87,6 +87,11 @@ public record HeatLoss(
             Finite.bounds(loss, "W/K", () -> "the loss of " + part);
         }
 
+        /** Whether its factor is 1 since a computed psi holds those of its surfaces already. */
+        public boolean factorInPsi() {
+            return part instanceof Part.OfJunction junction && junction.edges().anySatisfy(JunctionRow::factorInPsi);
+        }
+
         /** W/K, before it is rounded: size times transmittance times factor. */
         public Interval unrounded() {
             return transmittance.times(size * factor);

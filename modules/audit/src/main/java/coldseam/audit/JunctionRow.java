@@ -29,6 +29,12 @@ public record JunctionRow(
         ImmutableList<Phrase> misfits)
         implements BridgeRow {
 
+    /** Whether its factor is 1 since what it multiplies, a computed psi, holds those of its surfaces already. */
+    public boolean factorInPsi() {
+        return !(source instanceof BridgeSource.Own)
+                && surfaces().anySatisfy(each -> each.exposure().factor() < 1);
+    }
+
     @Override
     public String name() {
         return edge.name();

@@ -86,6 +86,7 @@ public enum AuditCsv {
                 .with("length", Dimension.LENGTH, JunctionRow::length)
                 .and(Intervals.always("psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi))
                 .and(AuditCsv::loss)
+                .with("b of the surfaces in psi", row -> yes(row.factorInPsi()))
                 .and(found(audit))
                 .some("air line", row -> line(row, Control.AIR), ControlLineWords::state)
                 .some("water line", row -> line(row, Control.WATER), ControlLineWords::state)
@@ -175,6 +176,10 @@ public enum AuditCsv {
                 .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control));
     }
 
+    private static String yes(boolean is) {
+        return is ? "yes" : "";
+    }
+
     private static String status(ImmutableList<Finding> about, BridgeSource source) {
         return about.isEmpty()
                 ? source.known() ? "in order" : "unknown"
@@ -217,6 +222,7 @@ public enum AuditCsv {
                         line -> number(units, line.transmittance().upper(), transmittance(line)))
                 .some("unit of transmittance", Loss::line, line -> units.label(transmittance(line)))
                 .some("factor b", Loss::line, line -> Csv.plain(line.factor()))
+                .some("b of the surfaces in psi", Loss::line, line -> yes(line.factorInPsi()))
                 .with(lossHead("lower", units), row -> row.loss().lower().toPlainString())
                 .with(lossHead("upper", units), row -> row.loss().upper().toPlainString())
                 .text(rows);

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.JunctionRow;
 import coldseam.audit.engine.GroundRow;
+import coldseam.audit.engine.Sample;
 import coldseam.files.AtomicFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -143,10 +145,25 @@ class AuditJsonTest {
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
         assertTrue(edges[1].startsWith("\"slab edge: floor, south wall\",slab edge,floor,south wall,"), edges[1]);
-        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed,1,,,"), edges[1]);
+        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,,gap,computed,1,,,"), edges[1]);
         String[] lines = AuditCsv.HEAT_LOSS.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
         assertTrue(lines[lines.length - 1].startsWith("total,,"), lines[lines.length - 1]);
+    }
+
+    /** As the page says "in ψ": whoever reckons with b of the two surfaces would count it twice. */
+    @Test
+    void csvSaysWherePsiHoldsTheFactorsOfItsSurfaces() {
+        var units = coldseam.files.quantity.UnitSystem.SI;
+        Audit beside = Sample.besideAGarage(Sample.yaml(), Sample.computer()::compute);
+        String[] edges = AuditCsv.EDGES.text(beside, units).split("\r\n");
+        for (int i = 1; i < edges.length; i++) {
+            JunctionRow row = beside.junctions().get(i - 1);
+            boolean garage = row.name().contains("south wall");
+            assertEquals(garage, edges[i].contains(",yes,"), edges[i]);
+        }
+        String table = AuditCsv.HEAT_LOSS.text(beside, units);
+        assertTrue(table.contains(",1,yes,") && table.contains(",1,,"), table);
     }
 
     /** However many places a finding names in words, its status is that of every set it is about. */

@@ -49,6 +49,7 @@ final class HeatLossForm {
             .with("transmittance", BOUNDS, of -> of.line().transmittance())
             .says("W/(m2K), W/(mK) or W/K, by the size's unit")
             .with("temperatureFactor", NUMBER, of -> of.line().factor())
+            .says("1 where psi holds those of its surfaces")
             .with("loss_W_per_K", BOUNDS, of -> of.line().loss());
 
     private static final JsonForm<HeatLoss> SUMS = JsonForm.<HeatLoss>of("")

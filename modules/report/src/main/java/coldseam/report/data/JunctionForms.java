@@ -54,6 +54,7 @@ final class JunctionForms {
             .with("psi_W_per_mK", BOUNDS, JunctionRow::psi)
             .says("in the dimensions in use")
             .with("temperatureFactor", NUMBER, JunctionRow::factor)
+            .says("1 where psi holds those of its surfaces")
             .with("loss_W_per_K", BOUNDS, JunctionRow::loss)
             .with("source", TEXT, row -> SourceWords.kind(row.source()))
             .says("of psi: computed, stand-in, own or none")

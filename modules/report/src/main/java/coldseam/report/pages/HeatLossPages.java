@@ -1,6 +1,5 @@
 package coldseam.report.pages;
 
-import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.GroundRow;
 import coldseam.audit.engine.InputUncertainty;
@@ -45,7 +44,7 @@ public final class HeatLossPages {
                 + " is then rounded to " + PrintedLoss.STEP + " " + unit
                 + " before it is added, exact values to the nearest and bounds outwards, so that the table adds up as"
                 + " printed."
-                + (loss.lines().anySatisfy(HeatLossPages::factorInPsi)
+                + (loss.lines().anySatisfy(HeatLoss.Line::factorInPsi)
                         ? " A computed ψ holds the b of each surface that meets there; where one of them is below 1 the"
                                 + " column says so."
                         : "")));
@@ -74,7 +73,7 @@ public final class HeatLossPages {
                         HeatLossWords.name(line.part(), loss),
                         size(line, print),
                         transmittance(line, print),
-                        factorInPsi(line) ? "in ψ" : print.number(line.factor(), Dimension.RATIO),
+                        line.factorInPsi() ? "in ψ" : print.number(line.factor(), Dimension.RATIO),
                         bounds.lower().toPlainString(),
                         bounds.upper().toPlainString());
             }
@@ -86,15 +85,6 @@ public final class HeatLossPages {
         summary(page);
         ground(page);
         inputs(page);
-    }
-
-    /** Whether a line's factor is 1 since what it multiplies, a computed psi, holds those of its surfaces already. */
-    private static boolean factorInPsi(HeatLoss.Line line) {
-        return line.part() instanceof HeatLoss.Part.OfJunction junction
-                && junction.edges()
-                        .anySatisfy(row -> !(row.source() instanceof BridgeSource.Own)
-                                && row.surfaces()
-                                        .anySatisfy(each -> each.exposure().factor() < 1));
     }
 
     /** What U of floors and walls in the ground follows from, so that it can be reckoned again. */
