@@ -66,11 +66,12 @@ public final class Nearest {
      * <p>Takes time in proportion to the known words' letters.
      */
     public static Optional<String> to(String word, Iterable<String> known) {
-        ImmutableList<String> words = Lists.immutable.withAll(known);
-        if (word.length() > LONGEST || words.size() > MOST_KNOWN) {
+        ImmutableList<String> all = Lists.immutable.withAll(known);
+        if (word.length() > LONGEST || all.size() > MOST_KNOWN) {
             return Optional.empty();
         }
         String asked = word.toLowerCase(Locale.ROOT);
+        ImmutableList<String> words = all.reject(each -> opposite(asked, each));
         int least = Math.min(MOST, Math.max(2, asked.length() / 3)) + 1;
         String best = null;
         for (String each : words.toSortedList()) {
@@ -95,6 +96,14 @@ public final class Nearest {
             return begun.size() == 1 ? begun.getFirstOptional() : Optional.empty();
         }
         return Optional.of(best);
+    }
+
+    /** Whether one says of something what the other says it is not: "unheated" is no slip for "heated". */
+    private static boolean opposite(String asked, String name) {
+        ImmutableList<String> here = words(asked);
+        ImmutableList<String> there = words(name.toLowerCase(Locale.ROOT));
+        return here.anySatisfy(word -> there.contains("un" + word))
+                || there.anySatisfy(word -> here.contains("un" + word));
     }
 
     /** Whether a name begins with what was asked for, spaces and hyphens apart. */

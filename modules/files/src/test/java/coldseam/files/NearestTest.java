@@ -42,6 +42,14 @@ class NearestTest {
     }
 
     @Test
+    void whatIsNotIsNeverMeantByWhatIs() {
+        ImmutableList<String> kinds = Lists.immutable.of("suspended", "heated cellar", "over unheated");
+        assertEquals(Optional.empty(), Nearest.to("unheated cellar", kinds));
+        assertEquals(Optional.of("heated cellar"), Nearest.to("heated celar", kinds));
+        assertEquals(Optional.of("heated cellar"), Nearest.to("heated", kinds), "the other is unheated");
+    }
+
+    @Test
     void aLongListIsCutToTheNamesAlike() {
         ImmutableList<String> walls = IntInterval.oneTo(40).collect(i -> "south wall " + i);
         assertEquals("a, b", Nearest.among("c", Lists.immutable.of("a", "b")));

@@ -54,6 +54,11 @@ record FileBase(
     /** m under the ground, from which a floor is a cellar's, as for levels of a body by surfaces. */
     private static final double DEEPEST = 0.5;
 
+    /** What to do where a space beside the rooms has no line of its own. */
+    static final String SPACE =
+            "define the space under neighbours, such as neighbours: {garage: {temperature-factor: 0.8, source: whose}}"
+                    + " (1 is as cold as outdoors, 0 as warm as the rooms)";
+
     /** Refuses an area where the base is the only one. */
     void checkMain(Faults faults) {
         if (area.isPresent()) {
@@ -105,9 +110,19 @@ record FileBase(
 
     FileBase {
         String name = Words.word(kind);
-        requireWith(kind == Body.Base.Kind.SUSPENDED, crawlSpace.isPresent(), "crawl-space", name);
-        requireWith(kind == Body.Base.Kind.OVER_UNHEATED, faces.isPresent(), "faces", name);
-        requireWith(kind == Body.Base.Kind.HEATED_CELLAR, depth > 0, "depth", name);
+        requireWith(kind == Body.Base.Kind.SUSPENDED, crawlSpace.isPresent(), "crawl-space", "crawl-space", name);
+        requireWith(
+                kind == Body.Base.Kind.OVER_UNHEATED,
+                faces.isPresent(),
+                "faces",
+                "faces with the name of the space, and " + SPACE,
+                name);
+        requireWith(
+                kind == Body.Base.Kind.HEATED_CELLAR,
+                depth > 0,
+                "depth",
+                "depth, of its floor under the ground, such as 2.3 m",
+                name);
         if (level != 0 && (kind == Body.Base.Kind.HEATED_CELLAR || kind == Body.Base.Kind.SUSPENDED)) {
             throw new BadValueException(
                     "level",
@@ -125,10 +140,10 @@ record FileBase(
         }
     }
 
-    private static void requireWith(boolean needed, boolean given, String key, String name) {
+    private static void requireWith(boolean needed, boolean given, String key, String next, String name) {
         if (needed && !given) {
             throw new BadValueException(
-                    "kind", "a base needs the key " + key, name, "add " + key + ", or choose another kind");
+                    "kind", "a base needs the key " + key, name, "add " + next + ", or choose another kind");
         }
         if (given && !needed) {
             throw new BadValueException(

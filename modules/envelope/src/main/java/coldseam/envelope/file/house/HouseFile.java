@@ -94,7 +94,8 @@ public final class HouseFile {
         }
         MutableMap<String, KnownNames> known = Maps.mutable.withMap(details.castToMap());
         known.put("material", MaterialLibrary.names());
-        known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
+        known.put(
+                "neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()).otherwise(FileBase.SPACE));
         PageText.judging(node, faults);
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
         return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
