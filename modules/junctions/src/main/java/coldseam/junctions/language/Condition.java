@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * What a detail's drawing needs: one side at least, or at most, the other.
@@ -62,13 +65,29 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
 
     private static final String SILL = "door.sill";
 
-    private String mend() {
+    private String mend(ImmutableList<String> parameters) {
         if (text.contains(SILL)) {
             return ". Raise the opening's sill, lay less on the deck, or choose another detail.";
         }
-        return OF_AN_OPENING.matcher(text).find()
-                ? ". Choose another detail, or give the opening another set-back or frame-depth."
-                : ". Choose another detail.";
+        MutableList<String> keys = Lists.mutable.empty();
+        if (OF_AN_OPENING.matcher(text).find()) {
+            keys.add("give the opening another set-back or frame-depth");
+        }
+        if (text.contains(DrawingNames.STOREY_FLOOR)) {
+            keys.add("correct the floor-thickness of the storey");
+        }
+        if (names(DrawingNames.UPSTAND)) {
+            keys.add("correct the roof's parapet-height");
+        }
+        parameters.select(this::names).forEach(each -> keys.add("set another \"" + each + "\" under its parameters"));
+        return ". Choose another detail" + keys.collect(each -> ", or " + each).makeString("") + ".";
+    }
+
+    /** Whether a length stands in it by its whole name, which may be of several words. */
+    private boolean names(String length) {
+        return Pattern.compile("(?<!\\w )(?<![\\w.])" + Pattern.quote(length) + "(?! ?[\\w.])")
+                .matcher(text)
+                .find();
     }
 
     /**
@@ -76,8 +95,9 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
      *
      * @param who the detail in words
      * @param value of an expression: m, or a number
+     * @param parameters names of the lengths that the house file may set for the detail
      */
-    public Optional<Phrase> missed(String who, ToDoubleFunction<Expression> value) {
+    public Optional<Phrase> missed(String who, ToDoubleFunction<Expression> value, ImmutableList<String> parameters) {
         double one = value.applyAsDouble(left);
         double other = value.applyAsDouble(right);
         if (atLeast ? one >= other - SLACK : one <= other + SLACK) {
@@ -89,7 +109,7 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
                 .and(said(one, other))
                 .and(" and the right side ")
                 .and(said(other, one))
-                .and(mend()));
+                .and(mend(parameters)));
     }
 
     private Phrase said(double value, double other) {

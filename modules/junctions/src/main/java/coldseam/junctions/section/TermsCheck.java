@@ -2,11 +2,13 @@ package coldseam.junctions.section;
 
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.detail.DrawingTerms;
+import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /**
@@ -53,6 +55,7 @@ public record TermsCheck(String who, DrawingTerms terms, MutableList<Phrase> rea
 
     /** @param value of an expression: m, or a number */
     public void conditions(ToDoubleFunction<Expression> value) {
-        terms.conditions().forEach(each -> each.missed(who, value).ifPresent(reasons::add));
+        ImmutableList<String> parameters = terms.parameters().collect(DetailParameter::name);
+        terms.conditions().forEach(each -> each.missed(who, value, parameters).ifPresent(reasons::add));
     }
 }

@@ -136,9 +136,20 @@ class DetailDoesNotFitTest {
     void whereAConditionFails() {
         String told = refused("parapet-bare", parapet(0.02)).getMessage();
         assertTrue(told.contains("needs upstand >= 50 mm; here the left side is 20 mm and the right side 50 mm"), told);
+        assertTrue(told.endsWith(". Choose another detail, or correct the roof's parapet-height."), told);
         // Digits until the two sides differ: what is printed does not contradict what is said.
         String near = refused("parapet-bare", parapet(0.0496)).getMessage();
         assertTrue(near.contains("here the left side is 49.6 mm and the right side 50.0 mm"), near);
+    }
+
+    @Test
+    void namesALengthThatTheHouseFileMaySet() {
+        JunctionSetup bare = Samples.setup(JunctionKind.SLAB_EDGE).between(BARE, Optional.of(BARE));
+        String told = refused("slab-edge-thin-edge-strip", bare).getMessage();
+        assertTrue(
+                told.contains(
+                        "the right side 50 mm. Choose another detail, or set another \"strip\" under its parameters."),
+                told);
     }
 
     private static JunctionSetup parapet(double upstand) {
