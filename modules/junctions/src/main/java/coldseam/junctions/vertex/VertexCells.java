@@ -18,7 +18,8 @@ import org.eclipse.collections.impl.factory.Lists;
  * <ol>
  *   <li>A surface's layer is where both sections of its edges show it: it ends at the one surface as the one detail says, at
  *       the other as the other does. So what two sections agree on holds.
- *   <li>What a detail adds (a block, a kerb) goes before layers that only one section shows.
+ *   <li>What a detail adds (a block, a kerb) goes before layers that only one section shows; but a floor
+ *       that bears in beside a deck does not go on in its insulation.
  *   <li>Where a section shows air, a layer that the others do not agree on has ended; but not one of a wall that goes on past
  *       the vertex, if the section on the other side of a surface shows it, too.
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
@@ -167,6 +168,7 @@ final class VertexCells {
         MutableList<Filling> votes = Lists.mutable.of(vote(0, cell), vote(1, cell), vote(2, cell));
         // Over the end of the ground lies outdoor air whatever the corner is: it speaks only where nothing else does.
         return same(votes)
+                .or(() -> unpierced(cell, votes))
                 .or(() -> added(votes))
                 .or(() -> goesOn(cell, votes))
                 .or(() -> ended(votes))
@@ -344,6 +346,20 @@ final class VertexCells {
         }
         // The section along one axis sees the distance along the other.
         return Optional.of(votes.get(farther > 0 == (rooms == 1) ? q : p));
+    }
+
+    /** A deck's insulation beside a floor of rooms that bears in higher up, as the deck's own edges both show it. */
+    private Optional<Filling> unpierced(int[] cell, MutableList<Filling> votes) {
+        int axis = votes.detectIndex(Filling::block);
+        if (axis < 0 || far(axis, 0, cell) || far(axis, 1, cell)) {
+            return Optional.empty();
+        }
+        int other = 1 - voting(axis, cell);
+        return Optional.of(face(axis, other, cell))
+                .filter(each -> sections.edge(axis, other).isPresent()
+                        && each.axis() == 2
+                        && !each.carries()
+                        && votes.count(each::same) > 0);
     }
 
     /** What two votes agree on. */

@@ -1,6 +1,7 @@
 package coldseam.junctions.vertex;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
@@ -99,6 +100,34 @@ class MirroredCornersTest {
             }
         }
         assertEquals(Sets.mutable.empty(), unlike);
+    }
+
+    /** The floor of the rooms beside a terrace is thicker than the deck's structure; it ends at the wall, not in the deck's boards. */
+    @ParameterizedTest
+    @EnumSource(TypicalBuild.class)
+    void aFloorBesideADeckDoesNotPierceItsInsulation(TypicalBuild build) {
+        CatalogueCornersTest.Shape shape =
+                CatalogueCornersTest.SHAPES.detect(each -> each.name().equals("terrace runs into a wall"));
+        MutableSet<String> pierced = Sets.mutable.empty();
+        int[] seen = new int[1];
+        for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
+                .select(each -> each.getLast().id().equals("outside-corner-unbroken"))) {
+            VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
+            VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY);
+            cells(setup)
+                    .ifPresent(cells -> cells.each(cell -> {
+                        Filling edge = sections.of(1, cell);
+                        boolean boards = edge.axis() == 2 && !edge.carries() && edge.same(sections.of(2, cell));
+                        if (boards && sections.of(0, cell).block()) {
+                            seen[0]++;
+                            if (!cells.at(cell).same(edge)) {
+                                pierced.add(details.collect(Detail::id).makeString(" "));
+                            }
+                        }
+                    }));
+        }
+        assertTrue(seen[0] > 0);
+        assertEquals(Sets.mutable.empty(), pierced);
     }
 
     @ParameterizedTest
