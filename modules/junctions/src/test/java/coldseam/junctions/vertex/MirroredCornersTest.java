@@ -113,7 +113,7 @@ class MirroredCornersTest {
         for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
                 .select(each -> each.getLast().id().equals("outside-corner-unbroken"))) {
             VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
-            VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY);
+            VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid);
             cells(setup)
                     .ifPresent(cells -> cells.each(cell -> {
                         Filling edge = sections.of(1, cell);
