@@ -445,7 +445,10 @@ final class VertexCells {
         return !solid[0];
     }
 
-    /** What is at a face of the box: its edge's section, or else what the sections along the other axes show there. */
+    /**
+     * What is at a face of the box: its edge's section, or else what the sections along the other axes show there. Behind a party
+     * wall houses go on in a row: which of the two it is the section of the edge that ends at it says, where it shows one of them.
+     */
     private Filling face(int axis, int side, int[] cell) {
         Optional<Integer> edge = sections.edge(axis, side);
         if (edge.isPresent()) {
@@ -458,6 +461,13 @@ final class VertexCells {
         }
         Filling one = section((axis + 1) % 3, there);
         Filling other = section((axis + 2) % 3, there);
+        Optional<Integer> hither = sections.edge(axis, 1 - side);
+        if (side == 1 && setup.party(axis) && hither.isPresent()) {
+            Filling goingOn = sections.of(hither.get(), cell);
+            if (goingOn.same(one) || goingOn.same(other)) {
+                return goingOn;
+            }
+        }
         if (one.air() || other.air()) {
             return one.air() ? other : one;
         }

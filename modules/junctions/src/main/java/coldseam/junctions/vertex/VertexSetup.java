@@ -71,6 +71,18 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
         return inside != room(at[0], at[1], at[2]);
     }
 
+    /** Whether an upright axis' surface is a party wall, behind which a neighbour's house goes on. */
+    boolean party(int axis) {
+        return axis < 2
+                && edges.anySatisfy(
+                        end -> end.first() == axis && isParty(end.setup().firstExposure())
+                                || end.second() == axis && isParty(end.setup().secondExposure()));
+    }
+
+    private static boolean isParty(Exposure exposure) {
+        return exposure.kind() == Exposure.Kind.PARTY;
+    }
+
     /** Whether soil is drawn in it. */
     boolean onGround() {
         return edges.anySatisfy(end -> end.setup().ground().isPresent());

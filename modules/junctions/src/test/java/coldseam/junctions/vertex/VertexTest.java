@@ -281,6 +281,45 @@ class VertexTest {
                 true);
     }
 
+    private static JunctionSetup atPartyWall(Assembly first, Assembly party) {
+        return new JunctionSetup(
+                JunctionKind.PARTY_WALL,
+                first,
+                Optional.of(party),
+                90,
+                Exposure.outdoors(),
+                new Exposure(Exposure.Kind.PARTY, "next door", 0),
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                20,
+                -5);
+    }
+
+    /** Insulation runs on along the row: nothing of a terrace's edge ends at a party wall but its curb, which no other section shows. */
+    @Test
+    void anEdgeGoesOnBehindAPartyWall() {
+        Assembly wall = masonry();
+        Assembly party = Samples.assembly("party", Samples.layer("brick", 0.8, 240, Role.STRUCTURE));
+        Detail passes = named("party-wall-insulation-passes");
+        VertexSetup row = new VertexSetup(
+                1,
+                Lists.immutable.of(
+                        new EdgeEnd(
+                                0,
+                                false,
+                                2,
+                                1,
+                                named("terrace-edge-boards-meet"),
+                                setup(JunctionKind.TERRACE_EDGE, terrace(), Optional.of(wall), 90)),
+                        new EdgeEnd(1, false, 2, 0, passes, atPartyWall(terrace(), party)),
+                        new EdgeEnd(2, false, 1, 0, passes, atPartyWall(wall, party))),
+                true);
+        Interval chi = heat(computed(row)).chi(DimensionSystem.EXTERNAL);
+        assertEquals(0, chi.middle(), 1e-2, chi::toString);
+    }
+
     private static VertexSetup underParapet(String parapet) {
         Assembly wall = masonry();
         JunctionSetup edge = setup(JunctionKind.PARAPET, Samples.roof(), Optional.of(wall), 90);
