@@ -181,7 +181,10 @@ record Layers(
         return Lists.immutable.of(new Place<>(build.setup(kind), "typical build-up"));
     }
 
-    /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames, with one step, the first. */
+    /**
+     * What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames, with one step, the first; of
+     * typical ones at each angle that a detail is drawn for.
+     */
     ImmutableList<Place<JunctionSetup>> swept(JunctionKind kind) {
         return junctions(kind)
                 .distinctBy(place -> Lists.immutable.of(
@@ -190,7 +193,8 @@ record Layers(
                         place.setup().innerStep(),
                         place.setup().firstExposure(),
                         place.setup().secondExposure(),
-                        place.setup().opening()));
+                        place.setup().opening(),
+                        fromHouse() ? 0.0 : place.setup().angle()));
     }
 
     private static String edges(ImmutableList<String> names) {
