@@ -42,9 +42,7 @@ public final class PdfReport {
         Flow.prepare();
     }
 
-    /**
-     * The report's bytes; see the other.
-     */
+    /** The report's bytes, with the views of its house drawn on the way. */
     public static byte[] bytes(Audit audit, UnitSystem units, Paper paper, Keeping keeping) {
         return bytes(audit, units, paper, keeping, () -> HouseDrawing.Views.of(audit.shell()));
     }

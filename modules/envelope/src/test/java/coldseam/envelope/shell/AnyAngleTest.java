@@ -148,22 +148,17 @@ class AnyAngleTest {
     /** A wing that reaches over the flat roof of a storey into the one that stands back on it. */
     @Test
     void aWingInTheCornerOfATerraceIsTheSame() {
-        Body.Stack house = new Body.Stack(
+        Body.Stack house = Houses.stack(
                 "",
-                Lists.immutable.of(
-                        Houses.storey("low", Houses.rectangle(0, 0, 13, 6.5), 2.4, "wall"),
-                        Houses.storey("high", Houses.rectangle(0, 0, 10.5, 6.5), 2.6, "wall")),
                 Houses.slab(),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
-        Body.Stack wing = new Body.Stack(
+                Houses.storey("low", Houses.rectangle(0, 0, 13, 6.5), 2.4, "wall"),
+                Houses.storey("high", Houses.rectangle(0, 0, 10.5, 6.5), 2.6, "wall"));
+        Body.Stack wing = Houses.stack(
                 "wing",
-                Lists.immutable.of(Houses.storey("wing", Houses.rectangle(10, 5.5, 4, 5), 3.8, "thin")),
                 Houses.slab(),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                Houses.storey("wing", Houses.rectangle(10, 5.5, 4, 5), 3.8, "thin"));
         assertSame(
                 Houses.body(Body.FootprintLine.STRUCTURE, house, Lists.immutable.of(wing)),
                 IntInterval.from(7).to(87).by(10));

@@ -191,9 +191,8 @@ class BodyLimitsTest {
         Body.Storey beside = Houses.storey("wing", Houses.rectangle(10, 2, 5, 4), 3, "wall");
         return Houses.body(
                 Body.FootprintLine.OUTER_FACE,
-                new Body.Stack(
+                Houses.stack(
                         "",
-                        Lists.immutable.of(storey),
                         new Body.Base(
                                 slab.kind(),
                                 slab.assembly(),
@@ -203,15 +202,8 @@ class BodyLimitsTest {
                                 slab.crawlSpace(),
                                 slab.exposure()),
                         Houses.flat(),
-                        Lists.immutable.empty(),
-                        Lists.immutable.empty()),
-                Lists.immutable.of(new Body.Stack(
-                        "wing",
-                        Lists.immutable.of(beside),
-                        suspended,
-                        Houses.flat(),
-                        Lists.immutable.empty(),
-                        Lists.immutable.empty())));
+                        storey),
+                Lists.immutable.of(Houses.stack("wing", suspended, Houses.flat(), beside)));
     }
 
     /** Where it projects, a storey of 1 m has 0.55 m of overhang under its floor; under the next one's floor of 1.9 m its deck ends there. */

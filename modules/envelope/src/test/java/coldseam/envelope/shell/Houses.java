@@ -231,6 +231,12 @@ final class Houses {
         return body(line, new Body.Stack("", storeys, base, roof, otherBases, ground), Lists.immutable.empty());
     }
 
+    /** Storeys on one base, on level ground. */
+    static Body.Stack stack(String name, Body.Base base, Body.Roof roof, Body.Storey... storeys) {
+        return new Body.Stack(
+                name, Lists.immutable.of(storeys), base, roof, Lists.immutable.empty(), Lists.immutable.empty());
+    }
+
     /** One without courts whose open parts are all alike, and that projects into the open. */
     static Body.Storey storey(
             String name,

@@ -35,9 +35,8 @@ final class RareHouses {
     }
 
     private static Body.Stack stack(String name, double level, Body.Roof roof, Body.Storey... storeys) {
-        return new Body.Stack(
+        return Houses.stack(
                 name,
-                Lists.immutable.of(storeys),
                 new Body.Base(
                         Body.Base.Kind.SLAB_ON_GROUND,
                         Optional.of("slab"),
@@ -47,8 +46,7 @@ final class RareHouses {
                         Optional.empty(),
                         Exposure.ground()),
                 roof,
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                storeys);
     }
 
     private static Body.Storeys body(Body.FootprintLine line, Body.Stack main, Body.Stack... wings) {

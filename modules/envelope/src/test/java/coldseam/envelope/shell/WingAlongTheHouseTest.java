@@ -40,25 +40,20 @@ class WingAlongTheHouseTest {
     }
 
     private static Body.Stack overCrawlSpace(ImmutableList<Point2> plan) {
-        return new Body.Stack(
+        return Houses.stack(
                 "",
-                Lists.immutable.of(
-                        Houses.storey("ground floor", plan, 3, "wall"),
-                        Houses.storey("upper floor", plan, 2.8, "wall")),
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1, "")),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                Houses.storey("ground floor", plan, 3, "wall"),
+                Houses.storey("upper floor", plan, 2.8, "wall"));
     }
 
     private static Body.Stack kitchen(double x, double width, String wall, String floor, double level, double height) {
-        return new Body.Stack(
+        return Houses.stack(
                 "kitchen",
-                Lists.immutable.of(Houses.storey("kitchen", Houses.rectangle(x, 6, width, 3), height, wall)),
                 slab(floor, level),
                 Houses.roof(Body.Roof.Form.TERRACE, 0, 0, false),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                Houses.storey("kitchen", Houses.rectangle(x, 6, width, 3), height, wall));
     }
 
     /** A slab on the ground, its top at a level in m. */
@@ -181,16 +176,13 @@ class WingAlongTheHouseTest {
     /** Beside a cellar of thinner walls a slab begins at the cellar's wall, which its edge stands against, and has none of its own. */
     @Test
     void besideACellarOfThinnerWalls() {
-        Body.Stack house = new Body.Stack(
+        Body.Stack house = Houses.stack(
                 "",
-                Lists.immutable.of(
-                        Houses.storey("cellar", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"),
-                        Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 6), 3, "wall"),
-                        Houses.storey("upper floor", Houses.rectangle(0, 0, 8, 6), 2.8, "wall")),
                 Houses.base(Body.Base.Kind.HEATED_CELLAR, 2, Exposure.ground()),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                Houses.storey("cellar", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"),
+                Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 6), 3, "wall"),
+                Houses.storey("upper floor", Houses.rectangle(0, 0, 8, 6), 2.8, "wall"));
         Shell shell = ShellBuilder.build(Houses.house(Houses.body(
                 Body.FootprintLine.STRUCTURE,
                 house,
@@ -240,22 +232,17 @@ class WingAlongTheHouseTest {
     /** One front over a house on a cellar and a taller wing that reaches into it: the wing's wall over the cellar is the cellar's. */
     @Test
     void tallerInOneFrontWithTheCellar() {
-        Body.Stack house = new Body.Stack(
+        Body.Stack house = Houses.stack(
                 "",
-                Lists.immutable.of(Houses.storey("house", Houses.rectangle(0, 0, 8, 6), 3, "wall")),
                 Houses.base(Body.Base.Kind.HEATED_CELLAR, 1.3, Exposure.ground()),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
-        Body.Stack wing = new Body.Stack(
+                Houses.storey("house", Houses.rectangle(0, 0, 8, 6), 3, "wall"));
+        Body.Stack wing = Houses.stack(
                 "wing",
-                Lists.immutable.of(
-                        Houses.storey("wing", Houses.rectangle(5, 0, 6, 6), 3, "wall"),
-                        Houses.storey("wing above", Houses.rectangle(5, 0, 6, 6), 3, "wall")),
                 Houses.slab(),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                Houses.storey("wing", Houses.rectangle(5, 0, 6, 6), 3, "wall"),
+                Houses.storey("wing above", Houses.rectangle(5, 0, 6, 6), 3, "wall"));
         Shell shell = ShellBuilder.build(
                 Houses.house(Houses.body(Body.FootprintLine.OUTER_FACE, house, Lists.immutable.of(wing))));
         // From the cellar's underside at -1.8 m to the ground, as wide as the house.
@@ -388,15 +375,12 @@ class WingAlongTheHouseTest {
     @Test
     void anUpperStoreyThatReachesIntoTheHouse() {
         Body.Stack house = storeys("", Houses.rectangle(0, 0, 8, 6), Houses.flat(), 2.8, 2.6);
-        Body.Stack wing = new Body.Stack(
+        Body.Stack wing = Houses.stack(
                 "wing",
-                Lists.immutable.of(
-                        bare(Houses.storey("low", Houses.rectangle(2, 6, 4, 4), 2.8, "wall")),
-                        bare(Houses.storey("high", Houses.rectangle(2, 3, 4, 7), 2.6, "wall"))),
                 Houses.slab(),
                 Houses.flat(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                bare(Houses.storey("low", Houses.rectangle(2, 6, 4, 4), 2.8, "wall")),
+                bare(Houses.storey("high", Houses.rectangle(2, 3, 4, 7), 2.6, "wall")));
         Shell plain = shell(house, storeys("wing", Houses.rectangle(2, 6, 4, 4), Houses.flat(), 2.8, 2.6));
         assertEquals(plain.externalVolume(), shell(house, wing).externalVolume(), NODES);
     }
@@ -440,15 +424,12 @@ class WingAlongTheHouseTest {
     }
 
     private static Body.Stack onCellar(String name, ImmutableList<Point2> plan, String wall, Body.Roof roof) {
-        return new Body.Stack(
+        return Houses.stack(
                 name,
-                Lists.immutable.of(
-                        bare(Houses.storey(name + " cellar", plan, 2.5, "thin")),
-                        bare(Houses.storey(name + " floor", plan, 2.5, wall))),
                 Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.5, Exposure.ground()),
                 roof,
-                Lists.immutable.empty(),
-                Lists.immutable.empty());
+                bare(Houses.storey(name + " cellar", plan, 2.5, "thin")),
+                bare(Houses.storey(name + " floor", plan, 2.5, wall)));
     }
 
     private static Body.Stack inGround(Body.Stack stack, Double... heights) {
@@ -529,9 +510,8 @@ class WingAlongTheHouseTest {
         Shell plain = shell(house);
         Shell shell = shell(
                 house,
-                new Body.Stack(
+                Houses.stack(
                         "room",
-                        Lists.immutable.of(bare(Houses.storey("room", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"))),
                         new Body.Base(
                                 Body.Base.Kind.OVER_UNHEATED,
                                 Optional.of("slab"),
@@ -541,8 +521,7 @@ class WingAlongTheHouseTest {
                                 Optional.empty(),
                                 Exposure.outdoors()),
                         Houses.flat(),
-                        Lists.immutable.empty(),
-                        Lists.immutable.empty()));
+                        bare(Houses.storey("room", Houses.rectangle(0, 0, 8, 6), 2.5, "thin"))));
         assertEquals(below(plain), below(shell), 1e-3);
     }
 

@@ -47,13 +47,7 @@ class WingsTest {
                     Houses.rectangle(COLUMN * x, COLUMN * y, COLUMN * width, COLUMN * depth),
                     height,
                     "wall");
-            return new Body.Stack(
-                    "wing " + number,
-                    Lists.immutable.of(storey),
-                    slab(level),
-                    Houses.roof(form, pitch, 0, false),
-                    Lists.immutable.empty(),
-                    Lists.immutable.empty());
+            return Houses.stack("wing " + number, slab(level), Houses.roof(form, pitch, 0, false), storey);
         }
 
         /** m, z of its outer face over a place in its outline, as RoofForm says it in words: "wall" is 0.4 m, "roof" 0.35 m outside. */

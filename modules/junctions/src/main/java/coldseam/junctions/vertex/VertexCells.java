@@ -222,9 +222,14 @@ final class VertexCells {
         Filling one = section(0, cell);
         Filling other = section(1, cell);
         if (Math.abs(farther) <= SAME) {
-            return one.conductivity() < other.conductivity() ? other : one;
+            return better(one, other);
         }
         return farther > 0 == (side == 1) ? other : one;
+    }
+
+    /** What conducts better of two: which is asked first must not matter. */
+    private static Filling better(Filling one, Filling other) {
+        return one.conductivity() < other.conductivity() ? other : one;
     }
 
     /** How far out a cell lies along an axis: m indoors, parts of the surface's thickness within it, and m past it. */
@@ -474,7 +479,7 @@ final class VertexCells {
         if (one.block() != other.block()) {
             return one.block() ? other : one;
         }
-        return one.conductivity() < other.conductivity() ? other : one;
+        return better(one, other);
     }
 
     /** What an edge along an axis shows in a cell; of two, the one on whose side it lies. */
