@@ -279,7 +279,7 @@ record Scene(
     private void check(Detail detail, MutableList<Phrase> reasons) {
         String who = detail.who();
         checkAngle(who, reasons);
-        if (detail.rank() != Rank.WORST) {
+        if (detail.rank() != Rank.WORST || drawing.only().contrasts().contains(BandDrawing.Contrast.SIDES_CHANGE)) {
             checkSides(who, reasons);
         }
         checkFrame(reasons);
@@ -334,7 +334,8 @@ record Scene(
 
     /**
      * Insulation that changes from one side of what carries to the other needs a drawing made for it: layers that end by their
-     * roles would join it through the structure. The worst of a kind shows what is wrong, and may.
+     * roles would join it through the structure. The worst of a kind shows what is wrong, and may, unless it is drawn for a change
+     * of sides itself, which is the other way round then.
      */
     private void checkSides(String who, MutableList<Phrase> reasons) {
         Zone one = first.carrying();
