@@ -31,7 +31,6 @@ public final class AirLayers {
      * The resistance of an unventilated air layer between one dull surface and another.
      *
      * @param thickness m, greater than zero
-     * @param direction of the heat flow
      * @param emissivity of the other surface, greater than 0 up to 1; 0.9 where both are dull
      * @return m²·K/W
      * @throws IllegalArgumentException outside these ranges

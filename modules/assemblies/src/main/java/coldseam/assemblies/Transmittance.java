@@ -13,7 +13,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * counts and Rse is Rsi.
  *
  * @param assembly name
- * @param direction of the heat flow
  * @param outerSurface what the outer face meets
  * @param interiorSurfaceResistance Rsi, m²·K/W
  * @param exteriorSurfaceResistance Rse as counted, m²·K/W

@@ -16,8 +16,6 @@ import org.eclipse.collections.api.multimap.list.ImmutableListMultimap;
  *
  * @param house as read
  * @param digests of the files it was made from
- * @param version of the tool
- * @param shell its closed shell
  * @param verdict what a reader wants to know first
  * @param sides the six sides
  * @param assemblies each one that is used
@@ -29,7 +27,6 @@ import org.eclipse.collections.api.multimap.list.ImmutableListMultimap;
  * @param pointSheets one for each different point: a detail and a setup
  * @param points one row for each set of points, in the house file's order
  * @param vertexSheets one for each different vertex that is computed
- * @param vertices one row for each vertex of the shell
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
  * @param mould on the junctions' inner surfaces

@@ -6,7 +6,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * SHA-256 of the files that an audit was made from, hexadecimal, so that a rerun can be shown to be the same.
  *
- * @param house of the house file
  * @param details of each detail's file that the house brings along
  */
 public record Digests(String house, ImmutableList<OfDetail> details) {

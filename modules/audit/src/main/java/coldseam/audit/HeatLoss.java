@@ -15,7 +15,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * The heat-loss coefficient by transmission, ISO 13789, as an interval of the discretisation; formulas of standards count as
  * exact.
  *
- * @param system of dimensions
  * @param lines every part, in the order of the table; their sum is the total
  * @param total H_T, W/K
  * @param surfaces W/K, plane surfaces to outdoors and openings

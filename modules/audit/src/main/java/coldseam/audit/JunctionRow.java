@@ -11,7 +11,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * One edge in the audit.
  *
- * @param edge of the shell
  * @param sheet of its junction; empty where nothing could be computed
  * @param psi W/(m·K), in the site's dimension system
  * @param length m, in the site's dimension system

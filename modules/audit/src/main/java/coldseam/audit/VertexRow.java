@@ -10,7 +10,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * One vertex in the audit.
  *
- * @param corner of the shell
  * @param sheet of it; empty where it is not computed
  * @param obstacle why it is not; empty where it is
  * @param reasons the same of its details, in words, where those stood in the way

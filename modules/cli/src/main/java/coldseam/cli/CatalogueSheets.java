@@ -34,7 +34,6 @@ record CatalogueSheets(
      * Writes the sheets of the options that fit.
      *
      * @param kinds of junctions, of points or of corners
-     * @param title of the document
      * @throws RefusedException where the file cannot be written, or no option fits
      * @throws IOException where writing fails on the way
      */

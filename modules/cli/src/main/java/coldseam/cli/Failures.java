@@ -36,7 +36,6 @@ final class Failures {
      *
      * @param units in which a refusal measures
      * @param verbose whether our own faults show their stack trace
-     * @return the exit code
      */
     static Exit report(Throwable thrown, Terminal terminal, UnitSystem units, boolean verbose) {
         Optional<ImmutableList<String>> refusal = refusal(thrown, units);

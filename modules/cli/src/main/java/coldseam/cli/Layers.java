@@ -33,7 +33,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param junctions the house's; empty without a house
  * @param points the house's sets of points; empty without a house
  * @param fromHouse whether a house was given
- * @param site of the house
  * @param first build-up asked for by name
  * @param second likewise
  * @param build whose junctions stand in where the house has none of a kind

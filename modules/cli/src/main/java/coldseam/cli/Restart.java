@@ -82,11 +82,7 @@ final class Restart {
         return jar.resolveSibling(jar.getFileName() + ".jsa");
     }
 
-    /**
-     * What this JVM was given: options and properties.
-     *
-     * @param arguments of the command
-     */
+    /** What this JVM was given: options and properties. */
     static List<String> given(List<String> arguments) {
         boolean unseen = System.getenv("JDK_JAVA_OPTIONS") != null
                 || System.getenv("JAVA_TOOL_OPTIONS") != null
@@ -101,7 +97,6 @@ final class Restart {
      * options of its own. To ask the JVM itself takes longer than all else that is done here.
      *
      * @param words behind the program's name
-     * @param arguments of the command
      */
     static Optional<List<String>> plainly(List<String> words, List<String> arguments) {
         List<String> given = new ArrayList<>();
@@ -129,8 +124,6 @@ final class Restart {
      *
      * @param java the program that starts a JVM
      * @param given what this JVM was given: options and properties
-     * @param classPath of this JVM
-     * @param arguments of the command
      */
     static Optional<List<String>> line(Path java, List<String> given, String classPath, List<String> arguments) {
         for (String option : given) {

@@ -15,7 +15,6 @@ import org.eclipse.collections.api.list.MutableList;
  * What a run came to: everything that it prints and writes but for where.
  *
  * @param code its exit code
- * @param lines for the terminal
  * @param documents contents of the files that were asked for, in an order of the command's own; nobody alters them
  */
 record Told(int code, ImmutableList<String> lines, ImmutableList<byte[]> documents) {

@@ -16,7 +16,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * Checks a house again each time that it is saved and says what changed, in one workshop: what is as before is not solved again.
  *
- * @param house its file
  * @param workshop remembers what it has solved
  */
 record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal, boolean verbose) {

@@ -10,7 +10,6 @@ import org.eclipse.collections.impl.factory.primitive.DoubleLists;
  * stationary in both fields, so that its derivative by ln k of a region is ∫ k ∇u · ∇T over that region alone (the envelope
  * theorem; worked out apart).
  *
- * @param environment its name
  * @param value W/m of a planar section, W of an axisymmetric one and of a body
  * @param slopes dQ / d ln k of each region, or painted box, in their order, as value; none where the solve was aimed at a
  *     temperature, of which nobody asks them

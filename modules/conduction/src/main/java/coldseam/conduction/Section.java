@@ -7,7 +7,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * <p>Points closer to each other or to a line than a few millionths of the section's size are one; see {@code Lattice}.
  *
- * @param name what it shows
  * @param symmetry planar or axisymmetric
  * @param regions in painting order
  * @param environments at least one

@@ -4,7 +4,6 @@ package coldseam.conduction;
  * The lowest surface temperature that faces an environment; an estimate, not proven.
  *
  * @param <P> a place: a point of a section or of a body
- * @param environment its name
  * @param lowest °C
  * @param at where
  * @param change K, since the refinement before the last

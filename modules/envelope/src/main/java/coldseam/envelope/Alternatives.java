@@ -80,7 +80,6 @@ public record Alternatives(ImmutableList<Decision> decisions) {
      * One way to decide.
      *
      * @param name unique in its decision
-     * @param change to the house
      * @param cost for each metre, square metre or piece; empty where it is not given
      * @param remark of whoever wrote the file; may be empty
      */

@@ -145,7 +145,6 @@ public sealed interface Body {
      * A roof of one slope or none over what lies open above a storey.
      *
      * @param area in plan, counterclockwise, as far as it lies open; empty for all of it
-     * @param assembly name
      * @param pitch degrees; zero for a flat one
      * @param lowSide index of the storey's side along which its eaves run; ignored where flat
      * @param eaves m, from the storey's floor to the top of the rafters over the inner face of the low side's wall; ignored
@@ -167,7 +166,6 @@ public sealed interface Body {
      *
      * @param name such as "south wall, ground floor"
      * @param assembly name; empty for a side left out, which leaves the shell open
-     * @param exposure what it faces
      */
     record Wall(String name, Optional<String> assembly, Exposure exposure) {
 
@@ -193,7 +191,6 @@ public sealed interface Body {
      * @param depth m, cellar floor below ground level; zero on ground
      * @param level m, z of the upper face of a floor on the ground or over an unheated space
      * @param crawlSpace its height, vents and wall; only for suspended floors
-     * @param exposure what it faces
      */
     record Base(
             Kind kind,
@@ -260,7 +257,6 @@ public sealed interface Body {
     /**
      * Over the top storey.
      *
-     * @param form of the roof
      * @param insulatedAtCeiling true where the insulation lies on the top ceiling and the loft is cold
      * @param assembly name; empty where left out
      * @param gableAssembly of gable triangles, name; the wall's below where empty
@@ -333,7 +329,6 @@ public sealed interface Body {
      * A level ceiling between slopes, under a cold loft.
      *
      * @param height m, of its inner face over the top storey's floor
-     * @param assembly name
      * @param loftFactor temperature factor of the loft over it
      */
     record Collar(double height, String assembly, double loftFactor) {}
@@ -421,8 +416,6 @@ public sealed interface Body {
      * @param name unique
      * @param points names, counterclockwise seen from outdoors
      * @param assembly name; empty where left out
-     * @param exposure what it faces
-     * @param use what it is to the house
      * @param parapetHeight m above a flat roof's outer face; zero without parapet
      * @param gable whether a wall goes on up as the gable of a cold loft
      */

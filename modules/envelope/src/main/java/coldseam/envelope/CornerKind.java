@@ -34,7 +34,6 @@ public final class CornerKind extends BridgeKind {
     /**
      * An edge that ends in such a corner.
      *
-     * @param kind of junction
      * @param runs to which side of a surface it runs
      * @param surface along whose normal it runs
      */

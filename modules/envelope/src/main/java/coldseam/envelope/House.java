@@ -7,7 +7,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
 /**
  * A house as its file describes it, checked and in SI.
  *
- * @param name of the house
  * @param submittal what its audit is handed in with
  * @param site climate, ground and conventions
  * @param retrofit what stays of an old house; empty where everything is built new

@@ -8,7 +8,6 @@ import org.eclipse.collections.api.set.ImmutableSet;
  *
  * @param material what fills it (between the framing, where there is framing)
  * @param thickness m, greater than zero
- * @param role the part it plays
  * @param framing what bridges it
  * @param air how an air layer is ventilated; empty for solid layers
  * @param taper how its thickness varies; empty where it is even

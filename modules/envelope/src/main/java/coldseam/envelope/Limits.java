@@ -44,11 +44,7 @@ public record Limits(
     /** As a share of a limit: thicknesses add up in binary, and a neck of half a board may come to a hair's less than half. */
     private static final double ROUND_OFF = 1e-9;
 
-    /**
-     * The defaults for a climate: trade rules, each explained at its component.
-     *
-     * @param site of the house
-     */
+    /** The defaults for a climate: trade rules, each explained at its component. */
     public static Limits defaults(Site site) {
         return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(site));
     }

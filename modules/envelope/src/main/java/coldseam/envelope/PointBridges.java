@@ -11,7 +11,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param surface name of the surface they go through
  * @param kind given where no detail is chosen; else the detail's own
  * @param detail id of a point detail, or the path of a point file beside the house file; empty where none is chosen
- * @param count how many there are
  * @param parameters m, lengths of the detail that are other here, by their names
  */
 public record PointBridges(

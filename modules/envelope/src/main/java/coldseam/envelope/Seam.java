@@ -4,7 +4,6 @@ package coldseam.envelope;
  * A junction that the shell's geometry cannot show, or a set of like points.
  *
  * @param name unique
- * @param kind of junction
  * @param surface name of the surface it lies on
  * @param length m
  */

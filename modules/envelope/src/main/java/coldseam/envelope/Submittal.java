@@ -6,7 +6,6 @@ import java.util.Optional;
 /**
  * What a house's audit is handed in with, in the file's own words; nothing is computed from it.
  *
- * @param address of the house
  * @param client for whom
  * @param preparedBy by whom
  * @param date of the submittal, as the file says: no clock is read

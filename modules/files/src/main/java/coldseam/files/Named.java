@@ -4,7 +4,6 @@ package coldseam.files;
  * One entry of a mapping from names to things, in a list that keeps the file's order.
  *
  * @param name the key
- * @param value what it names
  * @param place of the name
  * @param <T> type of the things
  */

@@ -84,7 +84,6 @@ public sealed interface SourceNode {
      *
      * @param key as written
      * @param place of the key
-     * @param value its value
      */
     record Entry(String key, Position place, SourceNode value) {}
 }

@@ -15,7 +15,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A detail computed for one setup.
  *
- * @param detail the option
  * @param setup what it was computed for
  * @param solution of the heat-flow section, with surface resistances 0.10, 0.13 and 0.17 m²·K/W (ISO 6946)
  * @param plan what is drawn, and where it lies

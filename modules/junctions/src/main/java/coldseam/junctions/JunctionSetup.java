@@ -16,7 +16,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
  *
- * @param kind of junction
  * @param first build-up of the first band
  * @param second build-up of the second band; empty where the kind has one surface
  * @param angle degrees between the surfaces, measured indoors

@@ -16,7 +16,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A point's detail, computed for a surface. In the section x is the radius, y the height above the inner face.
  *
- * @param detail the option
  * @param setup what it was computed for
  * @param solution of the heat-flow section; of boxes what the plane through the axis shows of it
  * @param body what was solved where not all is round; empty for a body of revolution

@@ -12,7 +12,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param host build-up of the surface it goes through
  * @param exposure what the surface faces
- * @param flow direction in which heat leaves through it
  * @param ground what lies under a floor on the ground
  * @param indoorTemperature °C
  * @param outdoorTemperature °C

@@ -183,11 +183,7 @@ public enum TypicalBuild {
                         : BuildUps.insulatedInside(faces));
     }
 
-    /**
-     * The junctions that the details of a kind are drawn for, the usual one first.
-     *
-     * @param details of junctions
-     */
+    /** The junctions that the details of a kind are drawn for, the usual one first. */
     public ImmutableList<JunctionSetup> setups(JunctionKind kind, ImmutableList<Detail> details) {
         return Lists.immutable
                 .of(setup(kind))

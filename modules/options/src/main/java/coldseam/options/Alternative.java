@@ -51,7 +51,6 @@ public record Alternative(
      * @param thicker m, that the build-up is thicker; zero of anything else
      * @param floor m², that the rooms have more; below zero where thicker walls stand in them
      * @param changes to the findings
-     * @param upkeep what changes of it
      */
     public record Built(
             Audit audit,

@@ -47,7 +47,6 @@ public final class Comparer {
      * Compares.
      *
      * @param ready the house as its file describes it, with at least one decision
-     * @param wish what is asked
      * @param progress hears how many sections are solved, and how many houses are audited
      * @param cancelled asked between houses
      * @throws java.util.concurrent.CancellationException once it says so

@@ -70,7 +70,6 @@ public record Comparison(
     /**
      * An answer.
      *
-     * @param asked what
      * @param limit budget, W/K or kWh; empty where none was given
      * @param best the set; empty where none is proven to do it
      * @param against what is found in the house as described and must not be for it; empty where there is a set

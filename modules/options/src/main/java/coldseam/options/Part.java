@@ -19,7 +19,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * What a decision is about in one house: its rows, its size and its cost there.
  *
  * @param decision which
- * @param audit of the house
  */
 record Part(Decision decision, Audit audit) {
 

@@ -103,7 +103,6 @@ public final class DetailPdf {
     /**
      * The bytes of several sheets, each on a page of its own; the same results give the same ones.
      *
-     * @param title of the document
      * @param head at the top of each page
      */
     public static byte[] bytes(

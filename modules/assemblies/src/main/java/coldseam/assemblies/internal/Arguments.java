@@ -10,7 +10,6 @@ public final class Arguments {
     /**
      * A finite number greater than zero.
      *
-     * @return the value
      * @throws IllegalArgumentException otherwise
      */
     public static double positive(String what, double value, String unit) {
@@ -23,7 +22,6 @@ public final class Arguments {
     /**
      * A finite number, zero or more.
      *
-     * @return the value
      * @throws IllegalArgumentException otherwise
      */
     public static double notNegative(String what, double value, String unit) {
@@ -36,7 +34,6 @@ public final class Arguments {
     /**
      * A number within limits, both allowed.
      *
-     * @return the value
      * @throws IllegalArgumentException otherwise
      */
     public static double within(String what, double value, double least, double most, String unit) {
@@ -50,7 +47,6 @@ public final class Arguments {
     /**
      * A number strictly between two limits.
      *
-     * @return the value
      * @throws IllegalArgumentException otherwise
      */
     public static double between(String what, double value, double low, double high, String unit) {

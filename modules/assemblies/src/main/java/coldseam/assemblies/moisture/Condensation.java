@@ -16,7 +16,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param months from the first that condenses; the calendar year where none does
  * @param most kg/m², the greatest amount in all planes together at the end of a month
  * @param left kg/m², in all planes after the twelve months
- * @param verdict of the year
  */
 public record Condensation(
         ImmutableList<String> planes, ImmutableList<Balance> months, double most, double left, Verdict verdict) {
@@ -44,7 +43,6 @@ public record Condensation(
     /**
      * A month.
      *
-     * @param month of the year
      * @param indoorPressure pi, Pa
      * @param outdoorPressure pe, Pa
      * @param planes inside → outside

@@ -25,7 +25,6 @@ public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical
     /**
      * What a month needs.
      *
-     * @param month of the year
      * @param outdoorPressure pe, Pa
      * @param excess Δp, Pa
      * @param indoorPressure pi, Pa

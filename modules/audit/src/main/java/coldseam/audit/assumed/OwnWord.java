@@ -106,8 +106,6 @@ public final class OwnWord {
      * What details' files of the house's own are for.
      *
      * @param length m, of edges
-     * @param points how many
-     * @param corners how many
      */
     public record Details(double length, int points, int corners) {}
 

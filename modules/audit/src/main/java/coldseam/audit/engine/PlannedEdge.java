@@ -8,7 +8,6 @@ import java.util.Optional;
 /**
  * What is to be computed for an edge.
  *
- * @param edge of the shell
  * @param bridge how it is built
  * @param own psi of its own, which goes before the computed one
  */

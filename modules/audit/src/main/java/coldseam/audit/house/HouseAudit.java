@@ -60,7 +60,6 @@ public final class HouseAudit {
     /**
      * Reads a house file and the details it names, builds the shell, and checks each against the others.
      *
-     * @param path of the house file
      * @param workshop where details come from and what computes them
      * @throws FileFaultException with every fault of the files, or of the shape they describe
      */

@@ -14,7 +14,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * is found by itself, that is said instead: the cold meeting follows from it.
  *
  * @param <R> a place where they meet
- * @param <S> its sheet
  */
 abstract class ColdMeetingRule<R, S extends Sheet> implements Rule {
 

@@ -11,11 +11,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/**
- * What the rules share that hold the coldest point of every bridge to a temperature factor.
- *
- * @param <F> what is found
- */
+/** What the rules share that hold the coldest point of every bridge to a temperature factor. */
 abstract class ColdSurfaceRule<F extends SheetRule.OfSheet> extends SheetRule<F> {
 
     ColdSurfaceRule() {

@@ -17,8 +17,6 @@ public final class ControlLineBrokenRule extends SheetRule<ControlLineBrokenRule
     /**
      * Lines that do not get through.
      *
-     * @param worst of the sheets
-     * @param lines of that sheet
      * @param layers of all the sheets
      */
     public record Found(BridgeSheet<?> worst, ImmutableList<ControlLine> lines, ImmutableList<Control> layers)

@@ -31,7 +31,6 @@ public final class InsulationUnfitRule implements Rule {
      * Insulation where its kind does not belong.
      *
      * @param duty that it does not bear
-     * @param material its name
      */
     public record Unfit(Duty duty, String material) {}
 

@@ -15,7 +15,6 @@ public final class LayerBrokenRule extends SheetRule<LayerBrokenRule.Found> {
     /**
      * Layers that end.
      *
-     * @param worst of the sheets
      * @param layers of all the sheets
      */
     public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements OfSheet {}

@@ -21,8 +21,6 @@ public final class SeamsTouchRule implements Rule {
     /**
      * Seams of one surface that touch.
      *
-     * @param surface its name
-     * @param pairs how many there are of them
      * @param distance m, the least
      * @param decay m, in which a disturbance falls to 1/e along the surface; zero where no layers say so
      * @param length m, of all pairs

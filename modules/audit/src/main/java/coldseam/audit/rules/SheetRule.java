@@ -7,11 +7,7 @@ import coldseam.files.Groups;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/**
- * What the rules about computed bridges share: sheets with one detail fail for one cause, and the worst leads.
- *
- * @param <F> what is found
- */
+/** What the rules about computed bridges share: sheets with one detail fail for one cause, and the worst leads. */
 abstract class SheetRule<F extends SheetRule.OfSheet> implements Rule {
 
     /** What is found of a sheet, or of several, the worst of which it has. */

@@ -29,7 +29,6 @@ public final class SurfacePiercedRule implements Rule {
     /**
      * A surface with its points.
      *
-     * @param surface its name
      * @param number of the points
      * @param layers W/(m²·K), its U as it is held to the limit, without them
      * @param transmittance W/(m²·K), with them

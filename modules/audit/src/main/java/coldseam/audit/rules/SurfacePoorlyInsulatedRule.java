@@ -43,7 +43,6 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     /**
      * Surfaces of one assembly.
      *
-     * @param assembly its name
      * @param transmittance W/(m²·K), as it is held to the limit: of the worst of them
      * @param limit W/(m²·K)
      * @param others W/(m²·K), what U would be if it stood to a minimum code for its use as the house's other surfaces do on

@@ -19,9 +19,7 @@ public abstract class SurfaceWithoutLayer implements Rule {
     /**
      * An assembly without a layer.
      *
-     * @param assembly its name
      * @param area m², of the surfaces that have it, openings taken off
-     * @param surfaces how many they are
      */
     public record Found(String assembly, Control control, double area, int surfaces) implements Evidence {
         @Override

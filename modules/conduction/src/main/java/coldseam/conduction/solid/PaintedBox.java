@@ -15,7 +15,6 @@ public sealed interface PaintedBox {
     /**
      * Material.
      *
-     * @param material its name
      * @param conductivity W/(m·K), greater than 0
      */
     record Solid(String material, double conductivity, Cuboid box) implements PaintedBox {
@@ -29,7 +28,6 @@ public sealed interface PaintedBox {
     /**
      * Air of an environment.
      *
-     * @param environment its name
      * @param own resistances of the surfaces that face this box; the environment's where empty
      */
     record Air(String environment, Cuboid box, Optional<Faces> own) implements PaintedBox {

@@ -6,7 +6,6 @@ import org.eclipse.collections.api.set.ImmutableSet;
 /**
  * What is solved in three dimensions.
  *
- * @param name what it shows
  * @param extent nothing is solid outside
  * @param multiplicity how many times what is drawn is there, 4 for a quarter; couplings and flows are for the whole; at
  *     least 1

@@ -13,7 +13,6 @@ import org.eclipse.collections.api.list.MutableList;
  *
  * @param edges that surround it, as far as they are there
  * @param area m², of the plane that would close it; zero where the edges are no closed ring
- * @param side of the house on which it is
  */
 public record Hole(ImmutableList<OpenEdge> edges, double area, Side side) {
 

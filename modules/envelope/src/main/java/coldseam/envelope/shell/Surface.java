@@ -18,10 +18,7 @@ import org.locationtech.jts.geom.Coordinate;
  *
  * @param name unique
  * @param partOf name of the roof or wall it is a part of; its own where of none
- * @param side of the house
- * @param use what it is to the house
  * @param assembly its build-up; empty where none is given
- * @param exposure what it faces
  * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it; a corner comes twice
  *     where the inner outline steps while the outer runs straight on
  * @param innerOutline the same corners on the inner plane

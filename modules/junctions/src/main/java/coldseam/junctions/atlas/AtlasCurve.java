@@ -12,7 +12,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * One option over the thicknesses of a sweep.
  *
  * @param sweep what changes
- * @param detail the option
  * @param points by thickness
  */
 public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> points) {

@@ -82,11 +82,7 @@ public final class Catalogue {
         return entries.collect(CatalogueEntry::id).distinct();
     }
 
-    /**
-     * The ids of the options for junctions, for points or for corners.
-     *
-     * @param sort of kind
-     */
+    /** The ids of the options for junctions, for points or for corners. */
     public ImmutableList<String> ids(Class<? extends BridgeKind> sort) {
         return entries.select(entry -> sort.isInstance(entry.kind()))
                 .collect(CatalogueEntry::id)

@@ -20,9 +20,7 @@ final class CatalogueEntry {
     private Optional<Detail> read = Optional.empty();
 
     /**
-     * @param id of the detail
      * @param kind that it is listed for
-     * @param rank of the detail
      * @param takesDown parts of an old house that must come down for it
      * @param reader of the whole detail, asked at most once
      */
@@ -42,7 +40,6 @@ final class CatalogueEntry {
     /**
      * A detail for each of its kinds.
      *
-     * @param kinds of the detail
      * @param reader as of one; asked once for them all
      */
     static Stream<CatalogueEntry> of(

@@ -71,7 +71,6 @@ public final class CatalogueFile {
      * What a house file may name: an id among these, or a file beside the house file.
      *
      * @param ids such as those of all junctions
-     * @param folder of the house file
      */
     public static KnownNames names(ImmutableList<String> ids, Path folder) {
         return KnownNames.of(ids)
@@ -97,7 +96,6 @@ public final class CatalogueFile {
     /**
      * A catalogue with a house's own details, each under the path by which the house names it.
      *
-     * @param folder of the house file
      * @param junctions what the house's junction choices name
      * @param points what its points name
      * @param corners what its corners name

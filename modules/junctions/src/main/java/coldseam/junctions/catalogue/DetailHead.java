@@ -13,9 +13,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * <p>It knows files only that write these keys plainly, each on a line of its own, as all built-in ones do. A file that it cannot
  * tell them from is read whole.
  *
- * @param id of the detail
  * @param kinds plain names, that of its key {@code kind} first
- * @param rank of the detail
  * @param takesDown parts of an old house that must come down for it
  */
 record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableList<String> takesDown) {
@@ -27,7 +25,6 @@ record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableLi
      * The head of a file.
      *
      * @param sort the key that the id stands under, such as {@code detail}
-     * @param text of the file
      * @return empty where it does not say all of it plainly
      */
     static Optional<DetailHead> of(String sort, String text) {

@@ -51,8 +51,6 @@ public record CornerDrawing(
     /**
      * A box of a material.
      *
-     * @param what it is
-     * @param material that fills it
      * @param ranges along the three surfaces' normals; empty where it runs on
      * @param onlyOpen whether it fills only what the sections leave open
      * @param where the build it is for; any where empty

@@ -52,7 +52,6 @@ record FileCorner(
     /**
      * A box of a material.
      *
-     * @param box what it is
      * @param material its name, {@code same as wall.structure}, or {@code air}
      * @param between its lines, by surface; it runs on where a surface is left out
      * @param onlyOpen whether it fills only what the sections of the edges leave open

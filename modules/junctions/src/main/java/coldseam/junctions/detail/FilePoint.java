@@ -40,7 +40,6 @@ record FilePoint(
     /**
      * A body on the axis, or beside it.
      *
-     * @param body what it is
      * @param material its name, or {@code same as ROLE}
      * @param diameter outside, a length; left out of a rectangle
      * @param hole diameter inside, a length

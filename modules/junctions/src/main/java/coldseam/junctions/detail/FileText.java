@@ -64,7 +64,6 @@ record FileText(
      * @param value it has unless a copy of the file says otherwise
      * @param from least that makes sense
      * @param to most that makes sense
-     * @param says what it is
      * @param insulates whether a greater value lets less heat through
      */
     record FileParameter(

@@ -41,8 +41,6 @@ public record PointDrawing(DrawingTerms terms, ImmutableList<Body> bodies, Strin
     /**
      * A body from one line to another.
      *
-     * @param what it is
-     * @param material that fills it
      * @param shape across the axis
      * @param where beside the axis its middle lies; empty on the axis
      * @param from line of one end

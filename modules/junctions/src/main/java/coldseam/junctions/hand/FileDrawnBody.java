@@ -21,7 +21,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * SI.
  *
  * @param place of the file's mapping
- * @param section its name
  * @param lengths unit of the coordinates
  * @param body nothing is solid outside
  * @param multiplicity how many times what is drawn is there

@@ -26,7 +26,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A section file as it is written; numbers are without units: coordinates in {@code lengths}, all else SI.
  *
  * @param place of the file's mapping
- * @param section its name
  * @param lengths unit of the coordinates
  * @param axisymmetric whether x is the radius
  * @param regions in painting order
@@ -152,7 +151,6 @@ record FileDrawnSection(
     /**
      * What makes a section a detail.
      *
-     * @param kind of junction
      * @param looksLike what one sees
      * @param rank among its kind's options
      * @param legs plane parts, in the kind's order

@@ -7,7 +7,6 @@ package coldseam.junctions.language;
  * @param value m, in use
  * @param least m, that makes sense
  * @param most m, that makes sense
- * @param says what it is
  * @param insulates whether a greater value may let less heat through, so that advice tries some
  * @param given whether a house file set the value; otherwise it is the detail's own
  */

@@ -53,7 +53,6 @@ public sealed interface Statement {
      * @param what it is, for drawings
      * @param across range across the first band
      * @param along range across the second band, or along
-     * @param material that fills it
      * @param role the part it plays; by its material where empty
      * @param drawnOnly whether it stays out of the conduction
      */

@@ -29,8 +29,6 @@ public final class PairComputer implements PairComputing {
     private final Once<PairSetup, PairAnswer> hindrances = new Once<>(this::hindered);
 
     /**
-     * @param accuracy of the coupling
-     * @param sections solves sections
      * @param keeping of whole answers
      * @param library the built-in materials by name
      */

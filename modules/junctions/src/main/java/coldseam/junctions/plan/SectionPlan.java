@@ -81,7 +81,6 @@ public final class SectionPlan {
     /**
      * What a region that is solved is.
      *
-     * @param material that fills it
      * @param origin what it was painted for
      */
     public record Fill(Material material, Origin origin) {
@@ -105,8 +104,6 @@ public final class SectionPlan {
      * One painted piece of the section.
      *
      * @param outline in the section's plane, m
-     * @param material that fills it
-     * @param role the part it plays
      * @param solved whether it takes part in the conduction; false for what lies outside a ventilated cavity
      * @param origin what it was painted for
      */

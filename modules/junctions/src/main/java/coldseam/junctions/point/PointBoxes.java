@@ -27,7 +27,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * inner face. It is the same on both sides of x = 0, so that half of it is solved, and a quarter where it is the same above and
  * below, too.
  *
- * @param name what it shows
  * @param sheets of the surface, inside → outside
  * @param blocks in painting order, whole
  * @param interiorResistance Rsi, m²·K/W
@@ -243,7 +242,6 @@ public record PointBoxes(
     /**
      * A point of boxes, solved.
      *
-     * @param solution of the heat flow
      * @param shown the plane through the axis
      */
     public record Solved(BodySolution solution, PointSolution shown) {}

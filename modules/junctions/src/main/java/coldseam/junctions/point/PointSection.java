@@ -18,7 +18,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * <p>Heights are measured from the inner face outwards. Bodies cover sheets, and a later body an earlier one; what stands
  * out of a face has that side's surface resistance all round.
  *
- * @param name what it shows
  * @param sheets of the build-up, inside → outside, at least one
  * @param bodies in painting order
  * @param interiorResistance Rsi, m²·K/W, zero or more
@@ -46,7 +45,6 @@ public record PointSection(
     /**
      * A sheet of the build-up.
      *
-     * @param material its name
      * @param conductivity W/(m·K)
      * @param thickness m
      */
@@ -55,7 +53,6 @@ public record PointSection(
     /**
      * A round body about the axis.
      *
-     * @param material its name
      * @param conductivity W/(m·K)
      * @param inner radius, m; zero for a solid one
      * @param outer radius, m

@@ -28,7 +28,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param inside m, where its inner face lies: zero but for a second band whose inner face is out of line with the first's
  * @param outside m, where its outer face lies
  * @param solvedOutside m, where the outer face of what is solved lies
- * @param flow direction in which heat leaves
  * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
  * @param resistance m²·K/W, of what is solved, without surfaces
  * @param exposure what it faces
@@ -121,7 +120,6 @@ public record Band(
      * The layers of an assembly.
      *
      * @param name in its kind
-     * @param flow direction in which heat leaves through it
      * @throws coldseam.assemblies.AssemblyException where the assembly cannot be computed
      */
     public static Band of(String name, Assembly assembly, Exposure exposure, HeatFlow flow) {

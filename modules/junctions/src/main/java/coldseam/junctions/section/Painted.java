@@ -12,9 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param what it is, for drawings and messages
  * @param drawn its outline; of a strip, its way
  * @param solved its outline in the conduction; differs beside membranes
- * @param material that fills it
  * @param conductivity W/(m·K), with which it is solved
- * @param role the part it plays
  * @param insulates whether it counts as insulation
  * @param effect what it does to the conduction
  * @param origin what it was painted for

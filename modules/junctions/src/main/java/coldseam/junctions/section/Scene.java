@@ -29,10 +29,6 @@ import org.eclipse.collections.impl.factory.Maps;
 /**
  * A drawing laid on a house's layers: its bands, its chart, and the value of every name.
  *
- * @param drawing of the detail
- * @param setup of the junction
- * @param form of the kind
- * @param first band
  * @param second band; empty where the kind has one surface
  * @param chart from lines to the plane
  * @param scope value of every name: m, or a plain number

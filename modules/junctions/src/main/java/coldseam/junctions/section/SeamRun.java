@@ -24,7 +24,6 @@ import org.locationtech.jts.geom.Geometry;
  * A seam's section laid along one of its surfaces, whose undisturbed layers run to the right: x is the distance from the seam's
  * line into the surface, as it is measured on the outer face, y that outside its inner face, m.
  *
- * @param heatFlow its section
  * @param surfaceTemperature likewise, with 0.25 m²·K/W indoors
  * @param faces what is seen of each conducting piece
  * @param surface the band that runs away, its inner face at zero

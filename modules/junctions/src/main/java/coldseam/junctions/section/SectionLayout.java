@@ -19,7 +19,6 @@ import org.eclipse.collections.impl.factory.Lists;
  * outside the first band's inner face, t outside the second's (or from a thing's near face), m. So are bands that go straight on
  * from one another: t is then the way from the seam into the second one.
  *
- * @param first band
  * @param second band; empty where the kind has one surface
  * @param thing m, thickness of a thing that crosses the first band; zero where two surfaces meet
  * @param convex whether the rooms fill less than half of it

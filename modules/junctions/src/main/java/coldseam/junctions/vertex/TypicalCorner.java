@@ -27,7 +27,6 @@ public final class TypicalCorner {
      * A corner that a detail is for: with the first details of its edges, from the worst on, that leave it open; where none does,
      * with the worst ones, and by its own detail as if a house had named it.
      *
-     * @param corner detail of a corner
      * @param catalogue with the details of its edges
      */
     public static VertexSetup of(TypicalBuild build, Detail corner, Catalogue catalogue) {

@@ -41,8 +41,6 @@ public final class VertexComputer implements VertexComputing {
     private final Once<VertexSetup, VertexResult> answers = new Once<>(this::fitting);
 
     /**
-     * @param accuracy of the coupling
-     * @param bodies solves bodies
      * @param sections solves their cut planes
      * @param keeping of whole answers
      * @param library the built-in materials by name

@@ -45,7 +45,6 @@ public record VertexResult(
     /**
      * What a vertex adds to the heat loss.
      *
-     * @param solution of the heat flow
      * @param coupling L3D of what is drawn, W/K: of the rooms with each space outside, by its temperature factor
      * @param external chi in external dimensions, W/K
      * @param internal chi in internal dimensions, W/K

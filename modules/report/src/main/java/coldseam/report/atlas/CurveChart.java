@@ -16,7 +16,6 @@ import org.eclipse.collections.impl.factory.Lists;
 /**
  * Curves with their intervals.
  *
- * @param title above it
  * @param across what the level scale is
  * @param curves in the order of their marks
  * @param given where on the level scale the layers as given lie

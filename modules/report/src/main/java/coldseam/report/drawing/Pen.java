@@ -7,7 +7,6 @@ import org.eclipse.collections.impl.factory.primitive.DoubleLists;
  * How a line is drawn.
  *
  * @param width points
- * @param ink its colour
  * @param dash lengths of strokes and gaps in turn, points; empty for an unbroken line
  * @param round whether its ends and joints are round
  */

@@ -26,11 +26,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/**
- * The house from two opposite corners above, each finding numbered where it is.
- *
- * @param views of the shell that the audit is of
- */
+/** The house from two opposite corners above, each finding numbered where it is. */
 public record HouseDrawing(Audit audit, HouseDrawing.Views views) {
 
     private static final ImmutableList<Viewpoint> EYES = Lists.immutable.of(

@@ -3,7 +3,6 @@ package coldseam.report.pdf;
 /**
  * What a document says about itself.
  *
- * @param title of the document
  * @param subject one line
  * @param creator the tool and its version
  * @param keywords for searching

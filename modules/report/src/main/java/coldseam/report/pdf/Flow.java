@@ -379,12 +379,7 @@ public final class Flow implements AutoCloseable {
         document.link(page - 1, box, target - 1);
     }
 
-    /**
-     * Puts a JSON file inside the document, as the data of what it shows.
-     *
-     * @param name of the file
-     * @param says what it is
-     */
+    /** Puts a JSON file inside the document, as the data of what it shows. */
     public void attach(String name, String says, String json) {
         document.attach(name, says, "application/json", json.getBytes(StandardCharsets.UTF_8));
     }

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
  * A painted part of a section.
  *
  * @param outline m
- * @param material its name
  * @param conductivity W/(m·K); empty of an air layer, which has a resistance
  * @param look how it is drawn
  * @param solved whether heat flow was computed in it

@@ -76,7 +76,6 @@ public record SectionPicture(
      * A key of the drawing.
      *
      * @param number that stands on the material
-     * @param material its name
      * @param conductivity W/(m·K); empty of an air layer, which has a resistance
      * @param look how it is drawn
      * @param solved whether heat flow was computed in some part of it

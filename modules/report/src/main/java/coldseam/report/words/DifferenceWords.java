@@ -38,7 +38,6 @@ public final class DifferenceWords {
     /**
      * What differs.
      *
-     * @param what it is
      * @param before in the first file; empty where only the second has it
      * @param after in the second; empty where only the first has it
      */

@@ -3,7 +3,6 @@ package coldseam.report.words;
 /**
  * A value that went in, and where it comes from.
  *
- * @param what it is
  * @param value with its unit
  * @param source in words
  */

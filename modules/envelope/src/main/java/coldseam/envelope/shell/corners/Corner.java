@@ -19,7 +19,6 @@ public record Corner(String name, Point3 at, ImmutableList<End> ends, ImmutableL
     /**
      * An edge as it leaves the vertex.
      *
-     * @param edge of the shell
      * @param away unit vector along it, away from the vertex
      */
     public record End(Edge edge, Point3 away) {}

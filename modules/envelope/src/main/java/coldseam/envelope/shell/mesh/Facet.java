@@ -16,9 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param name unique
  * @param whole what the file may call it by: all pieces of one surface bear one
  * @param partOf name of the roof or wall it is a part of; its own where of none
- * @param use what it is to the house
  * @param assembly empty where none is given or the facet is a step
- * @param exposure what it faces
  * @param outline counterclockwise seen from outdoors
  * @param inset m, from its outer plane inwards to its inner plane
  * @param traits where it stands

@@ -7,7 +7,6 @@ import java.util.function.IntUnaryOperator;
 /**
  * A junction between two facets before it is named.
  *
- * @param kind of junction
  * @param first facet of the first band, index
  * @param second facet of the second band, index
  * @param from one end; from → to runs with the first facet's outline

@@ -35,7 +35,6 @@ record JunctionRules(FacetMesh mesh, InnerPlanes planes) {
     /**
      * An edge's kind with its surfaces in the kind's order.
      *
-     * @param kind of junction
      * @param first facet of the first band, index
      * @param second facet of the second band, index
      */
