@@ -7,31 +7,38 @@ import coldseam.audit.Value;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the rules share that hold the coldest point of every bridge to a temperature factor. */
-abstract class ColdSurfaceRule<F extends SheetRule.OfSheet> extends SheetRule<F> {
+abstract class ColdSurfaceRule<F extends ColdSurfaceRule.Cold> extends SheetRule<F> {
+
+    /** A sheet, and what its coldest point is held to. */
+    interface Cold extends OfSheet {
+
+        /** fRsi that is needed. */
+        double limit();
+
+        /** The coldest point, the limit, and the indoor humidity that asks for it. */
+        default ImmutableList<Value> values(double indoorHumidity) {
+            return Lists.immutable.of(
+                    Value.of("temperature factor", worst().temperatureFactor(), Dimension.RATIO),
+                    Value.of("limit", limit(), Dimension.RATIO),
+                    Value.of("indoor humidity", indoorHumidity, Dimension.SHARE));
+        }
+    }
 
     ColdSurfaceRule() {
         super(Severity.WEAK);
     }
 
-    /** fRsi that is needed; empty where the rule does not judge. */
-    abstract OptionalDouble needed(Facts facts);
-
-    /** A sheet that has less. */
-    abstract F found(BridgeSheet<?> sheet, Facts facts);
+    /** What a sheet is held to; empty where the rule does not judge. */
+    abstract Optional<F> held(BridgeSheet<?> sheet, Facts facts);
 
     @Override
     final Optional<F> of(BridgeSheet<?> sheet, Facts facts) {
-        OptionalDouble needed = needed(facts);
-        return needed.isPresent()
-                        && facts.judges(sheet)
-                        && Limits.under(sheet.temperatureFactor(), needed.getAsDouble())
-                ? Optional.of(found(sheet, facts))
-                : Optional.empty();
+        return held(sheet, facts)
+                .filter(held -> facts.judges(sheet) && Limits.under(sheet.temperatureFactor(), held.limit()));
     }
 
     @Override

@@ -3,9 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Mould;
 import coldseam.audit.Value;
-import coldseam.files.quantity.Dimension;
-import java.util.OptionalDouble;
-import org.eclipse.collections.api.factory.Lists;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -15,25 +13,20 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class HumidityOverLimitRule extends ColdSurfaceRule<HumidityOverLimitRule.Found> {
 
     /** A surface too cold for such rooms. */
-    public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements OfSheet {
+    public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements Cold {
+        @Override
+        public double limit() {
+            return humid.temperatureFactor();
+        }
+
         @Override
         public ImmutableList<Value> values() {
-            return Lists.immutable.of(
-                    Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
-                    Value.of("limit", humid.temperatureFactor(), Dimension.RATIO),
-                    Value.of("indoor humidity", humid.humidity(), Dimension.SHARE));
+            return values(humid.humidity());
         }
     }
 
     @Override
-    OptionalDouble needed(Facts facts) {
-        return facts.mould().humid().stream()
-                .mapToDouble(Mould.Humid::temperatureFactor)
-                .findFirst();
-    }
-
-    @Override
-    Found found(BridgeSheet<?> sheet, Facts facts) {
-        return new Found(sheet, facts.mould().humid().orElseThrow());
+    Optional<Found> held(BridgeSheet<?> sheet, Facts facts) {
+        return facts.mould().humid().map(humid -> new Found(sheet, humid));
     }
 }

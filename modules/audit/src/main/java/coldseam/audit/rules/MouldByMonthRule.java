@@ -3,9 +3,7 @@ package coldseam.audit.rules;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Value;
-import coldseam.files.quantity.Dimension;
-import java.util.OptionalDouble;
-import org.eclipse.collections.api.factory.Lists;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -15,25 +13,20 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class MouldByMonthRule extends ColdSurfaceRule<MouldByMonthRule.Found> {
 
     /** A surface on which mould may grow. */
-    public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements OfSheet {
+    public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements Cold {
+        @Override
+        public double limit() {
+            return need.temperatureFactor();
+        }
+
         @Override
         public ImmutableList<Value> values() {
-            return Lists.immutable.of(
-                    Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
-                    Value.of("limit", need.temperatureFactor(), Dimension.RATIO),
-                    Value.of("indoor humidity", need.indoorHumidity(), Dimension.SHARE));
+            return values(need.indoorHumidity());
         }
     }
 
     @Override
-    OptionalDouble needed(Facts facts) {
-        return facts.mould().monthly().stream()
-                .mapToDouble(monthly -> monthly.critical().temperatureFactor())
-                .findFirst();
-    }
-
-    @Override
-    Found found(BridgeSheet<?> sheet, Facts facts) {
-        return new Found(sheet, facts.mould().monthly().orElseThrow().critical());
+    Optional<Found> held(BridgeSheet<?> sheet, Facts facts) {
+        return facts.mould().monthly().map(monthly -> new Found(sheet, monthly.critical()));
     }
 }

@@ -1,5 +1,6 @@
 package coldseam.audit.rules;
 
+import coldseam.envelope.Control;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -15,13 +16,13 @@ public final class Rules {
             new SurfacePoorlyInsulatedRule(),
             new LayerBrokenRule(),
             new ControlLineBrokenRule(),
-            new SurfaceWithoutHeatLayerRule(),
+            new SurfaceWithoutLayerRule(Control.HEAT),
             new InsulationUnfitRule(),
-            new SurfaceWithoutAirLayerRule(),
+            new SurfaceWithoutLayerRule(Control.AIR),
             new ControlLayerUnableRule(),
-            new SurfaceWithoutWaterLayerRule(),
+            new SurfaceWithoutLayerRule(Control.WATER),
             new ControlLayerMisplacedRule(),
-            new SurfaceWithoutVapourLayerRule(),
+            new SurfaceWithoutLayerRule(Control.VAPOUR),
             new CondensationInsideRule(),
             new LayerNotShownRule(),
             new TerraceBelowDewPointRule(),
@@ -41,8 +42,7 @@ public final class Rules {
             new SeamsTouchRule(),
             new RainNotCountedRule());
 
-    private static final ImmutableList<Rule> ALL =
-            BY_WEIGHT.toImmutableSortedListBy(each -> each.getClass().getSimpleName());
+    private static final ImmutableList<Rule> ALL = BY_WEIGHT.toImmutableSortedListBy(Rule::id);
 
     private Rules() {}
 
@@ -53,6 +53,6 @@ public final class Rules {
 
     /** The place of a rule among all, the weightiest first. */
     static int place(Rule rule) {
-        return BY_WEIGHT.detectIndex(each -> each.getClass() == rule.getClass());
+        return BY_WEIGHT.indexOf(rule);
     }
 }

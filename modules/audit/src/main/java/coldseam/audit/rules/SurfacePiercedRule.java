@@ -61,7 +61,7 @@ public final class SurfacePiercedRule implements Rule {
         ImmutableList<PointRow> points = facts.rows()
                 .selectInstancesOf(PointRow.class)
                 .select(row -> row.surface().name().equals(surface.name()));
-        double area = SurfaceWithoutLayer.opaqueArea(facts, surface);
+        double area = SurfaceWithoutLayerRule.opaqueArea(facts, surface);
         int number = (int) points.sumOfInt(PointRow::number);
         double more = points.sumOfDouble(row -> row.number() * row.chi().lower()) / area;
         double layers = SurfacePoorlyInsulatedRule.held(surface);

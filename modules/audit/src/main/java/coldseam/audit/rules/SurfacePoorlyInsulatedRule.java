@@ -123,7 +123,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     private static double lost(Facts facts, Surface surface) {
         double more = Facts.assemblyTransmittance(surface) - limit(facts, surface);
         return Math.max(0, more)
-                * SurfaceWithoutLayer.opaqueArea(facts, surface)
+                * SurfaceWithoutLayerRule.opaqueArea(facts, surface)
                 * surface.exposure().factor();
     }
 
@@ -186,11 +186,11 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
 
     /** Weighed by area; what lies beside an unheated space counts with its own U, or all others would have to make up for its warmth. */
     private static Optional<Double> meanShare(Facts facts, ImmutableList<Surface> surfaces) {
-        double area = surfaces.sumOfDouble(surface -> SurfaceWithoutLayer.opaqueArea(facts, surface));
+        double area = surfaces.sumOfDouble(surface -> SurfaceWithoutLayerRule.opaqueArea(facts, surface));
         return area > 0
                 ? Optional.of(surfaces.sumOfDouble(surface -> share(facts, surface)
                                 / factor(surface)
-                                * SurfaceWithoutLayer.opaqueArea(facts, surface))
+                                * SurfaceWithoutLayerRule.opaqueArea(facts, surface))
                         / area)
                 : Optional.empty();
     }

@@ -37,7 +37,7 @@ import coldseam.audit.rules.RainNotCountedRule;
 import coldseam.audit.rules.SeamsTouchRule;
 import coldseam.audit.rules.SurfacePiercedRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
-import coldseam.audit.rules.SurfaceWithoutLayer;
+import coldseam.audit.rules.SurfaceWithoutLayerRule;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
 import coldseam.audit.rules.TerraceBelowDewPointRule;
 import coldseam.audit.rules.TransmittanceOverLimitRule;
@@ -420,7 +420,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     .orElse("")
                             + (found.overLimit() ? ", or give the limit you build to under limits" : "")),
             new RuleWords<>(
-                    SurfaceWithoutLayer.Found.class,
+                    SurfaceWithoutLayerRule.Found.class,
                     (found, say) -> "no " + Words.word(found.control()) + " layer in \"" + found.assembly() + "\"",
                     (found, say) -> Format.of(
                             "no layer of \"%s\" is named for %s control, on %s of %s",

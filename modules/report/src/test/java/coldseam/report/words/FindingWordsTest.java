@@ -10,7 +10,6 @@ import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample;
-import coldseam.audit.rules.Rule;
 import coldseam.audit.rules.RuleHouses;
 import coldseam.audit.rules.Rules;
 import coldseam.files.quantity.UnitSystem;
@@ -35,21 +34,15 @@ class FindingWordsTest {
     @Test
     void everyRuleHasWordsAndNoWordsAreLeftOver() {
         ImmutableList<String> worded = RuleWords.worded().collect(Class::getName);
-        ImmutableList<String> found = Rules.all().collect(FindingWordsTest::found);
+        ImmutableList<String> found = Rules.all()
+                .collect(rule -> rule.getClass().getName() + "$Found")
+                .distinct();
         ImmutableList<String> missing = found.reject(worded::contains);
         ImmutableList<String> idle = worded.reject(found::contains);
         assertTrue(
                 missing.isEmpty() && idle.isEmpty(),
                 () -> "add to RuleWords: " + missing + "; delete from RuleWords: " + idle);
         assertEquals(worded.toSortedList(), worded, "alphabetical");
-    }
-
-    /** The name of the record that a rule finds: its own, or that of the rules it is one of. */
-    private static String found(Rule rule) {
-        Class<?> own = rule.getClass();
-        boolean shared = Stream.of(own.getDeclaredClasses())
-                .noneMatch(each -> each.getSimpleName().equals("Found"));
-        return (shared ? own.getSuperclass() : own).getName() + "$Found";
     }
 
     @TestFactory

@@ -8,13 +8,17 @@ import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What the rules about a surface's control layers share: surfaces of one assembly lack a layer for one cause. */
-public abstract class SurfaceWithoutLayer implements Rule {
+/**
+ * Every surface towards outdoors, ground or an unheated space has a layer for a control, each of which is a rule of its own; surfaces
+ * of one assembly lack it for one cause.
+ */
+public final class SurfaceWithoutLayerRule implements Rule {
 
     /**
      * An assembly without a layer.
@@ -30,12 +34,17 @@ public abstract class SurfaceWithoutLayer implements Rule {
 
     private final Control control;
 
-    SurfaceWithoutLayer(Control control) {
+    SurfaceWithoutLayerRule(Control control) {
         this.control = control;
     }
 
     @Override
-    public final ImmutableList<Draft> find(Facts facts) {
+    public String id() {
+        return "surface-without-" + Words.word(control) + "-layer";
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> lacking =
                 facts.shell().surfaces().select(surface -> Facts.needs(surface, control) && !named(surface, control));
         return Groups.by(lacking, Facts::assembly).collect(surfaces -> draft(facts, surfaces));
@@ -65,8 +74,26 @@ public abstract class SurfaceWithoutLayer implements Rule {
         return (external ? surface.externalArea() : surface.internalArea()) - surface.openingArea();
     }
 
-    /** W/K lost for the want of the layer; empty where that cannot be said. */
-    Optional<Interval> loss(Facts facts, ImmutableList<Surface> surfaces) {
-        return Optional.empty();
+    /** W/K lost for the want of insulation, against the house's own best insulated surface of the same use; empty where there is none. */
+    private Optional<Interval> loss(Facts facts, ImmutableList<Surface> surfaces) {
+        double sum = 0;
+        for (Surface surface : surfaces) {
+            ImmutableList<Surface> insulated = facts.shell()
+                    .surfaces()
+                    .select(other -> other.use() == surface.use()
+                            && other.assembly().isPresent()
+                            && Facts.has(other, Control.HEAT));
+            if (control != Control.HEAT || insulated.isEmpty()) {
+                return Optional.empty();
+            }
+            double best = insulated
+                    .collectDouble(other -> facts.transmittances().get(other.name()))
+                    .min();
+            double more = facts.transmittances().get(surface.name()) - best;
+            sum += Math.max(0, more)
+                    * opaqueArea(facts, surface)
+                    * surface.exposure().factor();
+        }
+        return Optional.of(Interval.of(sum));
     }
 }
