@@ -1,5 +1,7 @@
 package coldseam.envelope;
 
+import java.time.Month;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -13,6 +15,19 @@ public record Climate(String source, Indoors indoors, ImmutableList<Mean> months
 
     private static final double DAYS_OF_A_MONTH = 365.25 / 12;
 
+    /**
+     * Checks the months.
+     *
+     * @throws IllegalArgumentException where there are not twelve, in order
+     */
+    public Climate {
+        ImmutableList<Month> given = months.collect(Mean::month);
+        if (!given.equals(Lists.immutable.with(Month.values()))) {
+            throw new IllegalArgumentException("the climate \"" + source + "\" has the months " + given
+                    + "; allowed are the twelve of a year from JANUARY on");
+        }
+    }
+
     /** K·d of a year by the months' means, below a base in °C. */
     public double degreeDays(double base) {
         return months.sumOfDouble(month -> Math.max(0, base - month.temperature())) * DAYS_OF_A_MONTH;
@@ -24,7 +39,7 @@ public record Climate(String source, Indoors indoors, ImmutableList<Mean> months
      * @param temperature °C
      * @param humidity relative, more than 0, up to 1
      */
-    public record Mean(double temperature, double humidity) {}
+    public record Mean(Month month, double temperature, double humidity) {}
 
     /** How humid the rooms are: a humidity class of ISO 13788:2012 annex A (from memory), or what the site says. */
     public enum Indoors {

@@ -4,8 +4,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.moisture.Condensation;
-import coldseam.assemblies.moisture.HumidityClass;
-import coldseam.assemblies.moisture.MonthlyClimate;
+import coldseam.assemblies.moisture.IndoorAir;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.assemblies.moisture.VapourStack;
@@ -291,11 +290,12 @@ final class SampleAudit {
     }
 
     /** Indoors at 50 %; the months are made up. */
-    private static final MonthlyClimate CLIMATE = new MonthlyClimate(
+    private static final Climate CLIMATE = new Climate(
             "made up",
+            Climate.Indoors.DWELLING,
             Lists.immutable
                     .of(-1.0, 0.0, 4.0, 9.0, 14.0, 18.0, 19.0, 18.5, 14.3, 9.1, 4.7, 1.3)
-                    .collectWithIndex((t, i) -> new MonthlyClimate.Air(Month.of(i + 1), t, 0.8)));
+                    .collectWithIndex((t, i) -> new Climate.Mean(Month.of(i + 1), t, 0.8)));
 
     private static MoistureCheck year(Assembly assembly, HeatFlow direction, OuterSurface outer) {
         ImmutableList<String> missing = VapourStack.missing(assembly);
@@ -304,7 +304,7 @@ final class SampleAudit {
                 : MoistureCheck.of(Condensation.of(
                         VapourStack.of(assembly, direction, outer, direction.interiorSurfaceResistance()),
                         CLIMATE,
-                        HumidityClass.DWELLING,
+                        IndoorAir.of(Climate.Indoors.DWELLING, Double.NaN),
                         20));
     }
 
@@ -312,7 +312,7 @@ final class SampleAudit {
         return new Mould(
                 0.7,
                 0.75,
-                MonthlyTemperatureFactor.ofHeated(CLIMATE, HumidityClass.DWELLING, 20),
+                MonthlyTemperatureFactor.ofHeated(CLIMATE, IndoorAir.of(Climate.Indoors.DWELLING, Double.NaN), 20),
                 Optional.empty(),
                 Lists.immutable.of(
                         new Mould.Surface(sheets.get(0), 0.66, 0.41, OptionalDouble.of(0.52)),
@@ -341,10 +341,7 @@ final class SampleAudit {
             DimensionSystem.EXTERNAL,
             OptionalDouble.empty(),
             Optional.of("the weather service's tables, invented"),
-            Optional.of(new Climate(
-                    CLIMATE.name(),
-                    Climate.Indoors.DWELLING,
-                    CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity())))),
+            Optional.of(CLIMATE),
             Sets.immutable.empty());
 
     private static House house(String name, Submittal submittal) {

@@ -1,5 +1,6 @@
 package coldseam.assemblies.moisture;
 
+import coldseam.envelope.Climate;
 import java.time.Month;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -29,6 +30,8 @@ public record Condensation(
 
     /** kg/m² below which a plane counts as dry: a thousandth of what the eye sees, far above round-off. */
     private static final double DRY = 1e-9;
+
+    private static final double SECONDS_OF_A_DAY = 86400;
 
     /** What the year amounts to. */
     public enum Verdict {
@@ -80,7 +83,7 @@ public record Condensation(
      * @param indoorTemperature θi, °C
      */
     public static Condensation of(
-            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
+            VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
         ImmutableList<Balance> best = null;
         for (int first : starts(stack, climate, indoors, indoorTemperature)) {
             ImmutableList<Balance> year = year(stack, climate, indoors, indoorTemperature, first);
@@ -116,7 +119,7 @@ public record Condensation(
 
     /** Months that condense from dry after one that does not; none where all do or none does. */
     private static int[] starts(
-            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
+            VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
         boolean[] condenses = new boolean[12];
         for (int i = 0; i < 12; i++) {
             Year year = new Year(stack, indoors, indoorTemperature);
@@ -128,7 +131,7 @@ public record Condensation(
     }
 
     private static ImmutableList<Balance> year(
-            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature, int first) {
+            VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature, int first) {
         Year year = new Year(stack, indoors, indoorTemperature);
         MutableList<Balance> months = Lists.mutable.empty();
         for (int i = 0; i < 12; i++) {
@@ -152,8 +155,8 @@ public record Condensation(
             this.amount = new double[stack.planes()];
         }
 
-        Balance pass(MonthlyClimate.Air air) {
-            double outdoor = air.vapourPressure();
+        Balance pass(Climate.Mean air) {
+            double outdoor = SurfaceHumidity.vapourPressure(air);
             double indoor = indoors.vapourPressure(air, indoorTemperature);
             double[] temperatures = stack.temperatures(indoorTemperature, air.temperature());
             double[] saturation = new double[temperatures.length];
@@ -161,7 +164,7 @@ public record Condensation(
                 saturation[i] = SaturationPressure.at(temperatures[i]);
             }
             double[] before = amount.clone();
-            VapourProfile atFirst = spend(air.seconds(), saturation, indoor, outdoor);
+            VapourProfile atFirst = spend(air.month().length(false) * SECONDS_OF_A_DAY, saturation, indoor, outdoor);
             MutableList<Plane> planes = Lists.mutable.empty();
             for (int i = 0; i < amount.length; i++) {
                 planes.add(new Plane(

@@ -1,6 +1,7 @@
 package coldseam.assemblies.moisture;
 
 import coldseam.assemblies.internal.Arguments;
+import coldseam.envelope.Climate;
 import java.time.Month;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -51,7 +52,7 @@ public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical
      * @param indoorTemperature θi, °C, above every month's
      * @throws IllegalArgumentException where a month is as warm as indoors
      */
-    public static MonthlyTemperatureFactor of(MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
+    public static MonthlyTemperatureFactor of(Climate climate, IndoorAir indoors, double indoorTemperature) {
         Arguments.within("the indoor temperature", indoorTemperature, -20, 60, "°C");
         ImmutableList<Need> months = climate.months().collect(air -> need(air, indoors, indoorTemperature));
         return new MonthlyTemperatureFactor(months, months.maxBy(Need::temperatureFactor));
@@ -66,7 +67,7 @@ public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical
      * @return empty where no month is so cold
      */
     public static Optional<MonthlyTemperatureFactor> ofHeated(
-            MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
+            Climate climate, IndoorAir indoors, double indoorTemperature) {
         Arguments.within("the indoor temperature", indoorTemperature, -20, 60, "°C");
         ImmutableList<Need> months = climate.months()
                 .select(air -> air.temperature() <= indoorTemperature - HEATED_BELOW)
@@ -75,12 +76,12 @@ public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical
                 .map(critical -> new MonthlyTemperatureFactor(months, critical));
     }
 
-    private static Need need(MonthlyClimate.Air air, IndoorAir indoors, double indoor) {
+    private static Need need(Climate.Mean air, IndoorAir indoors, double indoor) {
         if (!(air.temperature() < indoor)) {
             throw new IllegalArgumentException("the mean temperature of " + air.month() + " is " + air.temperature()
                     + " °C; allowed is less than the indoor temperature, " + indoor + " °C");
         }
-        double outdoorPressure = air.vapourPressure();
+        double outdoorPressure = SurfaceHumidity.vapourPressure(air);
         double pressure = indoors.vapourPressure(air, indoor);
         double excess = pressure - outdoorPressure;
         double saturation = pressure / SurfaceHumidity.MOULD_LIMIT;

@@ -1,6 +1,7 @@
 package coldseam.assemblies.moisture;
 
 import coldseam.assemblies.internal.Arguments;
+import coldseam.envelope.Climate;
 
 /**
  * What a surface of a given temperature factor bears at given temperatures.
@@ -66,6 +67,11 @@ public record SurfaceHumidity(double surfaceTemperature, double humidityAtDewPoi
     public static double vapourPressure(double temperature, double humidity) {
         Arguments.between("a relative humidity", humidity, 0, 1 + 1e-12, "");
         return humidity * SaturationPressure.at(temperature);
+    }
+
+    /** Pa, of a month's air. */
+    static double vapourPressure(Climate.Mean air) {
+        return vapourPressure(air.temperature(), air.humidity());
     }
 
     private static void colder(double outdoor, double indoor) {

@@ -3,8 +3,8 @@ package coldseam.assemblies.check;
 import coldseam.assemblies.check.PublishedTable.Row;
 import coldseam.assemblies.moisture.BlockMethod;
 import coldseam.assemblies.moisture.Condensation;
-import coldseam.assemblies.moisture.HumidityClass;
-import coldseam.assemblies.moisture.MonthlyClimate;
+import coldseam.assemblies.moisture.IndoorAir;
+import coldseam.envelope.Climate;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SaturationPressure;
 import coldseam.assemblies.moisture.SurfaceHumidity;
@@ -21,6 +21,8 @@ final class MoistureChecks {
 
     private static final double INDOOR = 20;
 
+    private static final IndoorAir DWELLING = IndoorAir.of(Climate.Indoors.DWELLING, Double.NaN);
+
     /** The plane between wool and board, counted from the inner surface. */
     private static final int WET_PLANE = 2;
 
@@ -36,15 +38,16 @@ final class MoistureChecks {
                         row.text("temperature °C") + " °C",
                         SaturationPressure.at(row.number("temperature °C")))));
         tables.get(1).rows().forEach(row -> rows.add(surface(row)));
-        MonthlyClimate climate = new MonthlyClimate(
+        Climate climate = new Climate(
                 "made up",
+                Climate.Indoors.DWELLING,
                 tables.get(2)
                         .rows()
-                        .collect(row -> new MonthlyClimate.Air(
+                        .collect(row -> new Climate.Mean(
                                 month(row, "month"), row.number("outdoor °C"), row.number("outdoor %") / 100)));
-        MonthlyTemperatureFactor factors = MonthlyTemperatureFactor.of(climate, HumidityClass.DWELLING, INDOOR);
+        MonthlyTemperatureFactor factors = MonthlyTemperatureFactor.of(climate, DWELLING, INDOOR);
         tables.get(3).rows().forEach(row -> rows.add(need(row, factors)));
-        Condensation year = Condensation.of(wall(0.13), climate, HumidityClass.DWELLING, INDOOR);
+        Condensation year = Condensation.of(wall(0.13), climate, DWELLING, INDOOR);
         tables.get(4).rows().forEach(row -> rows.add(condensation(row, year)));
         BlockMethod block = BlockMethod.of(wall(0.25), BlockMethod.DRYING_WALL);
         tables.get(5).rows().forEach(row -> rows.add(block(row, block)));

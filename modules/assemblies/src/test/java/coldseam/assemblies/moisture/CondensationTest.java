@@ -18,18 +18,21 @@ import org.junit.jupiter.api.Test;
 class CondensationTest {
 
     /** A made-up temperate climate; the same as in the published checks. */
-    static final MonthlyClimate CLIMATE = climate(
+    static final Climate CLIMATE = climate(
             new double[] {-1, 0, 4, 9, 14, 18, 19, 18.5, 14.3, 9.1, 4.7, 1.3},
             new double[] {85, 84, 78, 72, 69, 73, 73, 74, 75, 82, 88, 88});
 
-    static MonthlyClimate climate(double[] temperatures, double[] humidities) {
-        return new MonthlyClimate(
+    static Climate climate(double[] temperatures, double[] humidities) {
+        return new Climate(
                 "made up",
+                Climate.Indoors.DWELLING,
                 Lists.immutable
                         .with(Month.values())
                         .collectWithIndex(
-                                (month, i) -> new MonthlyClimate.Air(month, temperatures[i], humidities[i] / 100)));
+                                (month, i) -> new Climate.Mean(month, temperatures[i], humidities[i] / 100)));
     }
+
+    static final IndoorAir DWELLING = IndoorAir.of(Climate.Indoors.DWELLING, Double.NaN);
 
     private static final VapourStack.Slice PLASTERBOARD = new VapourStack.Slice("plasterboard", 0.05, 0.1);
     private static final VapourStack.Slice WOOL = new VapourStack.Slice("wool", 4, 0.16);
@@ -40,7 +43,7 @@ class CondensationTest {
     }
 
     private static Condensation year(VapourStack stack) {
-        return Condensation.of(stack, CLIMATE, HumidityClass.DWELLING, 20);
+        return Condensation.of(stack, CLIMATE, DWELLING, 20);
     }
 
     @Test
@@ -114,7 +117,7 @@ class CondensationTest {
                 climate(
                         new double[] {-10, -10, 0, 9, 14, 18, 19, 18, 14, 9, 0, -8},
                         new double[] {80, 80, 80, 70, 70, 70, 70, 70, 70, 80, 80, 80}),
-                HumidityClass.POOL,
+                IndoorAir.of(Climate.Indoors.POOL, Double.NaN),
                 20);
         Condensation.Balance january = wall.months().detect(month -> month.month() == Month.JANUARY);
         ImmutableList<Integer> wet = Lists.immutable
@@ -137,10 +140,10 @@ class CondensationTest {
                 new VapourStack.Slice("sheet", 0, 3),
                 half,
                 new VapourStack.Slice("board", 0.1, 2));
-        MonthlyClimate climate = climate(
+        Climate climate = climate(
                 new double[] {-10, -10, 4, 14, 16, 18, 19, 18, 14, 9, 0, -8},
                 new double[] {80, 80, 80, 70, 70, 70, 70, 70, 70, 80, 80, 80});
-        Condensation year = Condensation.of(wall, climate, HumidityClass.KITCHEN, 20);
+        Condensation year = Condensation.of(wall, climate, IndoorAir.of(Climate.Indoors.KITCHEN, Double.NaN), 20);
         double[] amount = new double[wall.planes()];
         int driedWithinAMonth = 0;
         for (Condensation.Balance month : year.months()) {
@@ -159,7 +162,7 @@ class CondensationTest {
         assertTrue(driedWithinAMonth >= 2, "planes that dried: " + driedWithinAMonth);
     }
 
-    private static void step(VapourStack wall, MonthlyClimate.Air air, Condensation.Balance month, double[] amount) {
+    private static void step(VapourStack wall, Climate.Mean air, Condensation.Balance month, double[] amount) {
         double[] saturation =
                 month.planes().collectDouble(Condensation.Plane::saturation).toArray();
         int steps = 20_000;
@@ -188,7 +191,7 @@ class CondensationTest {
         java.util.Arrays.fill(cold, -5);
         java.util.Arrays.fill(humid, 85);
         Condensation wall =
-                Condensation.of(stack(PLASTERBOARD, WOOL, BOARD), climate(cold, humid), HumidityClass.DWELLING, 20);
+                Condensation.of(stack(PLASTERBOARD, WOOL, BOARD), climate(cold, humid), DWELLING, 20);
         assertEquals(Month.JANUARY, wall.months().getFirst().month());
         assertEquals(Condensation.Verdict.ACCUMULATES, wall.verdict());
         assertEquals(wall.most(), wall.left(), 0);
@@ -205,22 +208,13 @@ class CondensationTest {
                 climate(
                         new double[] {-2, -2, 11, 12, 3, 18, 19, 18, 14, 12, 2, -2},
                         new double[] {85, 85, 70, 70, 95, 65, 65, 65, 70, 70, 85, 85}),
-                HumidityClass.DWELLING,
+                DWELLING,
                 20);
         ImmutableList<Month> wetter =
                 wall.months().select(month -> month.gain() > 0).collect(Condensation.Balance::month);
         assertEquals("[NOVEMBER, DECEMBER, JANUARY, FEBRUARY, MAY]", wetter.toString());
         assertTrue(wall.months().detect(month -> month.month() == Month.APRIL).amount() > 0);
         assertEquals(Condensation.Verdict.DRIES_OUT, wall.verdict());
-    }
-
-    @Test
-    void aHouseFilesMonthsAreJanuaryToDecember() {
-        MonthlyClimate climate = MonthlyClimate.of(new Climate(
-                "made up",
-                Climate.Indoors.DWELLING,
-                CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity()))));
-        assertEquals(CLIMATE, climate);
     }
 
     @Test
@@ -241,7 +235,7 @@ class CondensationTest {
     @Test
     void steamyRoomsWetTheirSurface() {
         Condensation sheet =
-                Condensation.of(stack(new VapourStack.Slice("steel", 0.0001, 1500)), CLIMATE, HumidityClass.POOL, 20);
+                Condensation.of(stack(new VapourStack.Slice("steel", 0.0001, 1500)), CLIMATE, IndoorAir.of(Climate.Indoors.POOL, Double.NaN), 20);
         assertTrue(surfaceIsWet(sheet.months().detect(month -> month.month() == Month.JANUARY)));
         assertEquals(Condensation.Verdict.STAYS_DRY, sheet.verdict());
     }

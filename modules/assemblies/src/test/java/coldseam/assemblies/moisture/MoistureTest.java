@@ -67,22 +67,27 @@ class MoistureTest {
 
     @Test
     void theExcessFallsToNothingAtTwentyDegrees() {
-        assertEquals(810, HumidityClass.DWELLING.excess(-10), 0);
-        assertEquals(810, HumidityClass.DWELLING.excess(0), 0);
-        assertEquals(405, HumidityClass.DWELLING.excess(10), 1e-12);
-        assertEquals(0, HumidityClass.DWELLING.excess(20), 0);
-        assertEquals(0, HumidityClass.DWELLING.excess(30), 0);
+        assertEquals(810, excess(-10), 1e-9);
+        assertEquals(810, excess(0), 1e-9);
+        assertEquals(405, excess(10), 1e-9);
+        assertEquals(0, excess(20), 0);
+        assertEquals(0, excess(30), 0);
+    }
+
+    private static double excess(double outdoorTemperature) {
+        Climate.Mean outdoors = new Climate.Mean(Month.MAY, outdoorTemperature, 0.5);
+        return CondensationTest.DWELLING.vapourPressure(outdoors, 20) - SurfaceHumidity.vapourPressure(outdoors);
     }
 
     @Test
     void theCriticalMonthNeedsMost() {
         MonthlyTemperatureFactor factors =
-                MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, HumidityClass.DWELLING, 20);
+                MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, CondensationTest.DWELLING, 20);
         assertEquals(Month.FEBRUARY, factors.critical().month());
         assertEquals(12, factors.months().size());
         assertThrows(
                 IllegalArgumentException.class,
-                () -> MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, HumidityClass.DWELLING, 19));
+                () -> MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, CondensationTest.DWELLING, 19));
     }
 
     /**
@@ -101,7 +106,7 @@ class MoistureTest {
     @Test
     void onlyHeatedMonthsCount() {
         MonthlyTemperatureFactor factors = MonthlyTemperatureFactor.ofHeated(
-                        CondensationTest.CLIMATE, HumidityClass.DWELLING, 20)
+                        CondensationTest.CLIMATE, CondensationTest.DWELLING, 20)
                 .orElseThrow();
         // 15 °C or less: January to May and September to December.
         assertEquals(9, factors.months().size());
@@ -109,18 +114,18 @@ class MoistureTest {
         // At 18 °C indoors the bound is 13 °C: without May and September, and June to August are no trouble.
         assertEquals(
                 7,
-                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 18)
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, CondensationTest.DWELLING, 18)
                         .orElseThrow()
                         .months()
                         .size());
         assertEquals(
                 Optional.empty(),
-                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 3));
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, CondensationTest.DWELLING, 3));
     }
 
     @Test
     void theWetterOfTwoRoomsCountsMonthByMonth() {
-        IndoorAir wetter = HumidityClass.DWELLING.or(IndoorAir.constant(0.6));
+        IndoorAir wetter = CondensationTest.DWELLING.or(IndoorAir.constant(0.6));
         // January: class 3 gives 1287.7 Pa (published checks), 60 % of 2336.95 Pa are 1402.2 Pa; in August the class
         // leads.
         assertEquals(
@@ -132,10 +137,10 @@ class MoistureTest {
     @Test
     void aHouseFilesRoomsAreClassesOrItsOwnHumidity() {
         for (Climate.Indoors indoors : Climate.Indoors.values()) {
-            MonthlyClimate.Air january = CondensationTest.CLIMATE.months().getFirst();
+            Climate.Mean january = CondensationTest.CLIMATE.months().getFirst();
             double expected = indoors == Climate.Indoors.SITE_HUMIDITY
                     ? 0.45 * SaturationPressure.at(20)
-                    : january.vapourPressure()
+                    : SurfaceHumidity.vapourPressure(january)
                             + 270 * (indoors.ordinal() + 1)
                             + (indoors == Climate.Indoors.POOL ? 10 : 0);
             assertEquals(expected, IndoorAir.of(indoors, 0.45).vapourPressure(january, 20), 1e-9, indoors::name);
@@ -146,7 +151,7 @@ class MoistureTest {
     void aYearHasTwelveMonthsInOrder() {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class,
-                () -> new MonthlyClimate("short", Lists.immutable.of(new MonthlyClimate.Air(Month.MAY, 10, 0.7))));
+                () -> new Climate("short", Climate.Indoors.DWELLING, Lists.immutable.of(new Climate.Mean(Month.MAY, 10, 0.7))));
         assertEquals(
                 "the climate \"short\" has the months [MAY]; allowed are the twelve of a year from JANUARY on",
                 refused.getMessage());
@@ -205,8 +210,8 @@ class MoistureTest {
     void monthsOutOfOrderAreNoYear() {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class,
-                () -> new MonthlyClimate(
-                        "turned", CondensationTest.CLIMATE.months().toReversed()));
+                () -> new Climate(
+                        "turned", Climate.Indoors.DWELLING, CondensationTest.CLIMATE.months().toReversed()));
         assertTrue(refused.getMessage().startsWith("the climate \"turned\" has the months [DECEMBER, NOVEMBER,"));
     }
 
@@ -215,7 +220,7 @@ class MoistureTest {
         // May has 14 °C; September 14.3.
         assertEquals(
                 8,
-                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 19)
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, CondensationTest.DWELLING, 19)
                         .orElseThrow()
                         .months()
                         .size());

@@ -4,7 +4,6 @@ import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.IndoorAir;
-import coldseam.assemblies.moisture.MonthlyClimate;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.assemblies.moisture.VapourStack;
@@ -46,7 +45,7 @@ record Moisture(House house) {
     private Optional<MonthlyTemperatureFactor> monthly(Climate climate) {
         IndoorAir rooms = IndoorAir.of(climate.indoors(), house.site().indoorHumidity());
         return MonthlyTemperatureFactor.ofHeated(
-                MonthlyClimate.of(climate),
+                climate,
                 rooms.or(IndoorAir.constant(house.site().indoorHumidity())),
                 house.site().indoorTemperature());
     }
@@ -85,7 +84,7 @@ record Moisture(House house) {
         return MoistureCheck.of(Condensation.of(
                 VapourStack.of(assembly, build.direction(), build.outerSurface(), build.interiorSurfaceResistance())
                         .subdivided(),
-                MonthlyClimate.of(climate),
+                climate,
                 IndoorAir.of(climate.indoors(), house.site().indoorHumidity()),
                 house.site().indoorTemperature()));
     }

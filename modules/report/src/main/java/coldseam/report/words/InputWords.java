@@ -29,7 +29,6 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.vertex.VertexResult;
-import java.time.Month;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -147,8 +146,8 @@ public final class InputWords {
 
     private void climate(Climate climate) {
         climate.months()
-                .forEachWithIndex((mean, i) -> row(
-                        "Outdoor air in " + Phrases.month(Month.of(i + 1)),
+                .forEach(mean -> row(
+                        "Outdoor air in " + Phrases.month(mean.month()),
                         say(mean.temperature(), Dimension.TEMPERATURE) + ", " + say(mean.humidity(), Dimension.SHARE),
                         climate.source()));
         row(

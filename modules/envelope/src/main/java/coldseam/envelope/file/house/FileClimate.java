@@ -10,6 +10,7 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
+import java.time.Month;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableDoubleList;
@@ -77,6 +78,6 @@ record FileClimate(
         return new Climate(
                 source,
                 indoors.orElse(Climate.Indoors.DWELLING),
-                months.collect(month -> new Climate.Mean(month.temperature, month.humidity)));
+                months.collectWithIndex((month, i) -> new Climate.Mean(Month.of(i + 1), month.temperature, month.humidity)));
     }
 }

@@ -450,7 +450,7 @@ class HouseFileTest {
         House house = shipped("heron-row");
         Climate climate = house.site().climate().orElseThrow();
         assertEquals(12, climate.months().size());
-        assertEquals(new Climate.Mean(-0.4, 0.89), climate.months().getLast());
+        assertEquals(new Climate.Mean(java.time.Month.DECEMBER, -0.4, 0.89), climate.months().getLast());
         assertEquals(Climate.Indoors.DWELLING, climate.indoors());
         assertTrue(climate.source().startsWith("invented"), climate::source);
         House without = shipped("marsh-bungalow");
