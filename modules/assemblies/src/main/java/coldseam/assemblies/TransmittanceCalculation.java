@@ -151,7 +151,7 @@ final class TransmittanceCalculation {
     }
 
     /** ΔUr = p·f·x·(R1/RT)². */
-    private double rain(Assembly.RainCooling rain, double total) {
+    private double rain(Assembly.Rain rain, double total) {
         double share = Insulation.resistance(Insulation.overMembrane(assembly)) / total;
         return rain.precipitation() * rain.factor() * share * share;
     }

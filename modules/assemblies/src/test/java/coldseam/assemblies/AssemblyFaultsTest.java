@@ -31,7 +31,7 @@ class AssemblyFaultsTest {
                         with(
                                 assembly(BOARD, air(20, Layer.Ventilation.SLIGHTLY_VENTILATED, 0, 1)),
                                 new Assembly.Fasteners(material("screw", 50), 0.006, 0, 0.1)),
-                        new Assembly.RainCooling(0, 0)));
+                        new Assembly.Rain(0, 0)));
         // What vents fully or not at all needs no openings.
         faults("", assembly(BOARD, air(20, Layer.Ventilation.UNVENTILATED, -1)));
     }
@@ -61,7 +61,7 @@ class AssemblyFaultsTest {
                                 layer(Role.INSULATION, "board", endless, 0.04),
                                 layer(Role.STRUCTURE, "wool", 100, endless),
                                 tapered(BOARD, Layer.Taper.Shape.RECTANGLE, endless)),
-                        new Assembly.RainCooling(endless, -0.1)));
+                        new Assembly.Rain(endless, -0.1)));
     }
 
     @Test

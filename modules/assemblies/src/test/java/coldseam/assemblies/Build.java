@@ -116,7 +116,7 @@ public final class Build {
                 assembly.name(), assembly.layers(), Optional.of(fasteners), assembly.gaps(), assembly.rain());
     }
 
-    public static Assembly with(Assembly assembly, Assembly.RainCooling rain) {
+    public static Assembly with(Assembly assembly, Assembly.Rain rain) {
         return new Assembly(
                 assembly.name(), assembly.layers(), assembly.fasteners(), assembly.gaps(), Optional.of(rain));
     }

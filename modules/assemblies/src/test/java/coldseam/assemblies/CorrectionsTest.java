@@ -105,7 +105,7 @@ class CorrectionsTest {
                         layer(Role.INSULATION, "under", 60, 0.03),
                         controlling(layer(Role.MEMBRANE, "felt", 5, 0.2), Control.WATER),
                         layer(Role.INSULATION, "over", 100, 0.04)),
-                new Assembly.RainCooling(2, 0.04));
+                new Assembly.Rain(2, 0.04));
         double total = 0.14 + 2 + 2.5;
         assertEquals(0.08 * Math.pow(2.5 / total, 2), roof(roof).corrections().rain(), EXACT);
     }
@@ -170,7 +170,7 @@ class CorrectionsTest {
                 assembly(
                         controlling(layer(Role.INSULATION, "foam", 60, 0.03), Control.WATER),
                         layer(Role.INSULATION, "over", 100, 0.04)),
-                new Assembly.RainCooling(2, 0.04)));
+                new Assembly.Rain(2, 0.04)));
         assertEquals(0.08 * Math.pow(2.5 / (0.14 + 2 + 2.5), 2), u.corrections().rain(), EXACT);
     }
 
@@ -184,7 +184,7 @@ class CorrectionsTest {
                                 tapered(board, Layer.Taper.Shape.TRIANGLE_THICKEST_AT_APEX, 80),
                                 air(20, Layer.Ventilation.SLIGHTLY_VENTILATED, -1, 0)),
                         screws(50, 0.2)),
-                new Assembly.RainCooling(-1, 0.04));
+                new Assembly.Rain(-1, 0.04));
         assertEquals("""
                 layer 1 from inside (board): greatest thickness is 0.03 m; allowed is more than its least thickness, 0.04 m
                 layer 3 from inside (air): emissivity is 0.0; allowed is more than 0, up to 1

@@ -1,5 +1,11 @@
 package coldseam.envelope;
 
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -14,11 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param rain cooling by rain between the insulation and the membrane of an inverted roof
  */
 public record Assembly(
-        String name,
-        ImmutableList<Layer> layers,
-        Optional<Fasteners> fasteners,
-        AirGaps gaps,
-        Optional<RainCooling> rain) {
+        String name, ImmutableList<Layer> layers, Optional<Fasteners> fasteners, AirGaps gaps, Optional<Rain> rain) {
 
     /**
      * Mechanical fasteners through the insulation.
@@ -40,13 +42,20 @@ public record Assembly(
         CIRCULATING
     }
 
-    /**
-     * Rain that reaches the membrane under the insulation of an inverted roof.
-     *
-     * @param precipitation mm/day in the heating season
-     * @param factor f·x, W·day/(m²·K·mm)
-     */
-    public record RainCooling(double precipitation, double factor) {}
+    /** Rain that reaches the membrane under the insulation of an inverted roof: mm/d, and f·x in W·d/(m²·K·mm). */
+    @Noun("rain cooling")
+    @Doc("Cooling by rain, ISO 6946.")
+    public record Rain(
+            @Doc("Mean in the heating season.")
+            @Unit(Dimension.PRECIPITATION)
+            @Bounds(atLeast = "0.2 mm/d", atMost = "50 mm/d", usual = "1 to 5 mm/d")
+            double precipitation,
+
+            @Doc("The factor f·x.")
+            @Default("0.04 W·d/(m²·K·mm)")
+            @Unit(Dimension.RAIN_FACTOR)
+            @Bounds(atLeast = "0.005 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)", usual = "0.02 to 0.04 W·d/(m²·K·mm)")
+            double factor) {}
 
     /** The same build-up under another name. */
     public Assembly named(String other) {

@@ -1,5 +1,12 @@
 package coldseam.envelope;
 
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Refers;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -325,13 +332,22 @@ public sealed interface Body {
         }
     }
 
-    /**
-     * A level ceiling between slopes, under a cold loft.
-     *
-     * @param height m, of its inner face over the top storey's floor
-     * @param loftFactor temperature factor of the loft over it
-     */
-    record Collar(double height, String assembly, double loftFactor) {}
+    /** A level ceiling between slopes, under a cold loft; its height in m. */
+    @Noun("a collar ceiling")
+    @Doc("A level ceiling that ends the slopes below the ridge.")
+    record Collar(
+            @Doc("Height of its inner face over the top storey's floor.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "1 m", atMost = "20 m")
+            double height,
+
+            @Doc("Its assembly.") @Refers("assembly") String assembly,
+
+            @Doc("Temperature factor of the loft over it: 1 as cold as outdoors.")
+            @Default("1")
+            @Unit(Dimension.RATIO)
+            @Bounds(atLeast = "0.5", atMost = "1", usual = "0.7 to 1")
+            double loftFactor) {}
 
     /**
      * A dormer on a slope, measured to its outer faces.

@@ -1,5 +1,10 @@
 package coldseam.envelope;
 
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -142,13 +147,14 @@ public record Layer(
         WELL_VENTILATED
     }
 
-    /**
-     * A layer cut to falls; the layer's thickness is its thinnest, as drawn.
-     *
-     * @param shape in plan
-     * @param thickest m, more than the layer's thickness
-     */
-    public record Taper(Shape shape, double thickest) {
+    /** A layer cut to falls; the layer's thickness is its thinnest, as drawn. */
+    @Noun("a taper")
+    @Doc("How the thickness of a layer cut to falls varies.")
+    public record Taper(
+            @Doc("Plan shape of the field.") Shape shape,
+
+            @Doc("Thickness at the thickest place.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "2 m")
+            double thickest) {
 
         /** The plan shape of a tapered field. */
         public enum Shape {

@@ -1,10 +1,22 @@
 package coldseam.envelope;
 
-/**
- * A point in space.
- *
- * @param x m, east
- * @param y m, north
- * @param z m, up
- */
-public record Point3(double x, double y, double z) {}
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Positional;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+
+/** A point in space, m. */
+@Positional
+@Noun("a point in space")
+@Doc("A point in space.")
+public record Point3(
+        @Doc("East.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+        double x,
+
+        @Doc("North.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+        double y,
+
+        @Doc("Up.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+        double z) {}

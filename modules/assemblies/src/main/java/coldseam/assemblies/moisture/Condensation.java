@@ -82,8 +82,7 @@ public record Condensation(
      * @param indoors how humid the rooms are
      * @param indoorTemperature θi, °C
      */
-    public static Condensation of(
-            VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
+    public static Condensation of(VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
         ImmutableList<Balance> best = null;
         for (int first : starts(stack, climate, indoors, indoorTemperature)) {
             ImmutableList<Balance> year = year(stack, climate, indoors, indoorTemperature, first);
@@ -118,8 +117,7 @@ public record Condensation(
     }
 
     /** Months that condense from dry after one that does not; none where all do or none does. */
-    private static int[] starts(
-            VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
+    private static int[] starts(VapourStack stack, Climate climate, IndoorAir indoors, double indoorTemperature) {
         boolean[] condenses = new boolean[12];
         for (int i = 0; i < 12; i++) {
             Year year = new Year(stack, indoors, indoorTemperature);

@@ -62,9 +62,7 @@ final class BuildUpNotation {
                                 0))
                         : Optional.empty(),
                 corrections.equals("gaps bridging") ? Assembly.AirGaps.BRIDGING : Assembly.AirGaps.NONE,
-                rained
-                        ? Optional.of(new Assembly.RainCooling(number(rain, "p"), number(rain, "fx")))
-                        : Optional.empty());
+                rained ? Optional.of(new Assembly.Rain(number(rain, "p"), number(rain, "fx"))) : Optional.empty());
     }
 
     private static Layer layer(String place, String text) {

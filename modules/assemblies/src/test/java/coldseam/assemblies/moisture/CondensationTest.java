@@ -28,8 +28,7 @@ class CondensationTest {
                 Climate.Indoors.DWELLING,
                 Lists.immutable
                         .with(Month.values())
-                        .collectWithIndex(
-                                (month, i) -> new Climate.Mean(month, temperatures[i], humidities[i] / 100)));
+                        .collectWithIndex((month, i) -> new Climate.Mean(month, temperatures[i], humidities[i] / 100)));
     }
 
     static final IndoorAir DWELLING = IndoorAir.of(Climate.Indoors.DWELLING, Double.NaN);
@@ -190,8 +189,7 @@ class CondensationTest {
         double[] humid = new double[12];
         java.util.Arrays.fill(cold, -5);
         java.util.Arrays.fill(humid, 85);
-        Condensation wall =
-                Condensation.of(stack(PLASTERBOARD, WOOL, BOARD), climate(cold, humid), DWELLING, 20);
+        Condensation wall = Condensation.of(stack(PLASTERBOARD, WOOL, BOARD), climate(cold, humid), DWELLING, 20);
         assertEquals(Month.JANUARY, wall.months().getFirst().month());
         assertEquals(Condensation.Verdict.ACCUMULATES, wall.verdict());
         assertEquals(wall.most(), wall.left(), 0);
@@ -234,8 +232,11 @@ class CondensationTest {
 
     @Test
     void steamyRoomsWetTheirSurface() {
-        Condensation sheet =
-                Condensation.of(stack(new VapourStack.Slice("steel", 0.0001, 1500)), CLIMATE, IndoorAir.of(Climate.Indoors.POOL, Double.NaN), 20);
+        Condensation sheet = Condensation.of(
+                stack(new VapourStack.Slice("steel", 0.0001, 1500)),
+                CLIMATE,
+                IndoorAir.of(Climate.Indoors.POOL, Double.NaN),
+                20);
         assertTrue(surfaceIsWet(sheet.months().detect(month -> month.month() == Month.JANUARY)));
         assertEquals(Condensation.Verdict.STAYS_DRY, sheet.verdict());
     }

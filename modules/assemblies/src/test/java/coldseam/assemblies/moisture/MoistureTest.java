@@ -151,7 +151,8 @@ class MoistureTest {
     void aYearHasTwelveMonthsInOrder() {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class,
-                () -> new Climate("short", Climate.Indoors.DWELLING, Lists.immutable.of(new Climate.Mean(Month.MAY, 10, 0.7))));
+                () -> new Climate(
+                        "short", Climate.Indoors.DWELLING, Lists.immutable.of(new Climate.Mean(Month.MAY, 10, 0.7))));
         assertEquals(
                 "the climate \"short\" has the months [MAY]; allowed are the twelve of a year from JANUARY on",
                 refused.getMessage());
@@ -211,7 +212,9 @@ class MoistureTest {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class,
                 () -> new Climate(
-                        "turned", Climate.Indoors.DWELLING, CondensationTest.CLIMATE.months().toReversed()));
+                        "turned",
+                        Climate.Indoors.DWELLING,
+                        CondensationTest.CLIMATE.months().toReversed()));
         assertTrue(refused.getMessage().startsWith("the climate \"turned\" has the months [DECEMBER, NOVEMBER,"));
     }
 

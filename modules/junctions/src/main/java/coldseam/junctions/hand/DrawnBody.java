@@ -9,6 +9,7 @@ import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Patch;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.SolidBody;
+import coldseam.envelope.DimensionSystem;
 import coldseam.files.Binder;
 import coldseam.files.Faults;
 import coldseam.files.Position;
@@ -116,8 +117,7 @@ public record DrawnBody(SolidBody body, double unit, Optional<DrawnChi> chi) imp
 
     private static DrawnChi chi(FileDrawnBody.FileChi chi, double unit) {
         if (chi instanceof FileDrawnBody.FileChi.Corner corner) {
-            return new DrawnChi.OfCorner(
-                    place(corner.corner(), unit), corner.dimensions() == FileDrawnBody.Dimensions.INTERNAL);
+            return new DrawnChi.OfCorner(place(corner.corner(), unit), corner.dimensions() == DimensionSystem.INTERNAL);
         }
         if (chi instanceof FileDrawnBody.FileChi.Edge edge) {
             return new DrawnChi.OnEdge(edge.edge(), edge.repeated());

@@ -1,6 +1,7 @@
 package coldseam.junctions.hand;
 
 import coldseam.conduction.solid.BoxSide;
+import coldseam.envelope.DimensionSystem;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Defines;
@@ -126,7 +127,7 @@ record FileDrawnBody(
         /** Of a corner where three edges meet: its inner or outer vertex, and which of them it is. */
         @Marked("corner")
         @Noun("the corner chi is counted from")
-        record Corner(FileSpot corner, Dimensions dimensions) implements FileChi {}
+        record Corner(FileSpot corner, DimensionSystem dimensions) implements FileChi {}
 
         /** Of a point on a plane: the two cut planes whose common line is the undisturbed stack of layers. */
         @Marked("surface")
@@ -139,11 +140,5 @@ record FileDrawnBody(
         @Marked("edge")
         @Noun("the edge chi is counted from")
         record Edge(BoxSide edge, @Default("false") boolean repeated) implements FileChi {}
-    }
-
-    /** Which lengths are counted. */
-    enum Dimensions {
-        INTERNAL,
-        EXTERNAL
     }
 }

@@ -4,7 +4,6 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Point2;
-import coldseam.envelope.Point3;
 import coldseam.files.Named;
 import java.util.Optional;
 import java.util.function.Function;
@@ -171,19 +170,13 @@ final class BodyBuilder {
                 roof.parapetHeight(),
                 roof.loftFactor(),
                 sides.toImmutable(),
-                roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())),
+                roof.collar(),
                 roof.dormers().flatCollect(each -> each.value().dormers(each.name(), outlines, roof.assembly())));
     }
 
     private Body surfaces(FileBody.FileSurfaces given) {
         return new Body.Explicit(
-                given.points()
-                        .toImmutableMap(
-                                Named::name,
-                                each -> new Point3(
-                                        each.value().x(),
-                                        each.value().y(),
-                                        each.value().z())),
+                given.points().toImmutableMap(Named::name, Named::value),
                 given.surfaces()
                         .collect(each -> new Body.ExplicitSurface(
                                 each.name(),

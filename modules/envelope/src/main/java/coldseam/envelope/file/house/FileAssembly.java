@@ -26,7 +26,7 @@ record FileAssembly(
         Assembly.AirGaps gaps,
 
         @Doc("Rain that reaches the membrane under the insulation of an inverted roof.")
-        Optional<FileRain> rain) {
+        Optional<Assembly.Rain> rain) {
 
     @Noun("fasteners")
     @Doc("Mechanical fasteners through the insulation.")
@@ -50,20 +50,6 @@ record FileAssembly(
             @Bounds(atLeast = "0 mm", atMost = "500 mm")
             double recess) {}
 
-    @Noun("rain cooling")
-    @Doc("Cooling by rain, ISO 6946.")
-    record FileRain(
-            @Doc("Mean in the heating season.")
-            @Unit(Dimension.PRECIPITATION)
-            @Bounds(atLeast = "0.2 mm/d", atMost = "50 mm/d", usual = "1 to 5 mm/d")
-            double precipitation,
-
-            @Doc("The factor f·x.")
-            @Default("0.04 W·d/(m²·K·mm)")
-            @Unit(Dimension.RAIN_FACTOR)
-            @Bounds(atLeast = "0.005 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)", usual = "0.02 to 0.04 W·d/(m²·K·mm)")
-            double factor) {}
-
     /** Names of all that it is made of. */
     ImmutableList<String> materials() {
         return layers.collect(FileLayer::material)
@@ -80,6 +66,6 @@ record FileAssembly(
                 fasteners.map(each -> new Assembly.Fasteners(
                         materials.apply(each.material), each.diameter, each.number, each.recess)),
                 gaps,
-                rain.map(each -> new Assembly.RainCooling(each.precipitation, each.factor)));
+                rain);
     }
 }

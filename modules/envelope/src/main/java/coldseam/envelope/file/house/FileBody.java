@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Point3;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Defines;
@@ -10,7 +11,6 @@ import coldseam.files.Marked;
 import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
-import coldseam.files.Positional;
 import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
 import coldseam.files.Size;
@@ -178,7 +178,7 @@ sealed interface FileBody {
     @Doc("Explicit surfaces on named points of the outer shell; x points east, y north, z up.")
     record FileSurfaces(
             @Doc("Points by name.") @Size(max = 2000) @Defines("point")
-            ImmutableList<Named<FilePoint3>> points,
+            ImmutableList<Named<Point3>> points,
 
             @Doc("Plane surfaces by name.") @Size(min = 1, max = 500) @Defines("surface")
             ImmutableList<Named<FileSurface>> surfaces,
@@ -231,7 +231,7 @@ sealed interface FileBody {
                         "both ground-level and ground",
                         "remove one of the two keys");
             }
-            ImmutableList<FilePoint3> line = ground.flatCollect(
+            ImmutableList<Point3> line = ground.flatCollect(
                     name -> points.select(point -> point.name().equals(name)).collect(Named::value));
             if (ground.notEmpty() && ground.size() < 3) {
                 faults.add(
@@ -243,8 +243,8 @@ sealed interface FileBody {
             }
             for (int i = 0; i < line.size() && line.size() == ground.size() && ground.size() > 1; i++) {
                 int next = (i + 1) % line.size();
-                FilePoint3 a = line.get(i);
-                FilePoint3 b = line.get(next);
+                Point3 a = line.get(i);
+                Point3 b = line.get(next);
                 if (Math.hypot(a.x() - b.x(), a.y() - b.y()) < APART) {
                     faults.add(
                             place,
@@ -367,17 +367,4 @@ sealed interface FileBody {
             }
         }
     }
-
-    @Positional
-    @Noun("a point in space")
-    @Doc("A point in space.")
-    record FilePoint3(
-            @Doc("East.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
-            double x,
-
-            @Doc("North.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
-            double y,
-
-            @Doc("Up.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
-            double z) {}
 }

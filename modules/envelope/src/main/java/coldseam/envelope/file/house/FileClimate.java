@@ -78,6 +78,7 @@ record FileClimate(
         return new Climate(
                 source,
                 indoors.orElse(Climate.Indoors.DWELLING),
-                months.collectWithIndex((month, i) -> new Climate.Mean(Month.of(i + 1), month.temperature, month.humidity)));
+                months.collectWithIndex(
+                        (month, i) -> new Climate.Mean(Month.of(i + 1), month.temperature, month.humidity)));
     }
 }

@@ -53,7 +53,7 @@ record FileLayer(
         Optional<FileAir> air,
 
         @Doc("How its thickness varies, where it is cut to falls.")
-        Optional<FileTaper> taper,
+        Optional<Layer.Taper> taper,
 
         @Doc("What it controls: air, water, vapour, and heat for the continuous insulation.") @Default("")
         ImmutableSet<Control> controls) {
@@ -68,11 +68,11 @@ record FileLayer(
                     "change the role, or remove air");
         }
         double thinnest = thickness;
-        if (taper.isPresent() && !(taper.get().thickest > thinnest)) {
+        if (taper.isPresent() && !(taper.get().thickest() > thinnest)) {
             throw new BadValueException(
                     "taper",
                     "the thickest place must be thicker than the layer's thickness, which is its thinnest",
-                    Phrase.of(taper.get().thickest, Dimension.THICKNESS),
+                    Phrase.of(taper.get().thickest(), Dimension.THICKNESS),
                     Phrase.of("more than ").and(thinnest, Dimension.THICKNESS),
                     "give the thinnest place as thickness");
         }
@@ -200,14 +200,6 @@ record FileLayer(
         }
     }
 
-    @Noun("a taper")
-    @Doc("How the thickness of a layer cut to falls varies.")
-    record FileTaper(
-            @Doc("Plan shape of the field.") Layer.Taper.Shape shape,
-
-            @Doc("Thickness at the thickest place.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "2 m")
-            double thickest) {}
-
     Layer layer(Function<String, Material> materials) {
         Material filling = materials.apply(material);
         Optional<Layer.AirLayer> airLayer =
@@ -221,7 +213,7 @@ record FileLayer(
                 role,
                 framing.map(each -> each.members(materials)),
                 airLayer,
-                taper.map(each -> new Layer.Taper(each.shape, each.thickest)),
+                taper,
                 controls);
     }
 

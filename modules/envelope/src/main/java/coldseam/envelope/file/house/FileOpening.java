@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.LightWell;
 import coldseam.envelope.Opening;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
@@ -85,7 +86,7 @@ record FileOpening(
         Optional<Opening.Lintel> lintel,
 
         @Doc("The light well before a window in a wall that stands in the ground.")
-        Optional<FileLightWell> lightWell,
+        Optional<LightWell> lightWell,
 
         @Doc("How many of the same size stand in a row; they are numbered from the left.")
         @Default("1")
@@ -141,7 +142,7 @@ record FileOpening(
     }
 
     /** Refuses a light well that cannot stand before what it is said to. */
-    private static void require(FileLightWell well, Opening.Kind kind, double width, boolean row) {
+    private static void require(LightWell well, Opening.Kind kind, double width, boolean row) {
         if (kind == Opening.Kind.DOOR) {
             throw new BadValueException(
                     "lightWell",
@@ -255,7 +256,7 @@ record FileOpening(
                 frameDepth,
                 setBack,
                 shutterBox,
-                lightWell.map(FileLightWell::lightWell),
+                lightWell,
                 lintel);
     }
 }

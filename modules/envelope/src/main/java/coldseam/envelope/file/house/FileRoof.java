@@ -57,7 +57,7 @@ record FileRoof(
         ImmutableList<Named<FileRoofSide>> sides,
 
         @Doc("A level ceiling between the slopes, below the ridge, with a cold loft over it.")
-        Optional<FileCollar> collar,
+        Optional<Body.Collar> collar,
 
         @Doc("Dormers by name, on the slopes of a gable or hip roof that is insulated at its rafters.")
         @Default("")
@@ -119,22 +119,6 @@ record FileRoof(
             return new Body.RoofSide(pitch.orElse(roofPitch), gable);
         }
     }
-
-    @Noun("a collar ceiling")
-    @Doc("A level ceiling that ends the slopes below the ridge.")
-    record FileCollar(
-            @Doc("Height of its inner face over the top storey's floor.")
-            @Unit(Dimension.LENGTH)
-            @Bounds(atLeast = "1 m", atMost = "20 m")
-            double height,
-
-            @Doc("Its assembly.") @Refers("assembly") String assembly,
-
-            @Doc("Temperature factor of the loft over it: 1 as cold as outdoors.")
-            @Default("1")
-            @Unit(Dimension.RATIO)
-            @Bounds(atLeast = "0.5", atMost = "1", usual = "0.7 to 1")
-            double loftFactor) {}
 
     /** Whether the rooms under it reach up to slopes. */
     boolean roomUnderSlopes() {

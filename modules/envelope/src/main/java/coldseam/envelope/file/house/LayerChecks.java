@@ -93,9 +93,8 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
         return isAir(layer)
                 ? 0
                 : material(layer.material())
-                        .map(filling ->
-                                layer.taper().map(FileLayer.FileTaper::thickest).orElse(layer.thickness())
-                                        / filling.conductivity())
+                        .map(filling -> layer.taper().map(Layer.Taper::thickest).orElse(layer.thickness())
+                                / filling.conductivity())
                         .orElse(0.0);
     }
 

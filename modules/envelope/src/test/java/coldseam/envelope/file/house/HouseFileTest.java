@@ -264,7 +264,7 @@ class HouseFileTest {
 
         Assembly deck = house.assemblies().get("deck");
         assertEquals(Assembly.AirGaps.BRIDGING, deck.gaps());
-        assertEquals(Optional.of(new Assembly.RainCooling(3, 0.04)), deck.rain());
+        assertEquals(Optional.of(new Assembly.Rain(3, 0.04)), deck.rain());
         assertEquals(6, deck.fasteners().orElseThrow().perSquareMetre());
         Layer studs = deck.layers().get(1);
         assertEquals(0.15, studs.framing().orElseThrow().share(), ROUND_OFF);
@@ -450,7 +450,9 @@ class HouseFileTest {
         House house = shipped("heron-row");
         Climate climate = house.site().climate().orElseThrow();
         assertEquals(12, climate.months().size());
-        assertEquals(new Climate.Mean(java.time.Month.DECEMBER, -0.4, 0.89), climate.months().getLast());
+        assertEquals(
+                new Climate.Mean(java.time.Month.DECEMBER, -0.4, 0.89),
+                climate.months().getLast());
         assertEquals(Climate.Indoors.DWELLING, climate.indoors());
         assertTrue(climate.source().startsWith("invented"), climate::source);
         House without = shipped("marsh-bungalow");
