@@ -1,0 +1,152 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.BuildUps;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/**
+ * Every option between every pair of typical build-ups, whatever side their insulation lies on: what is offered is drawn without
+ * a void, and where nothing is offered a page says so.
+ */
+@Tag("slow")
+class EveryBuildTest {
+
+    private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
+
+    private static final String HEAD = """
+            # Build-ups without an option
+
+            At a junction of these typical build-ups no option of the catalogue fits, not even a worst one: such a seam has no
+            value, its house "at least" a heat loss, until the house file gives a detail or a psi of its own. Floors of joists on
+            the ground are left out. `EveryBuildTest` writes this page.
+
+            | kind | first surface | second surface |
+            |---|---|---|
+            """;
+
+    /** Every way to build a surface: as its kind usually has it, insulated inside, in its frame alone, or of blocks. */
+    private static ImmutableList<Assembly> builds(JunctionKind kind, int which) {
+        BridgeKind.Facing facing = kind.faces().get(which);
+        JunctionKind.Typical typical = kind.typical();
+        ImmutableList<String> uses = Lists.immutable.of(
+                which == 0 ? typical.first() : typical.second().orElseThrow(),
+                BuildUps.insulatedInside(facing),
+                BuildUps.inItsFrame(facing),
+                BuildUps.frameInsulatedInside(facing),
+                facing == BridgeKind.Facing.SIDE ? BuildUps.monolithic() : BuildUps.insulatedInside(facing));
+        return uses.collect(BuildUps.all()::get)
+                .flatCollect(each -> Lists.immutable.of(each.masonry(), each.frame()))
+                .distinct()
+                .reject(each -> kind.form().ground() && facing == BridgeKind.Facing.DOWN && framed(each));
+    }
+
+    private static boolean framed(Assembly assembly) {
+        return assembly.layers().anySatisfy(layer -> layer.framing().isPresent());
+    }
+
+    /** m²: a slot beside a membrane or a plate is smaller. */
+    private static final double VOID = 0.003;
+
+    /** Options whose text tells of a gap, a joint or boards that are squeezed, and two beside whose timber a frame's sheathing ends. */
+    private static final Set<String> WITH_A_GAP = Set.of(
+            "eaves-cold-loft-pinched",
+            "eaves-cold-loft-in-frame-pinched",
+            "foundation-top-bare-strip",
+            "inside-corner-open-slot",
+            "inside-corner-slot-beside-blocks",
+            "porch-slab-cast-against",
+            "porch-slab-strip-in-joint",
+            "valley-gap",
+            "parapet-filled-roof-wrapped",
+            "terrace-edge-filled-deck-bays-packed");
+
+    private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
+        try {
+            return Composer.isFor(detail, setup)
+                    ? Optional.of(Composer.compose(detail, setup, MaterialLibrary::named))
+                    : Optional.empty();
+        } catch (DetailDoesNotFit notOffered) {
+            return Optional.empty();
+        }
+    }
+
+    /** m², of the largest void that what is computed encloses. */
+    private static double largestVoid(Composition composition) {
+        Geometry solid = UnaryUnionOp.union(composition
+                .plan()
+                .pieces()
+                .select(SectionPlan.Piece::solved)
+                .collect(piece -> Shapes.of(piece.outline().corners()))
+                .castToList());
+        double largest = 0;
+        for (int part = 0; part < solid.getNumGeometries(); part++) {
+            Polygon outline = (Polygon) solid.getGeometryN(part);
+            for (int ring = 0; ring < outline.getNumInteriorRing(); ring++) {
+                largest = Math.max(
+                        largest,
+                        Math.abs(Area.ofRing(outline.getInteriorRingN(ring).getCoordinates())));
+            }
+        }
+        return largest;
+    }
+
+    @Test
+    void whatIsOfferedIsDrawnWholeAndWhatIsNotIsTold() throws IOException {
+        Set<String> rows = new ConcurrentSkipListSet<>();
+        Set<String> voids = new ConcurrentSkipListSet<>();
+        JunctionKind.all().castToList().parallelStream().forEach(kind -> {
+            JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
+            ImmutableList<Optional<Assembly>> seconds = typical.second().isPresent()
+                    ? builds(kind, 1).collect(Optional::of)
+                    : Lists.immutable.of(Optional.empty());
+            for (Assembly first : builds(kind, 0)) {
+                for (Optional<Assembly> second : seconds) {
+                    JunctionSetup setup = typical.between(first, second);
+                    String where = " | " + first.name() + " | "
+                            + second.map(Assembly::name).orElse("") + " |\n";
+                    boolean offered = false;
+                    for (Detail detail : CATALOGUE.options(kind)) {
+                        Optional<Composition> composition = composed(detail, setup);
+                        offered |= composition.isPresent();
+                        composition
+                                .map(EveryBuildTest::largestVoid)
+                                .filter(area -> area > VOID && !WITH_A_GAP.contains(detail.id()))
+                                .ifPresent(area ->
+                                        voids.add(detail.id() + where.strip() + Math.round(area * 1e4) + " cm²"));
+                    }
+                    if (!offered) {
+                        rows.add("| " + kind + where);
+                    }
+                }
+            }
+        });
+        assertEquals("", String.join("\n", voids));
+        CommittedReport.check("builds.md", HEAD + String.join("", rows));
+    }
+}
