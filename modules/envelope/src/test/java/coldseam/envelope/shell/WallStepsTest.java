@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -87,6 +88,46 @@ class WallStepsTest {
             assertEquals(6.7, step.externalLength(), ROUND_OFF, side.name());
         }
         assertEquals(1, edges(shell, JunctionKind.WALL_TO_TERRACE).size());
+    }
+
+    /**
+     * Walls of two build-ups, flush outdoors, take over from one another at the upper floor, as the section of their seam has them
+     * do; not at the underside of what hangs over the air, or at the deck, on another side of the house.
+     */
+    @Test
+    void wallsOfTwoBuildUpsMeetAtTheFloorWhateverHangsOrLiesBesideThem() {
+        for (String upper : new String[] {"thin", "wall"}) {
+            boolean alike = upper.equals("wall");
+            ImmutableList<String> walls = Lists.immutable.of(upper, upper, upper, upper);
+            Shell hanging = ShellBuilder.build(Houses.house(Houses.body(
+                    Houses.flat(),
+                    ground(Houses.rectangle(0, 0, 10, 8), "wall", "wall", "wall", "wall"),
+                    Houses.storey("upper floor", Houses.rectangle(0, -1, 10, 9), 2.8, walls))));
+            ShellBuilderTest.assertClosed(hanging);
+            Surface west = ShellBuilderTest.surface(hanging, "ground floor wall 3");
+            assertEquals(8 * (0.5 + (alike ? 3 - 0.55 : 3)), west.externalArea(), ROUND_OFF, upper);
+            assertEquals((8 - 2 * 0.4) * 3, west.internalArea(), ROUND_OFF, upper);
+            // A deck of 0.35 m on the underside of a floor of 0.5 m.
+            Shell decked = ShellBuilder.build(Houses.house(Houses.body(
+                    Houses.flat(),
+                    ground(Houses.rectangle(0, 0, 10, 8), "wall", "wall", "wall", "wall"),
+                    Houses.storey(
+                            "upper floor",
+                            Houses.rectangle(0, 3, 10, 5),
+                            2.8,
+                            Houses.storey("", Houses.rectangle(0, 3, 10, 5), 2.8, walls)
+                                    .walls(),
+                            Optional.of("deck"),
+                            true,
+                            Optional.of("soffit"),
+                            0.5))));
+            ShellBuilderTest.assertClosed(decked);
+            Surface beside = ShellBuilderTest.surface(decked, "ground floor wall 3");
+            assertEquals(3 * 3.35 + 5 * (alike ? 3.35 : 3.5), beside.externalArea(), ROUND_OFF, upper);
+            // Indoors the deck's ceiling, 2.5 m high, reaches to the upper wall's inner face.
+            double under = 3 + (alike ? 0.4 : 0.3) - 0.4;
+            assertEquals(under * 2.5 + (8 - 0.8 - under) * (alike ? 2.5 : 3), beside.internalArea(), ROUND_OFF, upper);
+        }
     }
 
     /** The same from the other end: what the longer wall has beyond the shorter begins before its step, not after it. */

@@ -103,6 +103,11 @@ public record Facet(
         return assembly.map(built -> built.named("")).equals(other.assembly.map(built -> built.named("")));
     }
 
+    /** Whether both are of one build-up and face the same. */
+    boolean isAs(Facet other) {
+        return builtAs(other) && exposure.equals(other.exposure);
+    }
+
     public boolean faces(Exposure.Kind kind) {
         return exposure.kind() == kind;
     }

@@ -45,7 +45,7 @@ public final class InnerPlanes {
             if (line.shared()
                     && takesOver(line.forward().get(0), line.backward().get(0), line)) {
                 Condition condition =
-                        takeOver(line.forward().get(0), line.backward().get(0));
+                        takeOver(line.forward().get(0), line.backward().get(0), line);
                 takeOvers.computeIfAbsent(line.a(), v -> Lists.mutable.empty()).add(condition);
                 takeOvers.computeIfAbsent(line.b(), v -> Lists.mutable.empty()).add(condition);
             }
@@ -271,7 +271,7 @@ public final class InnerPlanes {
             }
             if (alike(facet, other)) {
                 if (takesOver(facet, other, line)) {
-                    conditions.add(takeOver(facet, other));
+                    conditions.add(takeOver(facet, other, line));
                 }
             } else {
                 conditions.add(plane(other));
@@ -286,11 +286,14 @@ public final class InnerPlanes {
                 && alike(one, other);
     }
 
-    private Condition takeOver(int one, int other) {
-        int below = Math.min(
-                mesh.facets().get(one).traits().level(),
-                mesh.facets().get(other).traits().level());
-        return new Condition(Vectors.UP, storeys.get(below).takeOver());
+    /** Walls of two build-ups take over from one another at the floor, indoors as outdoors. */
+    private Condition takeOver(int one, int other, FacetMesh.Line line) {
+        Facet first = mesh.facets().get(one);
+        Facet second = mesh.facets().get(other);
+        int below = Math.min(first.traits().level(), second.traits().level());
+        boolean atFloor = !first.isAs(second)
+                && line.a().z() == Vertex.height(storeys.get(below + 1).floor());
+        return new Condition(Vectors.UP, atFloor ? 0 : storeys.get(below).takeOver());
     }
 
     /** The first independent conditions, in their order, made square to one another (Gram and Schmidt). */

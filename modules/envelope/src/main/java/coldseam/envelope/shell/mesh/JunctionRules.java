@@ -190,8 +190,7 @@ record JunctionRules(FacetMesh mesh, InnerPlanes planes) {
     }
 
     private Optional<JunctionKind> withoutWall(Facet first, Facet second, double angle, Vertex from, Vertex to) {
-        boolean sameBuild =
-                first.builtAs(second) && first.exposure().equals(second.exposure()) && first.use() == second.use();
+        boolean sameBuild = first.isAs(second) && first.use() == second.use();
         if (angle == Vectors.STRAIGHT && sameBuild) {
             return Optional.empty();
         }

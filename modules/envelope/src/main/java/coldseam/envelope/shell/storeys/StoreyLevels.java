@@ -25,7 +25,8 @@ import org.eclipse.collections.api.list.MutableList;
  *       assembly lower;
  *   <li>the walls of two storeys take over from one another at the terrace's outer face where the storey has a terrace
  *       that lies no higher than the upper floor, else at the overhang's outer face where there is one, else at the upper
- *       floor's upper face; steps in the outer planes lie at that height too;
+ *       floor's upper face; steps in the outer planes lie at that height too; walls of two build-ups in one plane always
+ *       do at that floor ({@link WallPieces});
  *   <li>in the top storey the height runs to the top of the ceiling's structure, so a flat roof's or top ceiling's inner
  *       face lies lower by its layers from the inside through the last structure layer.
  * </ul>

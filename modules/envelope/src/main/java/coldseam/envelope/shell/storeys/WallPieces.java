@@ -328,10 +328,15 @@ final class WallPieces {
 
     /**
      * Where the walls of one storey take over from those of another. Before a deck or flat roof that ends just under the upper one's
-     * floor they do at its outer face: what is left of the lower wall is too low to be one.
+     * floor they do at its outer face: what is left of the lower wall is too low to be one. Walls built otherwise, or facing
+     * something else, do where the sections of such a seam have them do, at the upper floor's upper face: it matters there whose
+     * a part of the face is.
      */
     private long takeOver(Plan.Bound bound, boolean fullOnLeft, Reach reach, int lower, int upper) {
         long usual = levels.takeOver().get(upper - 1);
+        if (!beside.alike(owner(bound, fullOnLeft, lower), owner(bound, fullOnLeft, upper))) {
+            return levels.floors().get(upper);
+        }
         long foot = reach.bottomA();
         boolean before = foot < usual
                 && reach.bottomB() == foot
@@ -339,8 +344,7 @@ final class WallPieces {
                         Vertex.metres(levels.floors().get(upper)),
                         stacks.storey(upper).floorThickness(),
                         Vertex.metres(foot))
-                && endsFlat(fullOnLeft ? bound.right() : bound.left(), foot)
-                && beside.alike(owner(bound, fullOnLeft, lower), owner(bound, fullOnLeft, upper));
+                && endsFlat(fullOnLeft ? bound.right() : bound.left(), foot);
         return before ? foot : usual;
     }
 
