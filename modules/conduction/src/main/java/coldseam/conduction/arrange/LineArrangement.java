@@ -1,7 +1,15 @@
 package coldseam.conduction.arrange;
 
 import java.util.Arrays;
+import org.eclipse.collections.api.factory.primitive.DoubleLists;
+import org.eclipse.collections.api.factory.primitive.IntLists;
+import org.eclipse.collections.api.factory.primitive.LongIntMaps;
+import org.eclipse.collections.api.factory.primitive.LongSets;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.MutableDoubleList;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.api.map.primitive.MutableLongIntMap;
+import org.eclipse.collections.api.set.primitive.MutableLongSet;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -44,12 +52,10 @@ public final class LineArrangement {
     /** A place on the lattice and how far what was there was moved, lattice steps. */
     public record Move(double x, double y, double distance) {}
 
-    private int[] slots = new int[256];
+    private final MutableLongIntMap edgeOf = LongIntMaps.mutable.empty();
 
-    // Edges that cross another at a vertex, found in this pass.
-    private int bends;
-    private int[] bentEdge = new int[16];
-    private int[] bentTo = new int[16];
+    /** Edges that cross another at a vertex, each with that vertex, found in this pass. */
+    private final MutableLongSet bends = LongSets.mutable.empty();
 
     /** @param ringCount how many rings will be added at most */
     public LineArrangement(Lattice lattice, int ringCount) {
@@ -59,7 +65,6 @@ public final class LineArrangement {
         this.reach = (long) Math.ceil(close) + 1;
         this.words = Math.max(1, (ringCount + 63) >>> 6);
         this.rings = new long[64 * words];
-        Arrays.fill(slots, -1);
     }
 
     /** How many 64-bit words hold an edge's set of rings. */
@@ -135,16 +140,9 @@ public final class LineArrangement {
     private int edge(int a, int b) {
         int lo = Math.min(a, b);
         int hi = Math.max(a, b);
-        if (2 * edges >= slots.length) {
-            rehash();
-        }
-        int slot = slot(lo, hi);
-        while (slots[slot] >= 0) {
-            int e = slots[slot];
-            if (from[e] == lo && to[e] == hi) {
-                return e;
-            }
-            slot = (slot + 1) & (slots.length - 1);
+        int known = edgeOf.getIfAbsentPut(pair(lo, hi), edges);
+        if (known < edges) {
+            return known;
         }
         if (edges == from.length) {
             from = Arrays.copyOf(from, 2 * edges);
@@ -153,7 +151,6 @@ public final class LineArrangement {
             twice = Arrays.copyOf(twice, 2 * edges);
             rings = Arrays.copyOf(rings, 2 * edges * words);
         }
-        slots[slot] = edges;
         from[edges] = lo;
         to[edges] = hi;
         path[edges] = -1;
@@ -162,22 +159,8 @@ public final class LineArrangement {
         return edges++;
     }
 
-    private int slot(int lo, int hi) {
-        int h = lo * 0x9E3779B9 + hi * 0x85EBCA6B;
-        h ^= h >>> 15;
-        return h & (slots.length - 1);
-    }
-
-    private void rehash() {
-        slots = new int[2 * slots.length];
-        Arrays.fill(slots, -1);
-        for (int e = 0; e < edges; e++) {
-            int slot = slot(from[e], to[e]);
-            while (slots[slot] >= 0) {
-                slot = (slot + 1) & (slots.length - 1);
-            }
-            slots[slot] = e;
-        }
+    private static long pair(int one, int other) {
+        return (long) one << 32 | other;
     }
 
     /**
@@ -197,25 +180,9 @@ public final class LineArrangement {
 
     /** Notes that an edge must pass through a vertex, unless it ends there. */
     private void bend(int e, int v) {
-        if (from[e] == v || to[e] == v) {
-            return;
+        if (from[e] != v && to[e] != v) {
+            bends.add(pair(e, v));
         }
-        if (bends == bentEdge.length) {
-            bentEdge = Arrays.copyOf(bentEdge, 2 * bends);
-            bentTo = Arrays.copyOf(bentTo, 2 * bends);
-        }
-        bentEdge[bends] = e;
-        bentTo[bends++] = v;
-    }
-
-    /** Whether an edge was found to cross another at a vertex. */
-    private boolean bent(int e, int v) {
-        for (int i = 0; i < bends; i++) {
-            if (bentEdge[i] == e && bentTo[i] == v) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /**
@@ -223,7 +190,7 @@ public final class LineArrangement {
      * an old one close to the crossing, and then lie farther from one of the edges than is close: so it is noted for both.
      */
     private void addCrossings() {
-        bends = 0;
+        bends.clear();
         for (int e = 0; e < edges; e++) {
             long ax = x[from[e]];
             long ay = y[from[e]];
@@ -275,8 +242,8 @@ public final class LineArrangement {
     /** Cuts every edge at the vertices close to it. */
     private boolean splitAtVertices() {
         boolean changed = false;
-        int[] inside = new int[16];
-        double[] along = new double[16];
+        MutableIntList inside = IntLists.mutable.empty();
+        MutableDoubleList along = DoubleLists.mutable.empty();
         int count = edges;
         int[] oldFrom = from.clone();
         int[] oldTo = to.clone();
@@ -284,7 +251,7 @@ public final class LineArrangement {
         boolean[] oldTwice = twice.clone();
         long[] oldRings = rings.clone();
         edges = 0;
-        Arrays.fill(slots, -1);
+        edgeOf.clear();
         for (int e = 0; e < count; e++) {
             int a = oldFrom[e];
             int b = oldTo[e];
@@ -298,7 +265,8 @@ public final class LineArrangement {
             long right = Math.max(ax, ax + ux) + reach;
             long low = Math.min(ay, ay + uy) - reach;
             long high = Math.max(ay, ay + uy) + reach;
-            int n = 0;
+            inside.clear();
+            along.clear();
             for (int v = 0; v < vertices; v++) {
                 if (x[v] < left || x[v] > right || y[v] < low || y[v] > high || v == a || v == b) {
                     continue;
@@ -307,30 +275,25 @@ public final class LineArrangement {
                 double py = (double) (y[v] - ay);
                 double dot = px * ux + py * uy;
                 double cross = px * uy - py * ux;
-                boolean crossing = bends > 0 && bent(e, v);
+                boolean crossing = bends.contains(pair(e, v));
                 if (crossing || dot > 0 && dot < length2 && cross * cross <= close2 * length2) {
                     // At a crossing one step is rounding, no drawing error that was closed.
                     if (cross * cross > (crossing ? length2 : 0)) {
                         moves.add(new Move(x[v], y[v], Math.abs(cross) / Math.sqrt(length2)));
                     }
-                    if (n == inside.length) {
-                        inside = Arrays.copyOf(inside, 2 * n);
-                        along = Arrays.copyOf(along, 2 * n);
-                    }
-                    int i = n++;
-                    while (i > 0 && along[i - 1] > dot) {
-                        along[i] = along[i - 1];
-                        inside[i] = inside[i - 1];
+                    int i = along.size();
+                    while (i > 0 && along.get(i - 1) > dot) {
                         i--;
                     }
-                    along[i] = dot;
-                    inside[i] = v;
+                    along.addAtIndex(i, dot);
+                    inside.addAtIndex(i, v);
                 }
             }
-            changed |= n > 0;
+            changed |= inside.notEmpty();
             int previous = a;
-            for (int i = 0; i <= n; i++) {
-                int next = i < n ? inside[i] : b;
+            inside.add(b);
+            for (int i = 0; i < inside.size(); i++) {
+                int next = inside.get(i);
                 int piece = edge(previous, next);
                 for (int w = 0; w < words; w++) {
                     rings[piece * words + w] ^= oldRings[e * words + w];
