@@ -124,7 +124,7 @@ final class CompareCommand implements Callable<Integer> {
         Comparison comparison = options.working(workshop, terminal, (shop, progress) -> {
             HouseAudit ready = HouseAudit.of(options.house, shop);
             refuse(ready);
-            return Comparer.compare(ready, wish, progress, () -> false);
+            return Comparer.compare(ready, wish, progress);
         });
         terminal.lines(CompareText.of(comparison, options.units()));
         write(

@@ -100,7 +100,7 @@ final class HouseOptions {
             HouseAudit ready = HouseAudit.of(house, shop, beside::fork);
             BiFunction<Audit, Keeping, Told> teller = telling.apply(ready.shell());
             timings.begin("plan");
-            Audit audit = ready.compute(new Timed(lines, timings), () -> false);
+            Audit audit = ready.compute(new Timed(lines, timings));
             timings.begin("documents");
             beside.join();
             Told told = teller.apply(audit, shop.results());

@@ -89,7 +89,7 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
     private Audit audited(HouseAudit ready) {
         ProgressLines lines = new ProgressLines(terminal);
         try {
-            return ready.compute(lines, () -> false);
+            return ready.compute(lines);
         } finally {
             lines.close();
         }

@@ -63,8 +63,7 @@ class CompareTest {
         comparison = Comparer.compare(
                 HouseAudit.of(HOUSE, Run.REAL),
                 new Wish(OptionalDouble.of(3000), OptionalDouble.of(90), OptionalDouble.empty()),
-                Progress.SILENT,
-                () -> false);
+                Progress.SILENT);
     }
 
     /** What is added up of parts is what the audit of the whole house says. */
@@ -291,8 +290,7 @@ class CompareTest {
         Comparison again = Comparer.compare(
                 HouseAudit.of(HOUSE, Run.REAL),
                 new Wish(OptionalDouble.of(3000), OptionalDouble.of(90), OptionalDouble.empty()),
-                Progress.SILENT,
-                () -> false);
+                Progress.SILENT);
         assertEquals(CompareJson.text(comparison), CompareJson.text(again));
         assertArrayEquals(
                 ComparePdf.bytes(comparison, UnitSystem.SI, Paper.A4),
@@ -319,8 +317,7 @@ class CompareTest {
         Comparison.Answer answer = Comparer.compare(
                         HouseAudit.of(HOUSE, Run.REAL),
                         new Wish(OptionalDouble.empty(), OptionalDouble.of(limit), OptionalDouble.empty()),
-                        Progress.SILENT,
-                        () -> false)
+                        Progress.SILENT)
                 .answers()
                 .getFirst();
         assertEquals(Asked.HEAT_LOSS, answer.asked());
@@ -347,8 +344,7 @@ class CompareTest {
         Comparison parapets = Comparer.compare(
                 HouseAudit.of(file, Run.REAL),
                 new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
-                Progress.SILENT,
-                () -> false);
+                Progress.SILENT);
         assertEquals(
                 Lists.immutable.of(
                         Lists.immutable.of("other", "again"),

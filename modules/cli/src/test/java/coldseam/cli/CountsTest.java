@@ -108,20 +108,18 @@ class CountsTest {
         HouseAudit audit = HouseAudit.of(file, Run.REAL);
         assertThrows(
                 CancellationException.class,
-                () -> audit.compute(
-                        new Progress() {
-                            @Override
-                            public void begins(Work work) {
-                                said.add(work);
-                                throw new CancellationException();
-                            }
+                () -> audit.compute(new Progress() {
+                    @Override
+                    public void begins(Work work) {
+                        said.add(work);
+                        throw new CancellationException();
+                    }
 
-                            @Override
-                            public void at(String step, int count, int of) {
-                                throw new AssertionError("solved before it is said: " + step);
-                            }
-                        },
-                        () -> false));
+                    @Override
+                    public void at(String step, int count, int of) {
+                        throw new AssertionError("solved before it is said: " + step);
+                    }
+                }));
         assertTrue(said.get(0).unknowns() > 0 && said.get(0).unknowns() < MOST_UNKNOWNS, said::toString);
     }
 }

@@ -280,7 +280,7 @@ class PlantedHousesTest {
     private String compared(String name, Workshop workshop) {
         HouseAudit ready = HouseAudit.of(folder.resolve(name).resolve(name + ".yaml"), workshop);
         Wish nothing = new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-        return CompareText.of(Comparer.compare(ready, nothing, Progress.SILENT, () -> false), UnitSystem.SI)
+        return CompareText.of(Comparer.compare(ready, nothing, Progress.SILENT), UnitSystem.SI)
                 .makeString(" ")
                 .replaceAll("\\s+", " ");
     }

@@ -284,8 +284,7 @@ class RetrofitTest {
         Before before = Comparer.compare(
                         planned,
                         new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
-                        Progress.SILENT,
-                        () -> false)
+                        Progress.SILENT)
                 .before()
                 .orElseThrow();
         double more = known(asItStood().compute()) - known(planned.compute());

@@ -41,20 +41,18 @@ class WorkTest {
         List<Work> said = new ArrayList<>();
         Map<String, Integer> done = new ConcurrentHashMap<>();
         HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses").resolve(house), counting.workshop)
-                .compute(
-                        new Progress() {
-                            @Override
-                            public void begins(Work work) {
-                                assertEquals(0, counting.unknowns.get(), "nothing is solved before it is said");
-                                said.add(work);
-                            }
+                .compute(new Progress() {
+                    @Override
+                    public void begins(Work work) {
+                        assertEquals(0, counting.unknowns.get(), "nothing is solved before it is said");
+                        said.add(work);
+                    }
 
-                            @Override
-                            public void at(String step, int count, int of) {
-                                done.put(step, of);
-                            }
-                        },
-                        () -> false);
+                    @Override
+                    public void at(String step, int count, int of) {
+                        done.put(step, of);
+                    }
+                });
         assertEquals(1, said.size());
         Work work = said.get(0);
         assertEquals(done.getOrDefault("junctions", 0), work.junctions());

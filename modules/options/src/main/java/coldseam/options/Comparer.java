@@ -20,7 +20,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -48,14 +47,12 @@ public final class Comparer {
      *
      * @param ready the house as its file describes it, with at least one decision
      * @param progress hears how many sections are solved, and how many houses are audited
-     * @param cancelled asked between houses
-     * @throws java.util.concurrent.CancellationException once it says so
      */
-    public static Comparison compare(HouseAudit ready, Wish wish, Progress progress, BooleanSupplier cancelled) {
-        return new Comparer(ready).compare(wish, progress, cancelled);
+    public static Comparison compare(HouseAudit ready, Wish wish, Progress progress) {
+        return new Comparer(ready).compare(wish, progress);
     }
 
-    private Comparison compare(Wish wish, Progress progress, BooleanSupplier cancelled) {
+    private Comparison compare(Wish wish, Progress progress) {
         // 1. Every house that is needed: each option alone, and a few of every combination.
         Set<ImmutableIntList> needed = new LinkedHashSet<>();
         needed.add(variants.nothing());
@@ -72,14 +69,10 @@ public final class Comparer {
         needed.forEach(this::prepare);
         // 2. Their sections, each once, on all cores.
         Sections sections = HouseAudit.sections(houses.values());
-        ready.solve(sections, (step, done, of) -> {
-            HouseAudit.refuseCancelled(cancelled);
-            progress.at(step, done, of);
-        });
+        ready.solve(sections, progress::at);
         // 3. Their audits, which find the sections remembered.
         AtomicInteger done = new AtomicInteger();
         houses.keySet().stream().toList().parallelStream().forEach(set -> {
-            HouseAudit.refuseCancelled(cancelled);
             audits.put(set, houses.get(set).computeSections());
             synchronized (done) {
                 progress.at("houses", done.incrementAndGet(), houses.size());
@@ -90,10 +83,7 @@ public final class Comparer {
         Front all = Front.of(combinations.scenarios());
         ImmutableList<Alternative> alternatives = alternatives(combinations, all);
         // 5. With their corners, which add up over no parts: only the houses that are told of.
-        WholeAudits whole = new WholeAudits(variants, (step, at, of) -> {
-            HouseAudit.refuseCancelled(cancelled);
-            progress.at(step, at, of);
-        });
+        WholeAudits whole = new WholeAudits(variants, progress::at);
         return new FrontAnswers(variants, this::audited, whole, combinations, all, wish)
                 .comparison(alternatives, sections.all().size());
     }

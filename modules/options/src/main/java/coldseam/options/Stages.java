@@ -165,9 +165,9 @@ public final class Stages {
         Audit was = audits.getFirst();
         Audit becomes = audits.getLast();
         Interval whole = more(was, becomes);
-        Audit asFound = start.compute(progress, () -> false);
+        Audit asFound = start.compute(progress);
         // By the names that its file has for its details, which those of corners name.
-        Audit asBuilt = named.changed(named.house(), Sets.immutable.empty()).compute(progress, () -> false);
+        Audit asBuilt = named.changed(named.house(), Sets.immutable.empty()).compute(progress);
         return new Renovation(
                 asFound,
                 asBuilt,

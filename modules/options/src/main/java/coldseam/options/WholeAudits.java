@@ -23,6 +23,6 @@ final class WholeAudits {
 
     /** The audit that the house file of this set would have. */
     Audit of(ImmutableIntList set) {
-        return audits.computeIfAbsent(set, none -> variants.house(set).compute(progress, () -> false));
+        return audits.computeIfAbsent(set, none -> variants.house(set).compute(progress));
     }
 }

@@ -27,8 +27,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -244,33 +242,19 @@ public final class HouseAudit {
         return new Auditor.Solving(shop.computer(), shop.vertices(), shop.pairs());
     }
 
-    /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
+    /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress)}. */
     public Audit compute() {
-        return compute(Progress.SILENT, () -> false);
+        return compute(Progress.SILENT);
     }
 
     /**
      * Audits the house.
      *
-     * @param progress hears how far it has come
-     * @param cancelled asked before and after each section, from several threads, one at a time
-     * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
+     * @param progress hears how far it has come; what it throws ends the audit
      */
-    public Audit compute(Progress progress, BooleanSupplier cancelled) {
-        Progress asked = new Progress() {
-            @Override
-            public void at(String step, int done, int of) {
-                refuseCancelled(cancelled);
-                progress.at(step, done, of);
-            }
-
-            @Override
-            public void begins(Work work) {
-                progress.begins(work);
-            }
-        };
+    public Audit compute(Progress progress) {
         return new Auditor(catalogue, this::roomy, workshop.vertices().isPresent(), ToolVersion.read())
-                .audit(house(), shell, foundShell(loaded), digests, asked);
+                .audit(house(), shell, foundShell(loaded), digests, progress);
     }
 
     /**
@@ -282,16 +266,6 @@ public final class HouseAudit {
                 workshop.computer(), Optional.empty(), workshop.pairs().map(PairComputing::unsolved));
         return new Auditor(catalogue, work -> named, false, ToolVersion.read())
                 .audit(house(), shell, digests, Progress.SILENT);
-    }
-
-    /** Ends work that was given up.
-     *
-     * @throws CancellationException once asked to
-     */
-    public static void refuseCancelled(BooleanSupplier cancelled) {
-        if (cancelled.getAsBoolean()) {
-            throw new CancellationException("the audit was given up");
-        }
     }
 
     /** Read a second time, just after the catalogue has read them. */

@@ -20,8 +20,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.BeforeEach;
@@ -117,21 +115,10 @@ class HouseAuditTest {
     }
 
     @Test
-    void givenUpAuditSolvesNothingMore() {
-        AtomicInteger solved = new AtomicInteger();
-        HouseAudit ready = HouseAudit.of(file, workshop(() -> {}, Sample.computer((detail, setup) -> {
-            solved.incrementAndGet();
-            return Sample.computer().compute(detail, setup);
-        })));
-        assertThrows(CancellationException.class, () -> ready.compute((step, done, of) -> {}, () -> true));
-        assertEquals(0, solved.get());
-    }
-
-    @Test
     void progressCountsUpToAllOfEachStep() {
         var heard = Lists.mutable.<String>empty();
         HouseAudit.of(file, workshop(() -> {}, Sample.computer()))
-                .compute((step, done, of) -> heard.add(step + " " + done + "/" + of), () -> false);
+                .compute((step, done, of) -> heard.add(step + " " + done + "/" + of));
         assertEquals("junctions 0/3", heard.getFirst());
         assertTrue(heard.contains("junctions 3/3"), heard::toString);
     }
