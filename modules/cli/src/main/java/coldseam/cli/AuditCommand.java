@@ -30,7 +30,6 @@ import picocli.CommandLine.Option;
 final class AuditCommand implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final Workshop workshop;
 
     @Mixin
     final HouseOptions options;
@@ -60,8 +59,7 @@ final class AuditCommand implements Callable<Integer> {
 
     AuditCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
-        this.options = new HouseOptions(usual);
-        this.workshop = workshop;
+        this.options = new HouseOptions(terminal, workshop, usual);
     }
 
     @Override
@@ -80,7 +78,7 @@ final class AuditCommand implements Callable<Integer> {
         Timings timings = Timings.when(options.timed);
         ImmutableList<String> asked = Lists.immutable.of(
                 "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
-        Told told = options.tell(workshop, terminal, timings, asked, PdfReport::prepare, this::telling);
+        Told told = options.tell(timings, asked, PdfReport::prepare, this::telling);
         timings.begin("write");
         // First, so that what was found is told though a file cannot be written.
         terminal.lines(told.lines());
@@ -88,7 +86,7 @@ final class AuditCommand implements Callable<Integer> {
         Outputs.write(
                 terminal,
                 written.zip(told.documents()).collect(each -> new Outputs.Document(each.getOne(), each::getTwo)));
-        options.say(timings, terminal);
+        options.say(timings);
         return told.code();
     }
 

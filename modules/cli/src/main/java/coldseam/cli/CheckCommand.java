@@ -18,7 +18,6 @@ import picocli.CommandLine.ParentCommand;
 final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final Workshop workshop;
 
     @Mixin
     final HouseOptions options;
@@ -34,8 +33,7 @@ final class CheckCommand implements Callable<Integer> {
 
     CheckCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
-        this.options = new HouseOptions(usual);
-        this.workshop = workshop;
+        this.options = new HouseOptions(terminal, workshop, usual);
     }
 
     @Override
@@ -45,15 +43,11 @@ final class CheckCommand implements Callable<Integer> {
                 throw new RefusedException(
                         "--watch: got it with --timings; allowed: one of them. Leave --watch out for the phases of one run");
             }
-            return options.living(
-                    workshop,
-                    within -> new Watch(options.house, within, options.units(), terminal, root.verbose)
-                            .run(Polling.USUAL));
+            return options.living(within ->
+                    new Watch(options.house, within, options.units(), terminal, root.verbose).run(Polling.USUAL));
         }
         Timings timings = Timings.when(options.timed);
         Told told = options.tell(
-                workshop,
-                terminal,
                 timings,
                 Lists.immutable.of("check", options.units().name()),
                 () -> {},
@@ -62,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
                         new VerdictText(audit, options.units()).full(),
                         Lists.immutable.empty()));
         terminal.lines(told.lines());
-        options.say(timings, terminal);
+        options.say(timings);
         return told.code();
     }
 }

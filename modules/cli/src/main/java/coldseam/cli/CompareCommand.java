@@ -38,7 +38,6 @@ import picocli.CommandLine.Parameters;
 final class CompareCommand implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final Workshop workshop;
 
     @Mixin
     final HouseOptions options;
@@ -103,8 +102,7 @@ final class CompareCommand implements Callable<Integer> {
 
     CompareCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
-        this.options = new HouseOptions(usual);
-        this.workshop = workshop;
+        this.options = new HouseOptions(terminal, workshop, usual);
     }
 
     @Override
@@ -121,7 +119,7 @@ final class CompareCommand implements Callable<Integer> {
                     "--order needs two houses; name the house file of what it is to become as a second one");
         }
         Wish wish = new Wish(number(budget), number(heatLoss), number(energy));
-        Comparison comparison = options.working(workshop, terminal, (shop, progress) -> {
+        Comparison comparison = options.working((shop, progress) -> {
             HouseAudit ready = HouseAudit.of(options.house, shop);
             refuse(ready);
             return Comparer.compare(ready, wish, progress);
@@ -141,7 +139,7 @@ final class CompareCommand implements Callable<Integer> {
                     "--budget, --heat-loss and --energy are about the alternatives of one house; leave them out, or the"
                             + " second house file");
         }
-        Renovation renovation = options.working(workshop, terminal, (shop, progress) -> {
+        Renovation renovation = options.working((shop, progress) -> {
             HouseAudit before = HouseAudit.of(options.house, shop);
             HouseAudit later = HouseAudit.of(second, shop);
             return Stages.compare(before, later, ordered(before, later), progress);

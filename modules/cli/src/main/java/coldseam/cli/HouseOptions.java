@@ -53,10 +53,14 @@ final class HouseOptions {
                             + " Default: as many as the Java machine's memory allows.")
     Optional<Integer> unknowns = Optional.empty();
 
+    private final Terminal terminal;
+    private final Workshop workshop;
     private final Optional<Path> usual;
 
     /** @param usual where solved sections are kept where nobody says; empty for nowhere */
-    HouseOptions(Optional<Path> usual) {
+    HouseOptions(Terminal terminal, Workshop workshop, Optional<Path> usual) {
+        this.terminal = terminal;
+        this.workshop = workshop;
         this.usual = usual;
     }
 
@@ -77,16 +81,14 @@ final class HouseOptions {
      * @throws RefusedException where options contradict each other
      */
     Told tell(
-            Workshop workshop,
-            Terminal terminal,
             Timings timings,
             ImmutableList<String> asked,
             Runnable meanwhile,
             Function<Shell, BiFunction<Audit, Keeping, Told>> telling) {
         timings.begin("look up");
         Optional<KeptFolder> kept = kept();
-        Optional<RunStore> before = kept.flatMap(folder -> workshop.identity()
-                .flatMap(tool -> RunStore.of(folder, tool, house, asked.newWithAll(limits(workshop)))));
+        Optional<RunStore> before = kept.flatMap(folder ->
+                workshop.identity().flatMap(tool -> RunStore.of(folder, tool, house, asked.newWithAll(limits()))));
         Optional<Told> known = before.flatMap(RunStore::find).map(Told::read);
         if (known.isPresent()) {
             terminal.err()
@@ -94,7 +96,7 @@ final class HouseOptions {
                             + kept.orElseThrow().folder() + " (safe to delete)");
             return known.get();
         }
-        return working(kept, workshop, terminal, (shop, lines) -> {
+        return working(kept, (shop, lines) -> {
             timings.begin("read");
             ForkJoinTask<?> beside = ForkJoinTask.adapt(meanwhile);
             HouseAudit ready = HouseAudit.of(house, shop, beside::fork);
@@ -110,9 +112,9 @@ final class HouseOptions {
     }
 
     /** What solves are held to: another run with more memory may tell more. */
-    private ImmutableList<String> limits(Workshop workshop) {
+    private ImmutableList<String> limits() {
         return Lists.immutable.of(
-                budget(workshop).toString(), Long.toString(Runtime.getRuntime().maxMemory()));
+                budget().toString(), Long.toString(Runtime.getRuntime().maxMemory()));
     }
 
     /** Says when each step begins, and beforehand what there is to do where somebody wants timings. */
@@ -151,32 +153,31 @@ final class HouseOptions {
      *
      * @throws RefusedException where options contradict each other
      */
-    <T> T working(Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
-        return working(kept(), workshop, terminal, work);
+    <T> T working(BiFunction<Workshop, Progress, T> work) {
+        return working(kept(), work);
     }
 
-    private <T> T working(
-            Optional<KeptFolder> kept, Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
+    private <T> T working(Optional<KeptFolder> kept, BiFunction<Workshop, Progress, T> work) {
         ProgressLines lines = new ProgressLines(terminal);
         try {
-            return work.apply(within(kept, workshop), lines);
+            return work.apply(within(kept), lines);
         } finally {
             lines.close();
-            kept.ifPresent(folder -> say(folder, terminal));
+            kept.ifPresent(folder -> say(folder));
         }
     }
 
     /** Does work that goes on for as long as somebody wants it. */
-    int living(Workshop workshop, Function<Workshop, Integer> work) {
-        return work.apply(within(kept(), workshop));
+    int living(Function<Workshop, Integer> work) {
+        return work.apply(within(kept()));
     }
 
-    private Workshop within(Optional<KeptFolder> kept, Workshop workshop) {
-        Workshop within = workshop.within(budget(workshop));
+    private Workshop within(Optional<KeptFolder> kept) {
+        Workshop within = workshop.within(budget());
         return kept.map(within::keepingIn).orElse(within);
     }
 
-    private Budget budget(Workshop workshop) {
+    private Budget budget() {
         if (unknowns.filter(each -> each < Budget.LEAST).isPresent()) {
             throw new RefusedException("--unknowns must be at least " + Budget.LEAST + ", got " + unknowns.get()
                     + "; leave it out for as many as the memory allows");
@@ -196,7 +197,7 @@ final class HouseOptions {
     }
 
     /** One line: somebody who is not told of a folder cannot delete it. */
-    private static void say(KeptFolder folder, Terminal terminal) {
+    private void say(KeptFolder folder) {
         folder.trouble()
                 .ifPresentOrElse(
                         why -> terminal.err().println("Nothing is kept for the next run: " + Failures.io(why)), () -> {
@@ -210,7 +211,7 @@ final class HouseOptions {
     }
 
     /** Says where the time went, if somebody asked. */
-    void say(Timings timings, Terminal terminal) {
+    void say(Timings timings) {
         if (timed) {
             terminal.err().print(timings.text());
             terminal.err().flush();
