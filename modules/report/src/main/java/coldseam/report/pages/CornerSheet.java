@@ -1,6 +1,5 @@
 package coldseam.report.pages;
 
-import coldseam.conduction.Outcome;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Cuboid;
 import coldseam.envelope.DimensionSystem;
@@ -8,7 +7,6 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
-import coldseam.junctions.vertex.VertexSetup;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -44,9 +42,6 @@ public final class CornerSheet {
         BodySolution solution = result.surface();
         return onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
     }
-
-    /** All that decides its picture in the audit. */
-    private record Question(VertexSetup setup, Outcome outcome, int unknowns, UnitSystem units) {}
 
     private boolean onGround() {
         return result.heat().isEmpty();
@@ -90,11 +85,7 @@ public final class CornerSheet {
                 onGround()
                         ? "An upright and a level cut through the coldest place of the corner"
                         : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
-                new Question(
-                        result.setup(),
-                        result.surface().outcome(),
-                        result.surface().unknowns(),
-                        print.units()),
+                DrawnResult.of(result.surface(), print.units(), result.setup()),
                 (canvas, box) -> picture().drawBeside(canvas, box));
     }
 

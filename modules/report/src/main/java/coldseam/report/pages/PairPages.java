@@ -5,13 +5,8 @@ import static coldseam.report.pdf.Listing.perhaps;
 import coldseam.audit.Audit;
 import coldseam.audit.PairRow;
 import coldseam.audit.PairSheet;
-import coldseam.conduction.Accuracy;
-import coldseam.conduction.Outcome;
-import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.pair.PairSetup;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Listing;
@@ -68,12 +63,8 @@ final class PairPages {
         return sheet.id() + ": " + sheet.one().id() + ", " + sheet.other().id();
     }
 
-    /** All that decides the picture of a pair in the audit. */
-    private record Question(PairSetup setup, Accuracy accuracy, Outcome outcome, int unknowns, UnitSystem units) {}
-
     private static void sheet(Page page, PairSheet sheet) {
         Print print = page.print();
-        Solution solution = sheet.result().solution();
         Table facts = Table.of(Table.Column.share("", 1), Table.Column.number("", 74))
                 .fact(Rich.of("apart"), print.length(PairWords.apart(page.audit(), sheet)))
                 .fact(Rich.of("beside each other"), print.length(sheet.length()))
@@ -92,12 +83,8 @@ final class PairPages {
                         sheet.result(),
                         MarkedTemperatures.of(page.audit().house().site()),
                         print.units()),
-                new Question(
-                        sheet.result().setup(),
-                        solution.accuracy(),
-                        solution.outcome(),
-                        solution.unknowns(),
-                        print.units()),
+                DrawnResult.of(
+                        sheet.result().solution(), print.units(), sheet.result().setup()),
                 "The section of both with its isotherms",
                 sheet.id() + " · " + Phrases.capital(sheet.kind()),
                 Blocks.stack(
