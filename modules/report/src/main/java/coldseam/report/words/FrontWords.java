@@ -30,6 +30,10 @@ import org.eclipse.collections.api.list.primitive.ImmutableIntList;
  */
 public record FrontWords(Comparison comparison, UnitSystem units) {
 
+    private CompareWords words() {
+        return new CompareWords(units);
+    }
+
     private House house() {
         return comparison.described().house();
     }
@@ -42,7 +46,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
     public String described() {
         var whole = comparison.corners().described();
         return "As described: H_T = " + new HonestWords(whole, units).total()
-                + new CompareWords(units).year(whole).map(each -> ", " + each).orElse("") + ". "
+                + words().year(whole).map(each -> ", " + each).orElse("") + ". "
                 + VerdictWords.sentence(whole.verdict());
     }
 
@@ -63,10 +67,9 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** The house as it was found, beside what is planned; empty where its file does not say. */
     public Optional<String> found() {
-        CompareWords words = new CompareWords(units);
         return comparison
                 .before()
-                .map(before -> "As found: it loses " + words.heat(before.more())
+                .map(before -> "As found: it loses " + words().heat(before.more())
                         + " than as described"
                         + Yearly.energy(before.more(), house())
                                 .map(each -> ", " + units.format(each.middle(), Dimension.ENERGY) + " a year")
@@ -102,15 +105,14 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** What the sums leave out, and how much that is. */
     public String corners() {
-        CompareWords words = new CompareWords(units);
         Audit described = comparison.corners().described();
         return "H is of surfaces, seams and points. Corners where edges meet, and what seams that touch lose more than apart, are not in it, since that hangs on the"
-                + " details of all edges there: they add " + words.corners(described)
+                + " details of all edges there: they add " + words().corners(described)
                 + " to the house as described"
                 + comparison
                         .corners()
                         .chosen()
-                        .map(chosen -> " and " + words.corners(chosen) + " to the chosen set")
+                        .map(chosen -> " and " + words().corners(chosen) + " to the chosen set")
                         .orElse("")
                 + ". Nobody has computed what they add to other sets; where an option breaks a seam that may be tenths of a "
                 + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
@@ -160,22 +162,20 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** "; appears: Water collects in "roof""; nothing where nothing does. */
     private String appears(Changes changes) {
-        return new CompareWords(units)
-                .changes(new Changes(changes.appear(), Lists.immutable.empty()))
+        return words().changes(new Changes(changes.appear(), Lists.immutable.empty()))
                 .map(each -> "; " + each)
                 .orElse("");
     }
 
     /** Which decision is worth most, alone and in the chosen set, and what is paid back first. */
     public ImmutableList<String> worth() {
-        CompareWords words = new CompareWords(units);
         MutableList<String> said = Lists.mutable.empty();
         if (comparison.betterForNoMore().notEmpty()) {
             said.add("Loses less for no more money: "
                     + comparison
                             .betterForNoMore()
                             .collect(each -> name(each) + ", "
-                                    + words.heat(each.built().orElseThrow().more()) + ", "
+                                    + words().heat(each.built().orElseThrow().more()) + ", "
                                     + CompareWords.extra(
                                             each.built().orElseThrow().cost().orElseThrow(), currency())
                                     + appears(each.built().orElseThrow().changes()))
@@ -185,29 +185,29 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         comparison
                 .worthMost()
                 .ifPresent(most -> said.add("Worth most alone: " + name(most) + ", "
-                        + words.heat(most.built().orElseThrow().more())
+                        + words().heat(most.built().orElseThrow().more())
                         + appears(most.built().orElseThrow().changes()) + "."));
         comparison
                 .paidBackFirst()
-                .ifPresent(first -> said.add("Paid back first: " + name(first) + "; " + words.money(first)
+                .ifPresent(first -> said.add("Paid back first: " + name(first) + "; " + words().money(first)
                         + appears(first.built().orElseThrow().changes()) + "."));
         comparison
                 .worth()
                 .getFirstOptional()
                 .ifPresent(most -> said.add("Worth most in the chosen set: "
                         + name(comparison.option(most.decision(), most.option()).orElseThrow())
-                        + "; without it " + words.heat(most.less()) + "."));
+                        + "; without it " + words().heat(most.less()) + "."));
         return said.toImmutable();
     }
 
     /** An option by its decision. */
     public String name(Alternative each) {
-        return each.decision().name() + ": " + new CompareWords(units).name(each);
+        return each.decision().name() + ": " + words().name(each);
     }
 
     /** What one option does, line by line; empty where it cannot be built. */
     public ImmutableList<String> lines(Alternative each) {
-        return new CompareWords(units).lines(each, comparison.asGood(each));
+        return words().lines(each, comparison.asGood(each));
     }
 
     /** "parapet, as described: Parapet on insulating blocks": what a decision's options are held against. */
@@ -228,7 +228,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** How warm and how tight it is as described, as {@link #lines} says of each option; empty where nothing of it is computed. */
     public Optional<String> worst(Decision decision) {
-        return comparison.worst(decision).map(worst -> new CompareWords(units).worst(decision.about(), worst));
+        return comparison.worst(decision).map(worst -> words().worst(decision.about(), worst));
     }
 
     /** What was asked, with its limit: "the least loss for 5000 EUR more". */
@@ -253,7 +253,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
             return "no set is proven to do it"
                     + (answer.against().isEmpty()
                             ? ""
-                            : "; against it stands as described: " + new CompareWords(units).titles(answer.against()));
+                            : "; against it stands as described: " + words().titles(answer.against()));
         }
         return comparison.priced()
                 ? "nothing costs so little"
@@ -308,7 +308,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** A difference: "0.81 W/K less, 8 EUR a year saved, costs 140 EUR more". */
     private String step(Interval more, double cost) {
-        return new CompareWords(units).heat(more)
+        return words().heat(more)
                 + CompareWords.yearly(more, house()).map(each -> ", " + each).orElse("")
                 + (comparison.priced() ? ", " + CompareWords.extra(cost, currency()) : "");
     }
