@@ -65,6 +65,9 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
 
     private static final String SILL = "door.sill";
 
+    /** A length or a number by itself. */
+    private static final Pattern LITERAL = Pattern.compile("-?[0-9.]+( ?m?m)?");
+
     private String mend(ImmutableList<String> parameters) {
         if (text.contains(SILL)) {
             return ". Raise the opening's sill, lay less on the deck, or choose another detail.";
@@ -103,13 +106,26 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
         if (atLeast ? one >= other - SLACK : one <= other + SLACK) {
             return Optional.empty();
         }
-        return Optional.of(Phrase.of(who + " needs ")
-                .and(Phrase.quoted(text))
-                .and("; here the left side is ")
-                .and(said(one, other))
-                .and(" and the right side ")
-                .and(said(other, one))
+        boolean lines = left.measures().isLine();
+        String sign = lines
+                ? (atLeast ? " lies no farther in than " : " lies no farther out than ")
+                : (atLeast ? " is at least " : " is at most ");
+        Phrase limit = said(other, one);
+        boolean literal = LITERAL.matcher(side(1)).matches();
+        Phrase asked = Phrase.of(who + " fits where ")
+                .and(Phrase.quoted(Spoken.of(side(0))))
+                .and(sign)
+                .and(literal ? limit : Phrase.quoted(Spoken.of(side(1))));
+        Phrase here = Phrase.of(lines ? "; here it lies " : "; here it is ").and(said(one, other));
+        return Optional.of(asked.and(here)
+                .and(lines ? " from the inner face" : "")
+                .and(literal ? Phrase.of("") : Phrase.of(", the other ").and(limit))
                 .and(mend(parameters)));
+    }
+
+    /** A side as the file has it: 0 the left, 1 the right. */
+    private String side(int index) {
+        return text.split("[<>]=", -1)[index].strip();
     }
 
     private Phrase said(double value, double other) {

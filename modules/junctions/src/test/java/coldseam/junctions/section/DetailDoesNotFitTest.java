@@ -135,11 +135,11 @@ class DetailDoesNotFitTest {
     @Test
     void whereAConditionFails() {
         String told = refused("parapet-bare", parapet(0.02)).getMessage();
-        assertTrue(told.contains("needs upstand >= 50 mm; here the left side is 20 mm and the right side 50 mm"), told);
+        assertTrue(told.contains("fits where the upstand is at least 50 mm; here it is 20 mm."), told);
         assertTrue(told.endsWith(". Choose another detail, or correct the roof's parapet-height."), told);
         // Digits until the two sides differ: what is printed does not contradict what is said.
         String near = refused("parapet-bare", parapet(0.0496)).getMessage();
-        assertTrue(near.contains("here the left side is 49.6 mm and the right side 50.0 mm"), near);
+        assertTrue(near.contains("at least 50.0 mm; here it is 49.6 mm"), near);
     }
 
     @Test
@@ -148,7 +148,7 @@ class DetailDoesNotFitTest {
         String told = refused("slab-edge-thin-edge-strip", bare).getMessage();
         assertTrue(
                 told.contains(
-                        "the right side 50 mm. Choose another detail, or set another \"strip\" under its parameters."),
+                        "is at least the strip; here it is 0 mm, the other 50 mm. Choose another detail, or set another \"strip\" under its parameters."),
                 told);
     }
 
@@ -193,8 +193,6 @@ class DetailDoesNotFitTest {
     void measuresInTheReadersUnits() {
         String told =
                 refused("parapet-bare", parapet(0.02)).reasons().getFirst().in(UnitSystem.US);
-        assertTrue(
-                told.contains("needs upstand >= 50 mm; here the left side is 13/16 in and the right side 1 15/16 in"),
-                told);
+        assertTrue(told.contains("fits where the upstand is at least 1 15/16 in; here it is 13/16 in."), told);
     }
 }
