@@ -12,7 +12,6 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
@@ -78,8 +77,8 @@ final class Bench implements Workshop {
     static Bench narrow(SectionSolving sections, BodySolving bodies) {
         return new Bench(
                 BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of, Keeping.NOTHING),
-                new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING, MaterialLibrary::named),
-                new PairComputer(Accuracy.standard(), sections, Keeping.NOTHING, MaterialLibrary::named));
+                new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING),
+                new PairComputer(Accuracy.standard(), sections, Keeping.NOTHING));
     }
 
     /** The shared audit of a fixture house, by its path from their folder, without its ending. */
@@ -125,10 +124,7 @@ final class Bench implements Workshop {
 
     static PairComputing pairs(Accuracy accuracy, double wider) {
         return new PairComputer(
-                accuracy,
-                (section, asked) -> Conduction.solve(section, wider(asked, wider)),
-                Keeping.NOTHING,
-                MaterialLibrary::named);
+                accuracy, (section, asked) -> Conduction.solve(section, wider(asked, wider)), Keeping.NOTHING);
     }
 
     /** Corners and, as much coarser as they are, the planes they are cut at; their surface temperatures so many times as wide. */
@@ -144,8 +140,7 @@ final class Bench implements Workshop {
                                 asked.maximumUnknowns(),
                                 asked.aim(),
                                 asked.temperatures())),
-                Keeping.NOTHING,
-                MaterialLibrary::named);
+                Keeping.NOTHING);
     }
 
     private static Accuracy wider(Accuracy asked, double wider) {

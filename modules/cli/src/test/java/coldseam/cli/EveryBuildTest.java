@@ -6,7 +6,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.BuildUps;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
@@ -88,9 +87,7 @@ class EveryBuildTest {
 
     private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
         try {
-            return Composer.isFor(detail, setup)
-                    ? Optional.of(Composer.compose(detail, setup, MaterialLibrary::named))
-                    : Optional.empty();
+            return Composer.isFor(detail, setup) ? Optional.of(Composer.compose(detail, setup)) : Optional.empty();
         } catch (DetailDoesNotFit notOffered) {
             return Optional.empty();
         }

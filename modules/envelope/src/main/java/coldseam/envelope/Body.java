@@ -10,7 +10,6 @@ import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -208,17 +207,6 @@ public sealed interface Body {
             Optional<CrawlSpace> crawlSpace,
             Exposure exposure) {
 
-        /** One at the zero of the house. */
-        public Base(
-                Kind kind,
-                Optional<String> assembly,
-                Optional<EdgeInsulation> edge,
-                double depth,
-                Optional<CrawlSpace> crawlSpace,
-                Exposure exposure) {
-            this(kind, assembly, edge, depth, 0, crawlSpace, exposure);
-        }
-
         /** Whether it is a floor whose underside lies in or over the ground. */
         public boolean onGround() {
             return kind != Kind.OVER_UNHEATED;
@@ -287,30 +275,6 @@ public sealed interface Body {
             ImmutableMap<Integer, RoofSide> sides,
             Optional<Collar> collar,
             ImmutableList<Dormer> dormers) {
-
-        /** One that goes up to its ridge, whose sides all rise as form and pitch say. */
-        public Roof(
-                Form form,
-                boolean insulatedAtCeiling,
-                Optional<String> assembly,
-                Optional<String> gableAssembly,
-                double pitch,
-                int lowSide,
-                double parapetHeight,
-                OptionalDouble loftFactor) {
-            this(
-                    form,
-                    insulatedAtCeiling,
-                    assembly,
-                    gableAssembly,
-                    pitch,
-                    lowSide,
-                    parapetHeight,
-                    loftFactor,
-                    Maps.immutable.empty(),
-                    Optional.empty(),
-                    Lists.immutable.empty());
-        }
 
         /** Whether nothing slopes that is insulated. */
         public boolean flatTop() {

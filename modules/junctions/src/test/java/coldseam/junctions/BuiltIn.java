@@ -1,28 +1,22 @@
 package coldseam.junctions;
 
-import coldseam.envelope.Material;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.SectionLayout;
-import java.util.Optional;
-import java.util.function.Function;
 
-/** What comes with the tool, for tests: the materials details may name, and details laid on what many tests lay them on. */
+/** What comes with the tool, for tests: details laid on what many tests lay them on. */
 public final class BuiltIn {
 
     private BuiltIn() {}
 
-    public static final Function<String, Optional<Material>> LIBRARY =
-            coldseam.envelope.file.house.MaterialLibrary::named;
-
     private record Question(Detail detail, JunctionSetup setup) {}
 
     private static final Once<Question, Composition> COMPOSED =
-            new Once<>(question -> Composer.compose(question.detail, question.setup, LIBRARY));
+            new Once<>(question -> Composer.compose(question.detail, question.setup));
 
     private static final Once<Question, SectionLayout> LAID =
-            new Once<>(question -> SectionLayout.of(question.detail, question.setup, LIBRARY));
+            new Once<>(question -> SectionLayout.of(question.detail, question.setup));
 
     /**
      * A detail on the layers of a corner's edge, laid out once for all corners that have it.

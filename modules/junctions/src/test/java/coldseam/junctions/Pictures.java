@@ -33,8 +33,7 @@ final class Pictures {
                         detail,
                         (Boolean.getBoolean("framed")
                                 ? Samples.framedSetup(detail.junction())
-                                : Samples.setup(detail.junction())),
-                        BuiltIn.LIBRARY);
+                                : Samples.setup(detail.junction())));
                 page.append(svg(composition));
                 page.append("<br>")
                         .append(

@@ -7,7 +7,6 @@ import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
@@ -69,8 +68,8 @@ public final class BuiltInWorkshop implements Workshop {
                         each -> identity().map(tool -> new ResultStore(each, tool, ofSections, ofBodies)))
                 .orElse(Keeping.NOTHING);
         this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies, ofPaths, results);
-        this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, results, MaterialLibrary::named);
-        this.pairs = new PairComputer(Accuracy.standard(), ofSections, results, MaterialLibrary::named);
+        this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, results);
+        this.pairs = new PairComputer(Accuracy.standard(), ofSections, results);
     }
 
     @Override

@@ -19,7 +19,6 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
@@ -179,7 +178,7 @@ class OpeningBesideEdgeTest {
                             detail(edgeDetail),
                             board / 1000.0,
                             clear,
-                            new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named)),
+                            new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING)),
                     off,
                     width);
         }

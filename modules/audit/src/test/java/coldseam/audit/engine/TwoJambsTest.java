@@ -19,7 +19,6 @@ import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
@@ -101,11 +100,7 @@ class TwoJambsTest {
 
     /** Where they touch, the audit solves both in one section, and has the truth. */
     private static void solvedTogether(String detail, int board, double distance, Interval truth) {
-        Audit audit = audit(
-                detail,
-                board,
-                distance,
-                new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named));
+        Audit audit = audit(detail, board, distance, new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING));
         assertTrue(Unknown.of(audit).touching().isEmpty(), "all that touches is solved together");
         for (PairSheet sheet : audit.pairSheets()) {
             Interval coupling = sheet.result().coupling();

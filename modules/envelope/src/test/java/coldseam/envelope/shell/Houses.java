@@ -193,7 +193,7 @@ final class Houses {
         Optional<Body.CrawlSpace> crawl = kind == Body.Base.Kind.SUSPENDED
                 ? Optional.of(new Body.CrawlSpace(0.5, 1.5, 0.0015, 4, 0.05, 0))
                 : Optional.empty();
-        return new Body.Base(kind, Optional.of("slab"), Optional.empty(), depth, crawl, exposure);
+        return new Body.Base(kind, Optional.of("slab"), Optional.empty(), depth, 0, crawl, exposure);
     }
 
     static Body.Roof flat() {
@@ -202,7 +202,17 @@ final class Houses {
 
     static Body.Roof roof(Body.Roof.Form form, double pitch, int lowSide, boolean cold) {
         return new Body.Roof(
-                form, cold, Optional.of("roof"), Optional.empty(), pitch, lowSide, 0, OptionalDouble.of(0.9));
+                form,
+                cold,
+                Optional.of("roof"),
+                Optional.empty(),
+                pitch,
+                lowSide,
+                0,
+                OptionalDouble.of(0.9),
+                Maps.immutable.empty(),
+                Optional.empty(),
+                Lists.immutable.empty());
     }
 
     static Body.Storeys body(Body.Roof roof, Body.Storey... storeys) {

@@ -239,6 +239,7 @@ final class RareHouses {
                 Optional.of("thick"),
                 Optional.empty(),
                 0,
+                0,
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, Exposure.ground()).crawlSpace(),
                 new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
         Body.Stack main =

@@ -13,6 +13,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Selector;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -169,7 +170,10 @@ class ShellBuilderTest {
                 0,
                 0,
                 0.4,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Maps.immutable.empty(),
+                java.util.Optional.empty(),
+                Lists.immutable.empty());
         Shell shell = build(Houses.body(roof, low, upper));
         assertClosed(shell);
         assertEquals(

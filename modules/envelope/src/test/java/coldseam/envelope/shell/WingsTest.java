@@ -217,6 +217,7 @@ class WingsTest {
                 Optional.of("thick"),
                 Optional.empty(),
                 0,
+                0,
                 Houses.base(Body.Base.Kind.SUSPENDED, 0, Exposure.ground()).crawlSpace(),
                 new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
         for (double degrees : new double[] {0, 17}) {

@@ -9,8 +9,6 @@ import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.Material;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
@@ -46,7 +44,6 @@ import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.PathStore;
 import coldseam.junctions.store.SolutionStore;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -97,8 +94,8 @@ public final class BridgeComputers {
     /** Measures with a solver and a search. */
     public static Measuring measuring(Accuracy accuracy, SectionSolving sections, PathFinding paths) {
         record Question(Detail detail, JunctionSetup setup) {}
-        Once<Question, JunctionMeasures> answers = new Once<>(
-                question -> measured(question.detail, question.setup, accuracy, sections, paths, MaterialLibrary::named)
+        Once<Question, JunctionMeasures> answers =
+                new Once<>(question -> measured(question.detail, question.setup, accuracy, sections, paths)
                         .measures());
         return (detail, setup) -> answers.answer(new Question(detail, setup));
     }
@@ -106,7 +103,7 @@ public final class BridgeComputers {
     /** A computer that remembers what some solvers have solved and a search has found, and what was kept of both together. */
     public static BridgeComputer computer(
             Accuracy accuracy, SectionSolving sections, BodySolving bodies, PathFinding paths, Keeping keeping) {
-        return new RememberingComputer(accuracy, sections, bodies, paths, keeping, MaterialLibrary::named);
+        return new RememberingComputer(accuracy, sections, bodies, paths, keeping);
     }
 
     /** Computes a point's detail from the start. */
@@ -178,25 +175,15 @@ public final class BridgeComputers {
 
     /** Computes a junction's detail from the start. */
     public static JunctionResult compute(
-            Detail detail,
-            JunctionSetup setup,
-            Accuracy accuracy,
-            SectionSolving solving,
-            PathFinding paths,
-            Function<String, Optional<Material>> library) {
-        return measured(detail, setup, accuracy, solving, paths, library).result(detail, setup);
+            Detail detail, JunctionSetup setup, Accuracy accuracy, SectionSolving solving, PathFinding paths) {
+        return measured(detail, setup, accuracy, solving, paths).result(detail, setup);
     }
 
     private static Measured measured(
-            Detail detail,
-            JunctionSetup setup,
-            Accuracy accuracy,
-            SectionSolving solving,
-            PathFinding paths,
-            Function<String, Optional<Material>> library) {
+            Detail detail, JunctionSetup setup, Accuracy accuracy, SectionSolving solving, PathFinding paths) {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition(detail.who(), setup)
-                : Composer.compose(detail, setup, library);
+                : Composer.compose(detail, setup);
         try {
             Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
             Solution surface = surfaceTemperature(composition, accuracy, solving);

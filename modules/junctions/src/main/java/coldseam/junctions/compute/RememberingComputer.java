@@ -1,7 +1,6 @@
 package coldseam.junctions.compute;
 
 import coldseam.conduction.Accuracy;
-import coldseam.envelope.Material;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
@@ -16,8 +15,6 @@ import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.path.PathFinding;
-import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 
 /** Answers equal questions once. Equal means equal content: two files with the same text are one detail. */
@@ -28,29 +25,21 @@ final class RememberingComputer implements BridgeComputer {
     private final BodySolving bodies;
     private final PathFinding paths;
     private final Keeping keeping;
-    private final Function<String, Optional<Material>> library;
     private final Once<Question, BridgeResult> answers = new Once<>(this::computed);
     private final BridgeComputer comparing;
 
     private record Question(Detail detail, BridgeSetup setup) {}
 
     RememberingComputer(
-            Accuracy accuracy,
-            SectionSolving solving,
-            BodySolving bodies,
-            PathFinding paths,
-            Keeping keeping,
-            Function<String, Optional<Material>> library) {
+            Accuracy accuracy, SectionSolving solving, BodySolving bodies, PathFinding paths, Keeping keeping) {
         this.accuracy = accuracy;
         this.solving = solving;
         this.bodies = bodies;
         this.paths = paths;
         this.keeping = keeping;
-        this.library = library;
         Accuracy wider = BridgeComputers.comparing(accuracy);
-        this.comparing = wider.equals(accuracy)
-                ? this
-                : new RememberingComputer(wider, solving, bodies, paths, keeping, library);
+        this.comparing =
+                wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, bodies, paths, keeping);
     }
 
     @Override
@@ -80,7 +69,7 @@ final class RememberingComputer implements BridgeComputer {
 
     private BridgeResult fromTheStart(Question question) {
         return question.setup instanceof JunctionSetup junction
-                ? BridgeComputers.compute(question.detail, junction, accuracy, solving, paths, library)
+                ? BridgeComputers.compute(question.detail, junction, accuracy, solving, paths)
                 : BridgeComputers.compute(question.detail, (PointSetup) question.setup, accuracy, solving, bodies);
     }
 }

@@ -6,7 +6,6 @@ import coldseam.conduction.Point;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
-import coldseam.envelope.Material;
 import coldseam.junctions.Keeping;
 import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
@@ -14,7 +13,6 @@ import coldseam.junctions.hand.HandDrawing;
 import coldseam.junctions.section.SeamRun;
 import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -24,20 +22,16 @@ public final class PairComputer implements PairComputing {
     private final Accuracy accuracy;
     private final SectionSolving sections;
     private final Keeping keeping;
-    private final Function<String, Optional<Material>> library;
     private final Once<PairSetup, PairAnswer> answers = new Once<>(this::kept);
     private final Once<PairSetup, PairAnswer> hindrances = new Once<>(this::hindered);
 
     /**
      * @param keeping of whole answers
-     * @param library the built-in materials by name
      */
-    public PairComputer(
-            Accuracy accuracy, SectionSolving sections, Keeping keeping, Function<String, Optional<Material>> library) {
+    public PairComputer(Accuracy accuracy, SectionSolving sections, Keeping keeping) {
         this.accuracy = accuracy;
         this.sections = sections;
         this.keeping = keeping;
-        this.library = library;
     }
 
     @Override
@@ -55,7 +49,7 @@ public final class PairComputer implements PairComputing {
     }
 
     private SeamRun run(PairSetup.End end) {
-        return SeamRun.of(end.detail(), end.setup(), end.cut(), library);
+        return SeamRun.of(end.detail(), end.setup(), end.cut());
     }
 
     /** Both sections, laid along their surface and put together; or what stands in the way. */

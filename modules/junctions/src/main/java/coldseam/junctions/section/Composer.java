@@ -8,7 +8,6 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.envelope.KindForm;
-import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
@@ -20,8 +19,6 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -80,17 +77,15 @@ public final class Composer {
     /**
      * Composes a detail's section.
      *
-     * @param library the built-in materials by name
      * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, with every reason
      */
-    public static Composition compose(
-            Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
+    public static Composition compose(Detail detail, JunctionSetup setup) {
         if (!(detail.drawing() instanceof BandDrawing drawing)) {
             throw DetailDoesNotFit.of("\"" + detail.name() + "\" (" + detail.id()
                     + ") has no drawing that can be laid on a house's layers. Draw it in a detail file.");
         }
         Scene scene = Scene.of(detail, drawing, setup);
-        return new Composer(detail, scene, Painter.paint(scene, library)).composed();
+        return new Composer(detail, scene, Painter.paint(scene)).composed();
     }
 
     /** Whether a detail is meant for such layers at all; it may still not fit them. */

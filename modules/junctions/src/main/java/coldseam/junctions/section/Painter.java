@@ -8,6 +8,7 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
@@ -19,7 +20,6 @@ import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.DoubleIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -38,15 +38,13 @@ final class Painter {
 
     private final Scene scene;
     private final GroundPieces earth;
-    private final Function<String, Optional<Material>> library;
     private final MutableList<Painted> pieces = Lists.mutable.empty();
     private final MutableList<Phrase> reasons = Lists.mutable.empty();
     private final MutableList<String> notes = Lists.mutable.empty();
 
-    private Painter(Scene scene, Function<String, Optional<Material>> library) {
+    private Painter(Scene scene) {
         this.scene = scene;
         this.earth = new GroundPieces(scene);
-        this.library = library;
     }
 
     /**
@@ -60,11 +58,10 @@ final class Painter {
     /**
      * Paints.
      *
-     * @param library the built-in materials by name
      * @throws DetailDoesNotFit where a material is not known or a layer it copies is not there
      */
-    static Picture paint(Scene scene, Function<String, Optional<Material>> library) {
-        Painter painter = new Painter(scene, library);
+    static Picture paint(Scene scene) {
+        Painter painter = new Painter(scene);
         scene.drawing().statements().each(painter::paint);
         painter.pieces.addAllIterable(painter.earth.boardDownwards(painter.pieces.toImmutable()));
         if (!painter.reasons.isEmpty()) {
@@ -445,7 +442,7 @@ final class Painter {
         ImmutableList<Material> own = scene.setup().assemblies().flatCollect(Assembly::materials);
         return own.detectOptional(material -> material.name().equals(name))
                 .or(() -> scene.drawing().terms().material(name))
-                .or(() -> library.apply(name));
+                .or(() -> MaterialLibrary.named(name));
     }
 
     private void frame() {

@@ -5,16 +5,13 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
-import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import java.util.EnumMap;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -47,16 +44,14 @@ public record SeamRun(
      * Lays a detail's section along a surface.
      *
      * @param cut at which the surface ends
-     * @param library the built-in materials by name
      * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, or the section shows no such surface
      */
-    public static SeamRun of(
-            Detail detail, JunctionSetup setup, Chart.Cut cut, Function<String, Optional<Material>> library) {
+    public static SeamRun of(Detail detail, JunctionSetup setup, Chart.Cut cut) {
         if (!(detail.drawing() instanceof BandDrawing drawing)) {
             throw DetailDoesNotFit.of(detail.who() + " is drawn by hand, not by bands");
         }
         Scene scene = Scene.of(detail, drawing, setup);
-        Composer composer = new Composer(detail, scene, Painter.paint(scene, library));
+        Composer composer = new Composer(detail, scene, Painter.paint(scene));
         EnumMap<Chart.Cut, Double> cuts = composer.cutDistances();
         Band band = scene.band(cut.ofFirst())
                 .filter(there -> cuts.containsKey(cut))

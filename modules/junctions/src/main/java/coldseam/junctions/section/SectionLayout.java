@@ -2,7 +2,6 @@ package coldseam.junctions.section;
 
 import coldseam.conduction.Point;
 import coldseam.envelope.KindForm;
-import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
@@ -10,7 +9,6 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -66,7 +64,7 @@ public record SectionLayout(
      * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, the bands do not cross at a right
      *     angle, or something is drawn aslant
      */
-    public static SectionLayout of(Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
+    public static SectionLayout of(Detail detail, JunctionSetup setup) {
         if (!(detail.drawing() instanceof BandDrawing drawing)) {
             throw refused(detail, "is drawn by hand, not by bands");
         }
@@ -79,7 +77,7 @@ public record SectionLayout(
         if (Math.abs(cosine - (scene.chart().crossing() ? 0 : 1)) > 1e-9) {
             throw refused(detail, "draws bands that meet aslant");
         }
-        Painter.Picture picture = Painter.paint(scene, library);
+        Painter.Picture picture = Painter.paint(scene);
         Composer composer = new Composer(detail, scene, picture);
         return new SectionLayout(
                 scene.first(),

@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.detail.CornerDrawing;
@@ -14,7 +15,6 @@ import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.TermsCheck;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.MutableMap;
@@ -28,7 +28,6 @@ final class CornerBoxes {
     private final CornerDrawing drawing;
     private final VertexSetup setup;
     private final VertexSections sections;
-    private final Function<String, Optional<Material>> library;
     private final MutableMap<String, Double> scope = Maps.mutable.empty();
     private final MutableList<Phrase> reasons = Lists.mutable.empty();
     private final MutableList<Material> materials = Lists.mutable.empty();
@@ -43,16 +42,11 @@ final class CornerBoxes {
     }
 
     /** @throws DetailDoesNotFit where the layers are not such as the detail asks for, with every reason */
-    CornerBoxes(
-            CornerDetail corner,
-            VertexSetup setup,
-            VertexSections sections,
-            Function<String, Optional<Material>> library) {
+    CornerBoxes(CornerDetail corner, VertexSetup setup, VertexSections sections) {
         this.corner = corner;
         this.drawing = corner.drawing();
         this.setup = setup;
         this.sections = sections;
-        this.library = library;
         name();
         TermsCheck terms = new TermsCheck(corner.detail().who(), drawing.terms(), reasons);
         terms.layers(this::band);
@@ -193,7 +187,7 @@ final class CornerBoxes {
                 .flatCollect(Assembly::materials)
                 .detectOptional(material -> material.name().equals(name))
                 .or(() -> terms.material(name))
-                .or(() -> library.apply(name));
+                .or(() -> MaterialLibrary.named(name));
         if (found.isEmpty()) {
             reasons.add(Phrase.of(corner.detail().who() + " draws " + box.what() + " of \"" + name
                     + "\", which is neither in the house's assemblies there, nor in the detail, nor built in. Name another"

@@ -3,7 +3,6 @@ package coldseam.junctions.vertex;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.CornerKind.Side;
 import coldseam.envelope.KindForm;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
@@ -40,7 +39,7 @@ public final class TypicalCorner {
 
     private static boolean isOpen(VertexSetup bare) {
         try {
-            VertexBody.of("corner", bare, MaterialLibrary::named);
+            VertexBody.of("corner", bare);
             return false;
         } catch (DetailDoesNotFit open) {
             return true;

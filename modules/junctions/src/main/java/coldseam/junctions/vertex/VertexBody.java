@@ -6,7 +6,6 @@ import coldseam.conduction.solid.Cuboid;
 import coldseam.conduction.solid.Faces;
 import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.SolidBody;
-import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
@@ -18,7 +17,6 @@ import coldseam.junctions.section.WarmFaces;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.MutableSet;
@@ -47,11 +45,10 @@ public final class VertexBody {
             String name,
             VertexSetup setup,
             Optional<CornerDetail> corner,
-            Function<String, Optional<Material>> library,
             BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         this.name = corner.map(each -> each.detail().name()).orElse(name);
         this.setup = setup;
-        this.sections = new VertexSections(setup, corner, library, laying);
+        this.sections = new VertexSections(setup, corner, laying);
         this.cells = new VertexCells(setup, sections);
         this.air = new VertexAir(setup, cells);
         this.spaces = new VertexSpaces(setup, sections);
@@ -60,11 +57,10 @@ public final class VertexBody {
     /**
      * Composes a vertex.
      *
-     * @param library the built-in materials by name
      * @throws DetailDoesNotFit where neither its edges' sections nor its own detail say how it is built, with the reason
      */
-    public static VertexBody of(String name, VertexSetup setup, Function<String, Optional<Material>> library) {
-        return of(name, setup, library, (detail, edge) -> SectionLayout.of(detail, edge, library));
+    public static VertexBody of(String name, VertexSetup setup) {
+        return of(name, setup, (detail, edge) -> SectionLayout.of(detail, edge));
     }
 
     /**
@@ -72,19 +68,15 @@ public final class VertexBody {
      *
      * @param laying lays a detail out on an edge's layers; may remember what it laid
      */
-    static VertexBody of(
-            String name,
-            VertexSetup setup,
-            Function<String, Optional<Material>> library,
-            BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
+    static VertexBody of(String name, VertexSetup setup, BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         Optional<CornerDetail> corner = setup.corner();
         if (corner.filter(each -> !each.named()).isEmpty()) {
-            return new VertexBody(name, setup, corner, library, laying);
+            return new VertexBody(name, setup, corner, laying);
         }
         try {
-            return new VertexBody(name, setup, Optional.empty(), library, laying);
+            return new VertexBody(name, setup, Optional.empty(), laying);
         } catch (DetailDoesNotFit open) {
-            return new VertexBody(name, setup, corner, library, laying);
+            return new VertexBody(name, setup, corner, laying);
         }
     }
 

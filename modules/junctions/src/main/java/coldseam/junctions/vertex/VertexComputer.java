@@ -6,7 +6,6 @@ import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Place;
-import coldseam.envelope.Material;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.DetailDoesNotFit;
@@ -15,7 +14,6 @@ import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 
 /** Computes vertices and remembers what it has computed. */
@@ -37,26 +35,18 @@ public final class VertexComputer implements VertexComputing {
     private final Once<Section, VertexChi.Plane> planes;
 
     private final Keeping keeping;
-    private final Function<String, Optional<Material>> library;
     private final Once<VertexSetup, VertexResult> answers = new Once<>(this::fitting);
 
     /**
      * @param sections solves their cut planes
      * @param keeping of whole answers
-     * @param library the built-in materials by name
      */
-    public VertexComputer(
-            Accuracy accuracy,
-            BodySolving bodies,
-            SectionSolving sections,
-            Keeping keeping,
-            Function<String, Optional<Material>> library) {
+    public VertexComputer(Accuracy accuracy, BodySolving bodies, SectionSolving sections, Keeping keeping) {
         this.accuracy = accuracy;
         this.bodies = bodies;
         Accuracy ofPlanes = new Accuracy(VertexChi.PLANES, accuracy.maximumUnknowns());
         this.planes = new Once<>(section -> VertexChi.Plane.of(sections.solve(section, ofPlanes)));
         this.keeping = keeping;
-        this.library = library;
     }
 
     @Override
@@ -76,7 +66,7 @@ public final class VertexComputer implements VertexComputing {
     }
 
     private VertexResult computed(VertexSetup setup) {
-        VertexBody composed = VertexBody.of("Vertex", setup, library);
+        VertexBody composed = VertexBody.of("Vertex", setup);
         Optional<VertexResult.Heat> heat = setup.countsHeat()
                 ? Optional.of(new VertexChi(
                                 setup,

@@ -1,6 +1,5 @@
 package coldseam.junctions.vertex;
 
-import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
@@ -14,7 +13,6 @@ import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.MutableSet;
@@ -69,10 +67,7 @@ final class VertexSections {
      *     surface
      */
     VertexSections(
-            VertexSetup setup,
-            Optional<CornerDetail> own,
-            Function<String, Optional<Material>> library,
-            BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
+            VertexSetup setup, Optional<CornerDetail> own, BiFunction<Detail, JunctionSetup, SectionLayout> laying) {
         this.setup = setup;
         this.leaving = Lists.immutable
                 .of(0, 1, 2)
@@ -84,7 +79,7 @@ final class VertexSections {
             layout.second().ifPresent(second -> faced.add(around.second()));
         });
         layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
-        corner = own.map(each -> new CornerBoxes(each, setup, this, library));
+        corner = own.map(each -> new CornerBoxes(each, setup, this));
         for (int axis = 0; axis < 3; axis++) {
             lines(axis);
         }

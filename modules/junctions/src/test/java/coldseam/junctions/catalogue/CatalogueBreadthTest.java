@@ -449,8 +449,7 @@ final class CatalogueBreadthTest {
                 try {
                     JunctionSetup typical = new TypicalSetups(odd[0]).setup(detail, TypicalBuild.FRAME);
                     JunctionSetup setup = typical.at(typical.angle() + odd[1]);
-                    Conduction.solve(
-                            Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
+                    Conduction.solve(Composer.compose(detail, setup).heatFlow(), sketch);
                     solved.incrementAndGet();
                 } catch (DetailDoesNotFit refused) {
                     assertTrue(refused.reasons().notEmpty());

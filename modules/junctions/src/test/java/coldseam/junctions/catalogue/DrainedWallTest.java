@@ -11,6 +11,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
@@ -140,7 +141,7 @@ final class DrainedWallTest {
                         .keepsWaterOutBehindBoards(),
                 "without a gap");
 
-        Optional<Material> fibres = BuiltIn.LIBRARY.apply("wood fibre insulation board");
+        Optional<Material> fibres = MaterialLibrary.named("wood fibre insulation board");
         Assembly ofFibres = with(
                 drained,
                 drained.layers()

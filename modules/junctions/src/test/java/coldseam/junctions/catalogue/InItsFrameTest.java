@@ -8,7 +8,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.BuildUps;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
@@ -130,7 +129,7 @@ final class InItsFrameTest {
 
     private static boolean fits(Detail detail, JunctionSetup setup) {
         try {
-            return Composer.compose(detail, setup, BuiltIn.LIBRARY) != null;
+            return Composer.compose(detail, setup) != null;
         } catch (DetailDoesNotFit misfit) {
             return false;
         }

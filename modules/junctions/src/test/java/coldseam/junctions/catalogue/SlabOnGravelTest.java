@@ -7,7 +7,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
-import coldseam.junctions.BuiltIn;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
@@ -42,7 +42,7 @@ class SlabOnGravelTest {
 
     private static Layer of(String material, double thickness, Role role) {
         return new Layer(
-                BuiltIn.LIBRARY.apply(material).orElseThrow(),
+                MaterialLibrary.named(material).orElseThrow(),
                 thickness,
                 role,
                 Optional.empty(),
@@ -53,8 +53,7 @@ class SlabOnGravelTest {
 
     private static Composition composed(Detail detail, String insulation) {
         JunctionSetup usual = TypicalBuild.MASONRY.setup(detail);
-        return Composer.compose(
-                detail, usual.between(slab(usual.first(), insulation), usual.second()), BuiltIn.LIBRARY);
+        return Composer.compose(detail, usual.between(slab(usual.first(), insulation), usual.second()));
     }
 
     private static ImmutableList<String> edge(Composition composition) {

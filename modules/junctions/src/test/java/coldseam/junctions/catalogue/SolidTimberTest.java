@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 final class SolidTimberTest {
 
     private static final Material PANEL =
-            BuiltIn.LIBRARY.apply("cross-laminated timber").orElseThrow();
+            MaterialLibrary.named("cross-laminated timber").orElseThrow();
 
     /** What stands on the ground beside a house, whatever that is built of. */
     private static final Pattern ON_THE_GROUND =

@@ -132,10 +132,7 @@ class SweepBreadthTest {
                                     && sweep.surface().equals("ceiling"))) {
                         String which = detail.id() + " in " + build;
                         try {
-                            solve(
-                                    Composer.compose(detail, sweep.at(DEEP_LOFT).orElseThrow(), BuiltIn.LIBRARY),
-                                    which,
-                                    faults);
+                            solve(Composer.compose(detail, sweep.at(DEEP_LOFT).orElseThrow()), which, faults);
                             solved++;
                         } catch (RuntimeException fault) {
                             faults.add(which + ": " + fault);

@@ -10,7 +10,6 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.Keeping;
 import coldseam.junctions.Samples;
@@ -33,8 +32,7 @@ import org.locationtech.jts.geom.Geometry;
 class PairComputerTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);
-    private static final PairComputer PAIRS =
-            new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING, MaterialLibrary::named);
+    private static final PairComputer PAIRS = new PairComputer(ACCURACY, Conduction::solve, Keeping.NOTHING);
     private static final BridgeComputer ALONE = Samples.ofHeat(ACCURACY);
 
     private static Detail detail(String id) {
@@ -78,7 +76,7 @@ class PairComputerTest {
         PairSetup.End end = end(build, id, Cut.FIRST_AWAY);
         PairResult both =
                 PAIRS.compute(new PairSetup(end, end, distance)).result().orElseThrow();
-        SeamRun run = SeamRun.of(end.detail(), end.setup(), end.cut(), MaterialLibrary::named);
+        SeamRun run = SeamRun.of(end.detail(), end.setup(), end.cut());
         Interval half = Conduction.solve(cut(run.heatFlow(), distance / 2), ACCURACY)
                 .coupling("indoor", "outdoor")
                 .times(2);
@@ -131,8 +129,8 @@ class PairComputerTest {
     void aLintelIsCastWithTheSlabOverIt() {
         PairSetup.End head = end(TypicalBuild.MASONRY, "head-middle-lapped", Cut.FIRST_AWAY);
         PairSetup.End floor = end(TypicalBuild.MASONRY, "intermediate-floor-board-passes", Cut.FIRST_AWAY);
-        SeamRun one = SeamRun.of(head.detail(), head.setup(), head.cut(), MaterialLibrary::named);
-        SeamRun other = SeamRun.of(floor.detail(), floor.setup(), floor.cut(), MaterialLibrary::named);
+        SeamRun one = SeamRun.of(head.detail(), head.setup(), head.cut());
+        SeamRun other = SeamRun.of(floor.detail(), floor.setup(), floor.cut());
         double apart = concrete(new JoinedSections(one, other, 0.45).heatFlow());
         double cast = concrete(new JoinedSections(one, other, 0.3).heatFlow());
         assertEquals(apart - 0.15 * 0.24, cast, 1e-6, "150 mm of both are one, as thick as the wall carries");
@@ -165,8 +163,8 @@ class PairComputerTest {
     void theWholeHasNoHole(TypicalBuild build, String one, Cut first, String other, Cut second, double distance) {
         PairSetup.End a = end(build, one, first);
         PairSetup.End b = end(build, other, second);
-        SeamRun left = SeamRun.of(a.detail(), a.setup(), a.cut(), MaterialLibrary::named);
-        SeamRun right = SeamRun.of(b.detail(), b.setup(), b.cut(), MaterialLibrary::named);
+        SeamRun left = SeamRun.of(a.detail(), a.setup(), a.cut());
+        SeamRun right = SeamRun.of(b.detail(), b.setup(), b.cut());
         JoinedSections joined = new JoinedSections(left, right, distance);
         assertEquals(0, joined.lacking());
         Section whole = joined.heatFlow();

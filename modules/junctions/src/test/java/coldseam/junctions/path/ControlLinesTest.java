@@ -9,7 +9,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.ControlLine.Broken;
 import coldseam.junctions.ControlLine.ChangesSide;
@@ -65,7 +64,7 @@ class ControlLinesTest {
     }
 
     private static Composition composition(String id, JunctionSetup setup) {
-        return Composer.compose(detail(id), setup, BuiltIn.LIBRARY);
+        return Composer.compose(detail(id), setup);
     }
 
     private static ImmutableList<ControlLine> lines(Detail detail, Composition composition) {

@@ -12,7 +12,6 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.Phrase;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.ControlLine.ChangesSide;
 import coldseam.junctions.ControlLine.Continuous;
@@ -66,7 +65,7 @@ class StatedStripsTest {
     }
 
     private static Composition composition(String statements) {
-        return Composer.compose(detail(statements), CORNER, BuiltIn.LIBRARY);
+        return Composer.compose(detail(statements), CORNER);
     }
 
     private static PenLine pen(Composition composition) {

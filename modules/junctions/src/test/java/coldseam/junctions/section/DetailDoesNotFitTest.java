@@ -11,7 +11,6 @@ import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -31,7 +30,7 @@ class DetailDoesNotFitTest {
 
     private static DetailDoesNotFit refused(String id, JunctionSetup setup) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        return assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup, BuiltIn.LIBRARY));
+        return assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup));
     }
 
     /** Corners given to the millimetre turn a wall by some hundredths of a degree, which no message shows. */
@@ -68,9 +67,9 @@ class DetailDoesNotFitTest {
         Detail pinched = CatalogueFile.builtIn().find("eaves-cold-loft-pinched").orElseThrow();
         JunctionSetup bare =
                 Samples.setup(JunctionKind.of("eaves under a cold loft")).between(BARE, Optional.of(BARE));
-        Composition found = Composer.compose(pinched.asFound(), bare, BuiltIn.LIBRARY);
+        Composition found = Composer.compose(pinched.asFound(), bare);
         assertTrue(found.faces().notEmpty(), found::toString);
-        assertThrows(DetailDoesNotFit.class, () -> Composer.compose(pinched, bare, BuiltIn.LIBRARY));
+        assertThrows(DetailDoesNotFit.class, () -> Composer.compose(pinched, bare));
     }
 
     /** Of a double wall, on either side of the corner, both rows of studs cannot carry: the message says what to write instead. */
@@ -115,7 +114,7 @@ class DetailDoesNotFitTest {
         JunctionSetup setup = gable.between(gable.first(), Optional.of(open));
         CatalogueFile.builtIn().options(gable.kind()).forEach(detail -> {
             try {
-                Composer.compose(detail, setup, BuiltIn.LIBRARY);
+                Composer.compose(detail, setup);
             } catch (DetailDoesNotFit misfit) {
                 assertTrue(misfit.reasons().notEmpty());
             }

@@ -8,7 +8,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
@@ -38,16 +37,12 @@ class FloatingStructureTest {
                         .find("outside-corner-unbroken")
                         .orElseThrow()
                         .asFound(),
-                setup,
-                MaterialLibrary::named);
+                setup);
     }
 
     private static void slabEdge(String detail, Assembly floor, Assembly wall) {
         JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE);
-        Composer.compose(
-                CatalogueFile.builtIn().find(detail).orElseThrow(),
-                setup.between(floor, Optional.of(wall)),
-                MaterialLibrary::named);
+        Composer.compose(CatalogueFile.builtIn().find(detail).orElseThrow(), setup.between(floor, Optional.of(wall)));
     }
 
     /** The soil joins all that stands in it, so nothing floats there; the words would not be those of the drawing. */

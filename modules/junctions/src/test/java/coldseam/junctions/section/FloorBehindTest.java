@@ -19,7 +19,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.BuiltIn;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -83,7 +83,7 @@ class FloorBehindTest {
     }
 
     private static double conductivity(String material) {
-        return BuiltIn.LIBRARY.apply(material).orElseThrow().conductivity();
+        return MaterialLibrary.named(material).orElseThrow().conductivity();
     }
 
     private static Region box(double conductivity, double x0, double y0, double x1, double y1) {
@@ -158,7 +158,7 @@ class FloorBehindTest {
         Detail detail = detail("wall-to-terrace-boards-meet");
         JunctionSetup setup = setup(thickness, rise);
         JunctionResult result = BridgeComputers.computer(ACCURACY).compute(detail, setup);
-        ImmutableList<Point> corners = Composer.compose(detail, setup, BuiltIn.LIBRARY)
+        ImmutableList<Point> corners = Composer.compose(detail, setup)
                 .heatFlow()
                 .regions()
                 .flatCollect(region -> region.outline().corners());
@@ -180,9 +180,8 @@ class FloorBehindTest {
     void noKerbStandsWhereTheFloorBears() {
         for (String id : Lists.immutable.of("kerb", "insulating-course", "board-kerb")) {
             Detail detail = detail("wall-to-terrace-" + id);
-            Composer.compose(detail, setup(0, 0), BuiltIn.LIBRARY);
-            String refused = assertThrows(
-                            DetailDoesNotFit.class, () -> Composer.compose(detail, setup(0.3, 0.18), BuiltIn.LIBRARY))
+            Composer.compose(detail, setup(0, 0));
+            String refused = assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup(0.3, 0.18)))
                     .getMessage();
             assertTrue(refused.contains("storey floor.near"), refused);
         }
@@ -211,13 +210,13 @@ class FloorBehindTest {
                     typical.indoorTemperature(),
                     typical.outdoorTemperature(),
                     typical.firstUse());
-            Composition drawn = Composer.compose(detail("wall-to-terrace-boards-meet"), apart, BuiltIn.LIBRARY);
+            Composition drawn = Composer.compose(detail("wall-to-terrace-boards-meet"), apart);
             boolean rim = drawn.plan()
                     .pieces()
                     .anySatisfy(piece -> piece.origin().equals(new SectionPlan.Origin.OfDetail("rim board")));
             assertEquals(build == TypicalBuild.FRAME, rim, build.name());
             ImmutableList<SectionPlan.Origin> ofJoists = Composer.compose(
-                            detail("wall-to-terrace-boards-meet"), Samples.atJoists(apart), BuiltIn.LIBRARY)
+                            detail("wall-to-terrace-boards-meet"), Samples.atJoists(apart))
                     .plan()
                     .pieces()
                     .collect(SectionPlan.Piece::origin);

@@ -20,7 +20,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -177,7 +176,7 @@ class InnerStepTest {
     }
 
     private static void composed(Detail detail, JunctionSetup setup) {
-        Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Composer.compose(detail, setup);
     }
 
     @Test

@@ -9,7 +9,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.files.FileFaultException;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
 import coldseam.junctions.detail.Detail;
@@ -43,7 +42,7 @@ class NamedLayersTest {
     /** mm, how far a board of the first wall goes: to the right in the section. */
     private static double end(String ends, String board) {
         JunctionSetup setup = Samples.setup(JunctionKind.OUTSIDE_CORNER).between(WALL, Optional.of(WALL));
-        Composition composition = Composer.compose(detail(ends), setup, BuiltIn.LIBRARY);
+        Composition composition = Composer.compose(detail(ends), setup);
         return 1000
                 * composition
                         .plan()

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Point;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -60,7 +59,7 @@ class SetBackTest {
     }
 
     private static Composition composed(Detail detail, double setBack) {
-        return Composer.compose(detail, setup(detail.junction(), setBack), MaterialLibrary::named);
+        return Composer.compose(detail, setup(detail.junction(), setBack));
     }
 
     private static ImmutableList<Detail> fitting(JunctionKind kind, double setBack) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Point;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.Phrase;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
@@ -58,7 +57,7 @@ final class ThresholdSillTest {
 
     /** m, of the door's foot above the deck's outer face. */
     private static double drawn(Detail detail, JunctionSetup setup) {
-        return Composer.compose(detail, setup, BuiltIn.LIBRARY)
+        return Composer.compose(detail, setup)
                         .plan()
                         .pieces()
                         .detect(piece -> piece.origin() instanceof SectionPlan.Origin.OfFrame)

@@ -11,7 +11,6 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -48,7 +47,7 @@ class PathStoreTest {
     private final AtomicInteger searched = new AtomicInteger();
 
     private static PathQuestion question(JunctionSetup setup) {
-        return PathQuestion.of(Composer.compose(DETAIL, setup, BuiltIn.LIBRARY));
+        return PathQuestion.of(Composer.compose(DETAIL, setup));
     }
 
     private WeakestPath counted(PathQuestion question) {

@@ -13,7 +13,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.PointKind;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.DetailDoesNotFit;
@@ -125,8 +124,7 @@ class ResultStoreTest {
                     solved.incrementAndGet();
                     return Conduction.solve(section, accuracy);
                 },
-                new ResultStore(KeptFolder.in(folder), "build", fields, BodySolver::solve),
-                MaterialLibrary::named);
+                new ResultStore(KeptFolder.in(folder), "build", fields, BodySolver::solve));
     }
 
     @Test

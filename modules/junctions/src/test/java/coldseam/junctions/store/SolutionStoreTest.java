@@ -15,7 +15,6 @@ import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.JarDirectory;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -45,8 +44,7 @@ class SolutionStoreTest {
     private static final Accuracy ACCURACY = new Accuracy(1e-3, 50_000);
     private static final Section SECTION = Composer.compose(
                     CatalogueFile.builtIn().find("outside-corner-solid-post").orElseThrow(),
-                    Samples.setup(JunctionKind.OUTSIDE_CORNER),
-                    BuiltIn.LIBRARY)
+                    Samples.setup(JunctionKind.OUTSIDE_CORNER))
             .heatFlow();
 
     @TempDir
@@ -175,7 +173,7 @@ class SolutionStoreTest {
                 asked, new SolutionStore(KeptFolder.in(folder), this::counted, new byte[] {1}).name(SECTION, ACCURACY));
         JunctionSetup colder = Samples.setup(JunctionKind.OUTSIDE_CORNER);
         Section other = Composer.compose(
-                        CatalogueFile.builtIn().find("outside-corner-unbroken").orElseThrow(), colder, BuiltIn.LIBRARY)
+                        CatalogueFile.builtIn().find("outside-corner-unbroken").orElseThrow(), colder)
                 .heatFlow();
         assertNotEquals(asked, store.name(other, ACCURACY));
     }

@@ -132,7 +132,7 @@ class CatalogueCornersTest {
                 VertexSetup bare = setup(walls, decks, shape, details);
                 Optional<CornerDetail> found = CornerDetail.find(bare, corners, false);
                 try {
-                    VertexBody body = VertexBody.of("corner", bare.with(found), BuiltIn.LIBRARY, BuiltIn::laid);
+                    VertexBody body = VertexBody.of("corner", bare.with(found), BuiltIn::laid);
                     // Composed without one, it is said by its sections.
                     assertEquals(found.isPresent() && open(bare), body.corner().isPresent(), shape.name());
                     body.corner().ifPresent(own -> {
@@ -159,7 +159,7 @@ class CatalogueCornersTest {
 
     private static boolean open(VertexSetup setup) {
         try {
-            VertexBody.of("corner", setup, BuiltIn.LIBRARY, BuiltIn::laid);
+            VertexBody.of("corner", setup, BuiltIn::laid);
             return false;
         } catch (DetailDoesNotFit open) {
             return true;

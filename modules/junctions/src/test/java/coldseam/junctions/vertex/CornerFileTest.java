@@ -13,7 +13,6 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.Material;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -77,10 +76,9 @@ class CornerFileTest {
     void refusesABoxThatChangesWhatGoesOn() {
         Detail within = read("drawing:\n- {box: b, material: steel, between: {wall: [wall.inside, wall.outside],"
                 + " other wall: [other wall.inside, other wall.outside], roof: [roof.inside, roof.outside]}}\n");
-        VertexBody.of("v", parapet(within), BuiltIn.LIBRARY);
+        VertexBody.of("v", parapet(within));
         Detail without = read("drawing:\n- {box: b, material: steel, between: {roof: [roof.inside, roof.outside]}}\n");
-        DetailDoesNotFit refused =
-                assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(without), BuiltIn.LIBRARY));
+        DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(without)));
         assertTrue(refused.getMessage().contains("let its boxes end before that"), refused.getMessage());
     }
 
@@ -98,7 +96,7 @@ class CornerFileTest {
     }
 
     private static SolidBody body(String drawing) {
-        return VertexBody.of("v", parapet(read(drawing)), BuiltIn.LIBRARY).heatFlow();
+        return VertexBody.of("v", parapet(read(drawing))).heatFlow();
     }
 
     @Test
@@ -106,8 +104,7 @@ class CornerFileTest {
         Detail own = read("needs: [wall.air layer]\nrequires: [\"roof.outside >= roof.inside + 3 m\"]\nparameters:\n"
                 + "  side: {value: 20 mm, from: 10 mm, to: 30 mm, says: s}\ndrawing:\n"
                 + "- {box: b, material: unobtainable, between: {wall: [wall.inside, wall.inside + side]}}\n");
-        DetailDoesNotFit refused =
-                assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(own), BuiltIn.LIBRARY));
+        DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(own)));
         assertEquals(3, refused.reasons().size(), refused.getMessage());
     }
 
@@ -118,8 +115,7 @@ class CornerFileTest {
         Detail own =
                 CatalogueFile.builtIn().find("floor-at-corner-cast-through").orElseThrow();
         VertexSetup bare = TypicalCorner.of(build, own, CatalogueFile.builtIn());
-        VertexBody body =
-                VertexBody.of("v", bare.with(CornerDetail.find(bare, Lists.immutable.of(own), true)), BuiltIn.LIBRARY);
+        VertexBody body = VertexBody.of("v", bare.with(CornerDetail.find(bare, Lists.immutable.of(own), true)));
         assertEquals(
                 Lists.immutable.of(build == TypicalBuild.MASONRY ? "reinforced concrete" : "softwood"),
                 body.corner().orElseThrow().materials().collect(Material::name));
@@ -163,7 +159,7 @@ class CornerFileTest {
     }
 
     private static Cuboid steel(VertexSetup setup) {
-        return VertexBody.of("v", setup, BuiltIn.LIBRARY)
+        return VertexBody.of("v", setup)
                 .heatFlow()
                 .painted()
                 .selectInstancesOf(PaintedBox.Solid.class)

@@ -81,7 +81,7 @@ class MirroredCornersTest {
             for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
                     .select(each -> each.get(0).equals(each.get(1)))) {
                 VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
-                VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid);
+                VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn::laid);
                 if (!Arrays.equals(sections.line[0], sections.line[1])) {
                     // The upright edge's boards butt: it is not alike on both walls.
                     continue;
@@ -113,7 +113,7 @@ class MirroredCornersTest {
         for (ImmutableList<Detail> details : CatalogueCornersTest.choices(shape)
                 .select(each -> each.getLast().id().equals("outside-corner-unbroken"))) {
             VertexSetup setup = CatalogueCornersTest.setup(build, shape, details);
-            VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid);
+            VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn::laid);
             cells(setup)
                     .ifPresent(cells -> cells.each(cell -> {
                         Filling edge = sections.of(1, cell);
@@ -156,8 +156,7 @@ class MirroredCornersTest {
     /** Its cells; empty where its sections leave it open. */
     private static Optional<VertexCells> cells(VertexSetup setup) {
         try {
-            return Optional.of(new VertexCells(
-                    setup, new VertexSections(setup, Optional.empty(), BuiltIn.LIBRARY, BuiltIn::laid)));
+            return Optional.of(new VertexCells(setup, new VertexSections(setup, Optional.empty(), BuiltIn::laid)));
         } catch (DetailDoesNotFit open) {
             return Optional.empty();
         }

@@ -22,7 +22,6 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeComputer;
-import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -54,7 +53,7 @@ class VertexTest {
 
     /** Both remember what one test has solved for the next. */
     private static final VertexComputer CORNERS =
-            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, Keeping.NOTHING, BuiltIn.LIBRARY);
+            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, Keeping.NOTHING);
 
     private static final BridgeComputer EDGES = BridgeComputers.computer(Accuracy.standard());
 
@@ -161,9 +160,8 @@ class VertexTest {
     @ParameterizedTest
     @CsvSource({"wall.structure.outside, 0.0186, 0.0119, 17.85", "wall.outside, 0.0752, -0.3437, 9.79"})
     void meetsTheReferenceCorner(String slabTo, double internal, double external, double temperature) {
-        SolidBody body = sameIndoors(
-                VertexBody.of("corner", three(corner(), deckEdge(slabTo), deckEdge(slabTo)), BuiltIn.LIBRARY)
-                        .heatFlow());
+        SolidBody body = sameIndoors(VertexBody.of("corner", three(corner(), deckEdge(slabTo), deckEdge(slabTo)))
+                .heatFlow());
         BodySolution solution = BodySolver.solve(body, ACCURACY.aimedAt("indoor", 0.025));
         Interval inside =
                 new DrawnChi.OfCorner(new Place(0, 0, 0), true).of(solution).chi();
@@ -204,8 +202,7 @@ class VertexTest {
                             Lists.immutable.of("box 61 (board) and box 51 (render) touch along a line"));
                 },
                 Conduction::solve,
-                Keeping.NOTHING,
-                BuiltIn.LIBRARY);
+                Keeping.NOTHING);
         DetailDoesNotFit refused = assertThrows(
                 DetailDoesNotFit.class,
                 () -> refusing.compute(three(corner(), deckEdge("wall.outside"), deckEdge("wall.outside"))));
@@ -224,8 +221,7 @@ class VertexTest {
                     solved.incrementAndGet();
                     return Conduction.solve(section, accuracy);
                 },
-                Keeping.NOTHING,
-                BuiltIn.LIBRARY);
+                Keeping.NOTHING);
         VertexResult result = counting.compute(three(corner(), deckEdge("wall.outside"), deckEdge("wall.outside")));
         assertTrue(result.heat().isPresent());
         assertEquals(2, solved.get());
@@ -346,7 +342,7 @@ class VertexTest {
                 underParapet("parapet-on-break-blocks"),
                 underParapet("parapet-wrapped"),
                 underParapet("parapet-bare"))) {
-            VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
+            VertexBody composed = VertexBody.of("v", setup);
             SolidBody body = composed.heatFlow();
             for (EdgeEnd end : setup.edges()) {
                 int side = end.growing() ? 1 : 0;
@@ -389,7 +385,7 @@ class VertexTest {
     @CsvSource({"0.12, 0.12", "0.12, 0.05", "-0.06, 0.12"})
     void aCornerStepsWithItsWalls(double one, double other) {
         VertexSetup setup = overThickerWalls(one, other);
-        VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
+        VertexBody composed = VertexBody.of("v", setup);
         for (EdgeEnd end : setup.edges()) {
             Interval plane = Conduction.solve(
                             CutPlanes.section(composed.heatFlow(), composed.side(end.along(), end.growing() ? 1 : 0)),
@@ -447,7 +443,7 @@ class VertexTest {
     @CsvSource({"slab-edge-raft, false", "slab-edge-in-old-walls-course, false", "slab-edge-raft, true"})
     void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge, boolean framed) {
         VertexSetup setup = onGround(slabEdge, framed);
-        VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
+        VertexBody composed = VertexBody.of("v", setup);
         SolidBody body = composed.heatFlow();
         EdgeEnd end = setup.edges().getFirst();
         JunctionResult own = EDGES.compute(end.detail(), end.setup());
@@ -521,7 +517,7 @@ class VertexTest {
         VertexResult result = computed(underParapet("parapet-bare"));
         double difference =
                 heat(result).chiExternal().middle() - heat(result).chiInternal().middle();
-        VertexBody composed = VertexBody.of("v", result.setup(), BuiltIn.LIBRARY);
+        VertexBody composed = VertexBody.of("v", result.setup());
         double expected = 0;
         for (int axis = 0; axis < 3; axis++) {
             int e = (axis + 1) % 3;
@@ -612,8 +608,8 @@ class VertexTest {
                 "terrace edge over a room", "- band: wall\n  to: deck.inside\n- band: deck\n  to: wall.outside\n");
         Detail wallPast = detail(
                 "terrace edge over a room", "- band: deck\n  to: wall.inside\n- band: wall\n  to: deck.outside\n");
-        DetailDoesNotFit refused = assertThrows(
-                DetailDoesNotFit.class, () -> VertexBody.of("v", three(corner, deckOver, wallPast), BuiltIn.LIBRARY));
+        DetailDoesNotFit refused =
+                assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", three(corner, deckOver, wallPast)));
         assertTrue(
                 refused.reasons()
                         .collect(Phrase::toString)
@@ -630,8 +626,7 @@ class VertexTest {
                 new EdgeEnd(0, false, 2, 1, first.detail(), first.setup().between(DECK, Optional.of(masonry())));
         VertexSetup setup = new VertexSetup(
                 1, Lists.immutable.of(changed, good.edges().get(1), good.edges().get(2)), true);
-        DetailDoesNotFit refused =
-                assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", setup, BuiltIn.LIBRARY));
+        DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", setup));
         assertTrue(
                 refused.getMessage().contains("the layers on the two sides of one of its surfaces differ"),
                 refused.getMessage());
@@ -644,8 +639,8 @@ class VertexTest {
         VertexResult.Heat two = heat(computed(beside(0.5, 0.5, "garage", "store")));
         assertEquals(one.internal(), two.internal());
         assertEquals(one.external(), two.external());
-        DetailDoesNotFit refused = assertThrows(
-                DetailDoesNotFit.class, () -> VertexBody.of("v", beside(0.5, 0.6, "garage", "store"), BuiltIn.LIBRARY));
+        DetailDoesNotFit refused =
+                assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", beside(0.5, 0.6, "garage", "store")));
         assertTrue(
                 refused.getMessage().contains("faces garage on one side and store on the other"), refused.getMessage());
     }

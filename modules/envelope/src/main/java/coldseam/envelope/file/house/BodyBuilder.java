@@ -153,6 +153,7 @@ final class BodyBuilder {
                         Optional.of(each.assembly()),
                         Optional.empty(),
                         0,
+                        0,
                         Optional.empty(),
                         exposure(each.faces())));
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Coordinate;
@@ -251,7 +252,10 @@ public final class RoofForm {
                 lower.pitch(),
                 lower.lowSide(),
                 0,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Maps.immutable.empty(),
+                Optional.empty(),
+                Lists.immutable.empty());
         return of(
                 house,
                 roof,
