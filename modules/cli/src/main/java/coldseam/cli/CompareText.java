@@ -40,7 +40,7 @@ final class CompareText {
         }
         lines.add("In short, beside what is described:");
         for (Alternative each : comparison.alternatives()) {
-            fold("  ", words.brief(each));
+            fold("  ", front.brief(each));
         }
         lines.add("");
         front.catalogued().ifPresent(where -> {

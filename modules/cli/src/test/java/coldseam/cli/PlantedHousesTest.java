@@ -14,6 +14,7 @@ import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Comparer;
+import coldseam.options.Stages;
 import coldseam.options.Wish;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
@@ -27,10 +28,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -41,7 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
  * names; what no rule can judge must be told beside the verdict, and what is wrong with its alternatives beside them.
  *
  * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand or the details beside the demo
- * houses that it chooses if it does, and the rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
+ * houses that it chooses if it does, the house that it is compared with, before or after it, and the rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
  * in this order, and lines with a plus, which take their place.
  */
 @Tag("slow")
@@ -64,7 +67,11 @@ class PlantedHousesTest {
             List<String> refused,
             List<String> told,
             List<String> compared,
+            Optional<Other> other,
             Map<String, String> files) {}
+
+    /** The text of a house that it is compared with: as it is to become, or as it was. */
+    private record Other(boolean later, String file) {}
 
     /** What became of a house when it was first tried, before there was a rule for it. */
     private enum First {
@@ -87,6 +94,7 @@ class PlantedHousesTest {
         List<String> refused = new ArrayList<>();
         List<String> told = new ArrayList<>();
         List<String> compared = new ArrayList<>();
+        Optional<Other> other = Optional.empty();
         List<String> minus = new ArrayList<>();
         List<String> plus = new ArrayList<>();
         First first = First.NOT_RECORDED;
@@ -109,6 +117,10 @@ class PlantedHousesTest {
                 told.add(line.substring(6));
             } else if (line.startsWith("compared: ")) {
                 compared.add(line.substring(10));
+            } else if (line.startsWith("before: ")) {
+                other = Optional.of(new Other(false, Files.readString(FOLDER.resolve(line.substring(8)))));
+            } else if (line.startsWith("after: ")) {
+                other = Optional.of(new Other(true, Files.readString(FOLDER.resolve(line.substring(7)))));
             } else if (line.startsWith("-")) {
                 minus.add(line.substring(1));
             } else if (line.startsWith("+")) {
@@ -133,6 +145,7 @@ class PlantedHousesTest {
                 refused,
                 told,
                 compared,
+                other,
                 files);
     }
 
@@ -201,7 +214,7 @@ class PlantedHousesTest {
                     .filter(told -> !all.contains(told))
                     .forEach(told ->
                             wrong.add(planted.name() + ": must be told \"" + told + "\"; what is told: " + all));
-            String options = planted.compared().isEmpty() ? "" : compared(planted.name(), workshop);
+            String options = planted.compared().isEmpty() ? "" : compared(planted, workshop);
             planted.compared().stream()
                     .filter(told -> !options.contains(told))
                     .forEach(told ->
@@ -276,13 +289,25 @@ class PlantedHousesTest {
                         + page);
     }
 
-    /** What is told of a house's alternatives, which was written already. */
-    private String compared(String name, Workshop workshop) {
-        HouseAudit ready = HouseAudit.of(folder.resolve(name).resolve(name + ".yaml"), workshop);
-        Wish nothing = new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-        return CompareText.of(Comparer.compare(ready, nothing, Progress.SILENT), UnitSystem.SI)
-                .makeString(" ")
-                .replaceAll("\\s+", " ");
+    /** What is told of a house's alternatives, or of it beside another; the house was written already. */
+    private String compared(Planted planted, Workshop workshop) throws IOException {
+        Path own = folder.resolve(planted.name());
+        HouseAudit ready = HouseAudit.of(own.resolve(planted.name() + ".yaml"), workshop);
+        ImmutableList<String> lines;
+        if (planted.other().isPresent()) {
+            Path beside = own.resolve("other.yaml");
+            Files.writeString(beside, planted.other().get().file());
+            HouseAudit other = HouseAudit.of(beside, workshop);
+            boolean later = planted.other().get().later();
+            lines = RenovationText.of(
+                    Stages.compare(
+                            later ? ready : other, later ? other : ready, Lists.immutable.empty(), Progress.SILENT),
+                    UnitSystem.SI);
+        } else {
+            Wish nothing = new Wish(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            lines = CompareText.of(Comparer.compare(ready, nothing, Progress.SILENT), UnitSystem.SI);
+        }
+        return lines.makeString(" ").replaceAll("\\s+", " ");
     }
 
     private static String said(Fault fault) {

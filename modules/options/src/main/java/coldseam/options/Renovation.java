@@ -41,6 +41,16 @@ public record Renovation(
         SPACES_BESIDE,
         /** Temperatures, degree days, ground, dimensions or climate. */
         SITE,
+        /** What materials of one name conduct. */
+        CONDUCTIVITIES,
+        /** Points: of some kind the second has fewer. */
+        POINTS_LEFT_OUT,
+        /** Windows and doors: the second has less of them. */
+        OPENINGS_LEFT_OUT,
+        /** Seams whose psi is the file's own in one of them alone, or another. */
+        OWN_PSI,
+        /** Seams and points for which the worst option stands in, since nobody has chosen. */
+        NOT_CHOSEN,
         /** The limits of the audit. */
         LIMITS,
         /** The price of heat, or its currency. */

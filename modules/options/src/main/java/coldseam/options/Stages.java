@@ -173,7 +173,7 @@ public final class Stages {
                 asBuilt,
                 whole,
                 Changes.between(asFound, asBuilt),
-                unlike(),
+                unlike(new Uneven(asFound, asBuilt)),
                 asked.reject(measures::contains),
                 parts(was, becomes),
                 cold(was, was),
@@ -228,7 +228,7 @@ public final class Stages {
                 .isPresent();
     }
 
-    private ImmutableList<Unlike> unlike() {
+    private ImmutableList<Unlike> unlike(Uneven uneven) {
         MutableList<Unlike> unlike = Lists.mutable.empty();
         ImmutableSet<Exposure> spaces = spaces(before);
         boolean beside = !spaces.equals(spaces(after));
@@ -247,6 +247,7 @@ public final class Stages {
         if (!first.site().equals(second.site())) {
             unlike.add(Unlike.SITE);
         }
+        unlike.addAllIterable(uneven.unlike());
         if (!first.limits().equals(second.limits())) {
             unlike.add(Unlike.LIMITS);
         }

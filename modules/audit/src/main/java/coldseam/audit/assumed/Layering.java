@@ -50,14 +50,22 @@ public final class Layering {
             audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(Layering::bagged);
 
-    /** Air inside the insulation that lies between what carries: outdoor air that gets in there passes all boards by. */
+    /**
+     * Air inside the insulation, between what carries or outside of what keeps out air: outdoor air that gets in there passes all boards
+     * by.
+     */
     public static final Assumption<Cavity> CAVITY =
             audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
 
-    /** Those outdoors whose outermost layer is a thin sheet, in sun and wind. */
+    /** Those outdoors whose outermost layer is a thin sheet, or on walls what insulates, in sun and wind. */
     public static final Assumption<Assembly> NAKED =
             audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS) && isNaked(surface))
                     .toImmutableSortedListBy(Assembly::name);
+
+    /** Those whose innermost layer is a thin sheet, or insulates: nothing lines it. */
+    public static final Assumption<Assembly> UNLINED = audit -> OfHouse.assemblies(audit, surface -> true)
+            .select(assembly -> isUnlined(assembly.layers().getFirst()))
+            .toImmutableSortedListBy(Assembly::name);
 
     /** What rain dissolves or swells, outside of what keeps water out. */
     public static final Assumption<Wetted> WETTED =
@@ -166,12 +174,12 @@ public final class Layering {
         ImmutableList<Layer> layers = assembly.layers();
         int from = layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
         int to = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
-        return from < 0 || !layers.drop(to).anySatisfy(Layer::insulates)
-                ? Lists.immutable.empty()
-                : layers.take(to)
-                        .drop(from)
-                        .select(layer -> layer.air().isPresent())
-                        .collect(air -> new Cavity(assembly, air));
+        int tight = layers.detectLastIndex(layer -> layer.controls().contains(Control.AIR));
+        int outermost = layers.detectLastIndex(Layer::insulates);
+        return layers.selectWithIndex((layer, at) -> layer.air().isPresent()
+                        && (at > from && at < to && to <= outermost && from >= 0
+                                || at > tight && at < outermost && tight >= 0 && !layer.isWellVentilated()))
+                .collect(air -> new Cavity(assembly, air));
     }
 
     private static ImmutableList<Shut> shut(Assembly assembly) {
@@ -234,10 +242,15 @@ public final class Layering {
     private static boolean isNaked(Surface surface) {
         return surface.assembly()
                 .map(assembly -> assembly.layers().getLast())
-                .filter(last -> last.role() == Role.MEMBRANE
-                        && last.thickness() < (surface.use() == Body.Use.WALL ? HUNG : SHEET)
-                        && last.material().conductivity() < Carrying.METAL)
+                .filter(last -> surface.use() == Body.Use.WALL && last.insulates()
+                        || last.role() == Role.MEMBRANE
+                                && last.thickness() < (surface.use() == Body.Use.WALL ? HUNG : SHEET)
+                                && last.material().conductivity() < Carrying.METAL)
                 .isPresent();
+    }
+
+    private static boolean isUnlined(Layer first) {
+        return first.insulates() || first.role() == Role.MEMBRANE && first.thickness() < HUNG;
     }
 
     private static ImmutableList<Wetted> wetted(Assembly assembly) {

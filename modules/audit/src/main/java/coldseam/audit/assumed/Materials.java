@@ -29,6 +29,19 @@ public final class Materials {
     public static final Assumption<Material> STILL_AIR =
             audit -> used(audit).select(material -> material.conductivity() < STILL && !isBuiltIn(material));
 
+    /** W/(m·K), at 10 °C (ISO 10456:2007 table 4, from memory): only what keeps another gas, or holds it in pores, conducts less. */
+    private static final double AIR = 0.025;
+
+    /** Vapour resistance factor; foams that keep their gas have more (common practice, no source). */
+    private static final double KEEPS_GAS = 20;
+
+    /** Those of the house file that conduct less than the air that may get into them, since they are open to vapour or nobody says. */
+    public static final Assumption<Material> GASEOUS = audit -> used(audit)
+            .select(material -> material.conductivity() >= STILL
+                    && material.conductivity() < AIR
+                    && material.vapourResistanceFactor().orElse(0) < KEEPS_GAS
+                    && !isBuiltIn(material));
+
     /** W/(m·K); concretes that span rooms conduct more, by half and more (common practice, no source). */
     private static final double LIGHTER_THAN_CONCRETE = 1;
 

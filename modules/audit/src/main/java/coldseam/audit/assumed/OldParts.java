@@ -3,6 +3,7 @@ package coldseam.audit.assumed;
 import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -80,6 +81,30 @@ public final class OldParts {
                                 && beside.anySatisfy(
                                         edge -> edge.storeyOnFloor().equals(storey) && edge.isAt(row.surface()))));
     };
+
+    /** m from one joist to the next; hardly any stand farther apart (common practice, no source). */
+    private static final double JOISTS_APART = 1;
+
+    /** Walls in which fewer ends of joists are listed than a floor has along them. */
+    public static final Assumption<Joists> FEW_JOIST_ENDS = audit -> audit.shell()
+            .edges()
+            .select(edge ->
+                    edge.isAtJoists(audit.house().body()) && edge.surfaces().anySatisfy(OldParts::isOfMasonry))
+            .collect(edge -> new Joists(
+                    edge.first(),
+                    (int) audit.points()
+                            .select(row -> row.kind() == JOIST_END && edge.isAt(row.surface()))
+                            .sumOfInt(PointRow::number),
+                    edge.externalLength()))
+            .select(joists -> joists.ends() > 0 && joists.ends() * JOISTS_APART < joists.length());
+
+    /**
+     * Joists that bear in a wall.
+     *
+     * @param ends how many are listed
+     * @param length m, of the floor along it
+     */
+    public record Joists(Surface wall, int ends, double length) {}
 
     /** Whether it has a storey floor that is of concrete in masonry, unless the file says otherwise. */
     private static boolean drawsSlab(Detail detail) {

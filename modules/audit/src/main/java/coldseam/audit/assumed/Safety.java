@@ -80,6 +80,13 @@ public final class Safety {
                                                     .sumOfDouble(UnderSill::width)
                                     < opening.width() - OfHouse.HAIR));
 
+    /** Windows that lie in decks, where people walk. */
+    public static final Assumption<Opening> STEPPED_THROUGH =
+            audit -> OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.TERRACE)
+                    .flatCollect(deck -> audit.house()
+                            .openings()
+                            .select(opening -> opening.kind() == Opening.Kind.WINDOW && deck.holds(opening)));
+
     /** Those with a light well by which hardly anybody gets out. */
     public static final Assumption<Opening> NO_WAY_OUT = audit -> audit.house()
             .openings()

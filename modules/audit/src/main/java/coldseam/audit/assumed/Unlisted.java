@@ -29,6 +29,9 @@ public final class Unlisted {
     /** m; joists and slabs that run through seldom go out farther past what bears them (common practice, no source). */
     private static final double FAR_OUT = 1.2;
 
+    /** m² of floor that one post bears, at the most; they seldom stand 5 m apart both ways (common practice, no source). */
+    private static final double BORNE = 25;
+
     /** What is missing where no point is listed. */
     public static final ImmutableList<Service> EVERY_HOUSE =
             Lists.immutable.with(Service.values()).reject(service -> service == Service.AIR_FOR_A_FIRE);
@@ -93,10 +96,10 @@ public final class Unlisted {
                     .sumOfDouble(Edge::externalLength));
 
     /**
-     * Floors over open air that no wall of the house stands under, or that go out far from one, on which no point that carries and no
-     * seam is listed.
+     * Floors over open air that no wall of the house stands under, or that go out far from one, on which no seam is listed and too few
+     * points that carry.
      */
-    public static final Assumption<Surface> SUPPORTS = audit -> audit.shell()
+    public static final Assumption<Borne> SUPPORTS = audit -> audit.shell()
             .surfaces()
             .select(surface -> side(surface) == Side.FLOORS && surface.faces(Exposure.Kind.OUTDOORS))
             .reject(surface -> Spans.beyond(
@@ -106,10 +109,18 @@ public final class Unlisted {
                                             .select(edge -> edge.kind() == JunctionKind.WALL_UNDER_OVERHANG
                                                     && edge.isAt(surface)))
                             < FAR_OUT
-                    || audit.house().seams().anySatisfy(seam -> OfHouse.isOn(seam, surface))
-                    || audit.points()
-                            .anySatisfy(
-                                    row -> row.kind().carries() && row.surface().equals(surface)));
+                    || isListed(audit, seam -> OfHouse.isOn(seam, surface)))
+            .collect(surface -> new Borne(surface, (int) audit.points()
+                    .select(row -> row.kind().carries() && row.surface().equals(surface))
+                    .sumOfInt(PointRow::number)))
+            .select(borne -> borne.posts() * BORNE < borne.floor().externalArea());
+
+    /**
+     * A floor over open air.
+     *
+     * @param posts how many points that carry are listed on it
+     */
+    public record Borne(Surface floor, int posts) {}
 
     /**
      * Services for which no point is listed, or none is left: each is one pipe, duct or box of its own. One that may be several is

@@ -12,7 +12,6 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Site;
-import coldseam.envelope.shell.Surface;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -223,9 +222,14 @@ class AssumedTest {
         String piers = Sample.yaml()
                 .replaceFirst("base: \\{.*\\}", "base: {kind: over unheated, assembly: wall, faces: outdoors}");
         assertEquals(
-                Lists.immutable.of("lowest floor"), in(piers, Unlisted.SUPPORTS).collect(Surface::name));
+                Lists.immutable.of("lowest floor"),
+                in(piers, Unlisted.SUPPORTS).collect(each -> each.floor().name()));
         String pier = "points:\n  pier: {kind: column, surface: lowest floor, number: 6}\njunctions:\n";
         assertEquals(Lists.immutable.empty(), in(piers.replace("junctions:\n", pier), Unlisted.SUPPORTS));
+        assertEquals(
+                Lists.immutable.of(1),
+                in(piers.replace("junctions:\n", pier.replace("6", "1")), Unlisted.SUPPORTS)
+                        .collect(Unlisted.Borne::posts));
         String pipe = piers.replace("junctions:\n", pier.replace("column", "soil pipe"));
         assertEquals(1, in(pipe, Unlisted.SUPPORTS).size());
         assertEquals(Lists.immutable.empty(), in(Sample.yaml(), Unlisted.SUPPORTS));

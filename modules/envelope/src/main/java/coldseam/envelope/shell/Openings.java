@@ -188,6 +188,15 @@ final class Openings {
                         beside.neighbour());
                 return;
             }
+            if (mesh.facets().get(f).faces(Exposure.Kind.GROUND)
+                    && mesh.facets().get(f).use() != Body.Use.WALL) {
+                faults.opening(
+                        opening.name(),
+                        ": \"%s\" lies on the ground, and nothing opens into that. Move it to a wall or a roof; a hatch to what lies"
+                                + " below is in a floor over an unheated space.",
+                        mesh.facets().get(f).name());
+                return;
+            }
             PlacedOpening there = placed(opening, f);
             Optional<String> inGround = inGround(there);
             Optional<String> misfit = inGround.or(() -> misfit(there));

@@ -156,7 +156,7 @@ public final class ComparePdf {
     private void inShort() {
         comparison
                 .alternatives()
-                .forEach(each -> flow.add(Blocks.item("–", Rich.trade(words.brief(each)), Style.BODY)));
+                .forEach(each -> flow.add(Blocks.item("–", Rich.trade(front.brief(each)), Style.BODY)));
     }
 
     private void alone() {

@@ -98,11 +98,17 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     .each((length, say) -> "that no wall goes down between floors where they meet, "
                             + say.say(length, LENGTH) + " (hardly any is listed under seams)"),
             of(Unlisted.SUPPORTS)
-                    .each((floor, say) -> "that what bears \"" + floor.name()
-                            + "\" over open air does not go through its insulation (no post, beam or wall is listed"
-                            + " there)"),
+                    .each((borne, say) -> "that what bears \""
+                            + borne.floor().name() + "\" over open air does not go through its insulation ("
+                            + (borne.posts() == 0
+                                    ? "no post, beam or wall is"
+                                    : Phrases.count(borne.posts(), "post for ", "posts for ")
+                                            + say.say(borne.floor().externalArea(), AREA)
+                                            + (borne.posts() == 1 ? " is" : " are"))
+                            + " listed there)"),
             of(Layering.CAVITY)
-                    .each((cavity, say) -> "that no outdoor air gets into the "
+                    .each((cavity, say) -> "that "
+                            + AssumedWords.outdoorAir(cavity.air()) + " gets into the "
                             + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
                             + cavity.assembly().name() + "\", which lie inside its insulation"),
             of(Carrying.LEAF)
@@ -286,6 +292,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(Layering.NAKED)
                     .each((assembly, say) -> "that " + layer(assembly.layers().getLast(), say) + ", outermost on \""
                             + assembly.name() + "\", stand sun and wind"),
+            of(Layering.UNLINED)
+                    .each((assembly, say) -> "that " + layer(assembly.layers().getFirst(), say) + ", innermost in \""
+                            + assembly.name() + "\", is lined against knocks and fire (no layer is listed before it)"),
             of(HouseShape.TALL)
                     .all((walls, say) ->
                             "that no floor meets " + say.say(walls.sumOfDouble(Surface::internalArea), AREA)
@@ -302,6 +311,11 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(OldParts.JOIST_ENDS)
                     .all((storeys, say) -> "that joists in masonry stay dry and sound under "
                             + quoted(storeys, storey -> storey) + " (no joist end is listed under points)"),
+            of(OldParts.FEW_JOIST_ENDS)
+                    .each((joists, say) -> "that no more than "
+                            + Phrases.count(joists.ends(), "joist ends", "joists end") + " in "
+                            + say.say(joists.length(), LENGTH) + " of \""
+                            + joists.wall().name() + "\""),
             of(OldParts.BUILT_ROUND)
                     .all((rows, say) -> "that nothing old comes down for " + length(rows, say)
                             + " of seams by details of its own (they take " + AssumedWords.down(rows) + ")"),
@@ -435,6 +449,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     .each((material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
                             + ", less than boards without a vacuum do"),
+            of(Materials.GASEOUS)
+                    .each((material, say) -> "that \"" + material.name() + "\" conducts "
+                            + say.say(material.conductivity(), CONDUCTIVITY)
+                            + ", less than the air that may get into it"),
             of(Materials.CARRIES_LIGHTLY)
                     .each((material, say) -> "that \"" + material.name() + "\" carries and conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY) + ", less than "
@@ -456,6 +474,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                             ? "no posts, brackets or parapet are listed there)"
                                             : Phrases.count(deck.posts(), "post or bracket", "posts and brackets")
                                                     + " along " + say.say(deck.length(), LENGTH) + ")")),
+            of(Safety.STEPPED_THROUGH)
+                    .all((openings, say) ->
+                            "that nobody steps on or falls through " + quoted(openings, Opening::name) + ", in a deck"),
             of(Safety.FALLS)
                     .all((openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
                             + " (no deck, stair, balcony or guard is listed there)"),
@@ -464,8 +485,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
             of(Layering.CLOSED)
                     .each((closed, say) -> "that "
-                            + (ventilation(closed.air()) == Layer.Ventilation.UNVENTILATED ? "no" : "little")
-                            + " outdoor air gets into " + layer(closed.air(), say) + " of \""
+                            + AssumedWords.outdoorAir(closed.air()) + " gets into " + layer(closed.air(), say)
+                            + " of \""
                             + closed.assembly().name() + "\", outside its insulation (it counts as "
                             + Words.word(ventilation(closed.air())) + ")"),
             of(Layering.SHUT)
@@ -619,6 +640,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             case TAP_OUTDOORS -> "a tap outdoors";
             default -> Words.word(service);
         };
+    }
+
+    private static String outdoorAir(Layer air) {
+        return (ventilation(air) == Layer.Ventilation.UNVENTILATED ? "no" : "little") + " outdoor air";
     }
 
     private static Layer.Ventilation ventilation(Layer air) {

@@ -205,9 +205,22 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         return each.decision().name() + ": " + words().name(each);
     }
 
+    /** An option in a sentence, and another of what it rests on that what is described does not. */
+    public String brief(Alternative each) {
+        return words().brief(each)
+                + besides(each).map(assumed -> ". " + assumed).orElse("");
+    }
+
     /** What one option does, line by line; empty where it cannot be built. */
     public ImmutableList<String> lines(Alternative each) {
-        return words().lines(each, comparison.asGood(each));
+        return words().lines(each, comparison.asGood(each))
+                .newWithAll(besides(each).stream().toList());
+    }
+
+    private Optional<String> besides(Alternative each) {
+        return each.built()
+                .filter(built -> !each.described())
+                .flatMap(built -> new HonestWords(built.audit(), units).assumedBeside(comparison.described()));
     }
 
     /** "parapet, as described: Parapet on insulating blocks": what a decision's options are held against. */

@@ -23,7 +23,8 @@ public record HonestWords(Audit audit, UnitSystem units) {
     /** What stands before what was taken on somebody's word. */
     public static final String ASSUMED = "Of it assumed:";
 
-    private static final Pattern MEASURE = Pattern.compile("\\d+(\\.\\d+)? (m|ft)²?(?![²\\w])");
+    private static final Pattern MEASURE =
+            Pattern.compile("\\d+(\\.\\d+)? (m|ft)²?(?![²\\w])|(all )?\\d+( of \\d+)? (?=conductivit)");
 
     /** What was taken on somebody's word, a sentence; empty where nothing was. */
     public Optional<String> assumed() {
@@ -37,7 +38,7 @@ public record HonestWords(Audit audit, UnitSystem units) {
         return sentence("Of it assumed besides: ", assumptions().reject(part -> there.contains(unmeasured(part))));
     }
 
-    /** Without its lengths and areas, which another thickness moves. */
+    /** Without its lengths and areas, which another thickness moves, and without how many materials there are. */
     private static String unmeasured(String part) {
         return MEASURE.matcher(part).replaceAll("");
     }

@@ -1,7 +1,9 @@
 package coldseam.report.words;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.audit.engine.Unknown;
 import coldseam.conduction.Interval;
 import coldseam.envelope.PointKind;
@@ -17,6 +19,7 @@ import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Stage;
 import coldseam.options.Renovation.Unlike;
 import coldseam.options.Standing;
+import coldseam.options.Uneven;
 import coldseam.options.Yearly;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -100,6 +103,30 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
                     case SITE ->
                         "their site (temperatures, degree days, ground, dimensions or climate), so the difference is not of"
                                 + " what is built alone";
+                    case CONDUCTIVITIES ->
+                        "what materials of one name conduct ("
+                                + uneven().conductivities()
+                                        .collect(each -> each.material() + " " + conducts(each.before()) + " before, "
+                                                + conducts(each.after()) + " after")
+                                        .makeString("; ")
+                                + "), so the difference is not of what is built alone";
+                    case POINTS_LEFT_OUT ->
+                        "their points ("
+                                + uneven().fewerPoints().collect(this::fewer).makeString("; ")
+                                + "), so the difference is also of what is left out: list in both what stays";
+                    case OPENINGS_LEFT_OUT ->
+                        "the size of their windows and doors (" + area(Uneven.openings(renovation.before()))
+                                + " before, " + area(Uneven.openings(renovation.after()))
+                                + " after), so the difference is not of better ones alone";
+                    case OWN_PSI ->
+                        "psi of their own, which the other has not or not so ("
+                                + rows(uneven().ownPsi(renovation.before())) + " before, "
+                                + rows(uneven().ownPsi(renovation.after()))
+                                + " after), so the difference is also of what the files say, and not of what is built alone";
+                    case NOT_CHOSEN ->
+                        "what nobody has chosen (" + rows(Uneven.notChosen(renovation.before())) + " before, "
+                                + rows(Uneven.notChosen(renovation.after()))
+                                + " after): the worst option stands in there, and what is built saves less than that";
                     case LIMITS -> "their limits, so findings may come and go without anything being built";
                     case PRICE ->
                         "their price of heat; money here is at the second's, "
@@ -107,8 +134,41 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
                 };
     }
 
+    private Uneven uneven() {
+        return new Uneven(renovation.before(), renovation.after());
+    }
+
     private String size(Audit audit) {
-        return units.format(audit.shell().surfaces().sumOfDouble(Surface::externalArea), Dimension.AREA);
+        return area(audit.shell().surfaces().sumOfDouble(Surface::externalArea));
+    }
+
+    private String area(double area) {
+        return area == 0 ? "none" : units.format(area, Dimension.AREA);
+    }
+
+    /** "8 of the kind steel post before, none after". */
+    private String fewer(PointKind kind) {
+        int after = Uneven.count(renovation.after(), kind);
+        return Uneven.count(renovation.before(), kind) + " of the kind " + kind.label() + " before, "
+                + (after == 0 ? "none" : after) + " after";
+    }
+
+    /** "29.68 m of seams and 4 points", or that there are none. */
+    private String rows(ImmutableList<? extends BridgeRow> rows) {
+        double length = rows.selectInstancesOf(JunctionRow.class).sumOfDouble(JunctionRow::length);
+        int points = (int) rows.selectInstancesOf(PointRow.class).sumOfInt(PointRow::number);
+        MutableList<String> parts = Lists.mutable.empty();
+        if (length > 0) {
+            parts.add(units.format(length, Dimension.LENGTH) + " of seams");
+        }
+        if (points > 0) {
+            parts.add(Phrases.count(points, "point", "points"));
+        }
+        return parts.isEmpty() ? "none" : parts.makeString(" and ");
+    }
+
+    private String conducts(double conductivity) {
+        return units.format(conductivity, Dimension.CONDUCTIVITY);
     }
 
     /** With what its number rests on: of a house before, which gaps let lose more, what the one after does not rest on as well. */

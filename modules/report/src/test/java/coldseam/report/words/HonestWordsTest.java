@@ -396,7 +396,11 @@ class HonestWordsTest {
                 "Of it assumed: that the house has no window and no door; that nothing that serves the house goes through the insulation; "
                         + "7 of 8 conductivities, generic ones without a"
                         + " product's source.",
-                assumed(yaml.replace("0.017", "0.018")));
+                assumed(yaml.replace(
+                        "conductivity: 0.017 W/(m·K)", "conductivity: 0.018 W/(m·K), vapour-resistance-factor: 50")));
+        String open = "that \"leaflet board\" conducts 0.018 W/(m·K), less than the air that may get into it";
+        assertTrue(all(yaml.replace("0.017", "0.018")).contains(open));
+        assertFalse(all(yaml.replace("0.017", "0.025")).contains("may get into it"));
         String pierced = "that no panel of \"%s\" is cut, drilled or screwed through, then or later";
         String own = all(yaml.replace("0.017", "0.011"));
         assertTrue(own.contains(pierced.formatted("leaflet board")), own);
