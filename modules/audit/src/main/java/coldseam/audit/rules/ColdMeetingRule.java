@@ -42,7 +42,7 @@ abstract class ColdMeetingRule<R, S extends Sheet> implements Rule {
                 .collect(rows -> rows.toImmutableSortedListBy(row -> sheet(row).temperatureFactor()))
                 .collect(rows -> {
                     S worst = sheet(rows.getFirst());
-                    return new Draft(this, cause(worst), Severity.WEAK, evidence(facts, worst), subject(rows));
+                    return new Draft(cause(worst), Severity.WEAK, evidence(facts, worst), subject(rows));
                 });
     }
 }

@@ -49,7 +49,6 @@ public final class CondensationInsideRule implements Rule {
     private Draft draft(Facts facts, AssemblyRow row) {
         String name = row.assembly().name();
         return new Draft(
-                this,
                 "assembly " + name,
                 Severity.WEAK,
                 new Found(name, row.moisture().year().orElseThrow()),

@@ -28,7 +28,6 @@ public final class CornerOutOfRangeRule implements Rule {
                 .select(row -> row.obstacle().filter(Obstacle.MISFIT::equals).isPresent());
         return Groups.by(misfits, VertexRow::reasons)
                 .collect(rows -> new Draft(
-                        this,
                         "misfit " + rows.getFirst().corner().name(),
                         Severity.UNKNOWN,
                         new Found(rows.getFirst().reasons().distinct()),

@@ -47,7 +47,6 @@ public final class DetailNotChosenRule implements Rule {
     private Draft draft(Facts facts, ImmutableList<BridgeRow> rows) {
         ImmutableList<BridgeSheet<?>> sheets = BridgeRow.sheets(rows);
         return new Draft(
-                this,
                 "kind " + rows.getFirst().kindLabel() + (sheets.isEmpty() ? ", nothing stands in" : ""),
                 Severity.UNKNOWN,
                 new Found(rows, sheets.getFirstOptional()),

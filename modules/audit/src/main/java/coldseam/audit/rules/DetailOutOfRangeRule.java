@@ -35,7 +35,6 @@ public final class DetailOutOfRangeRule implements Rule {
 
     private Draft draft(ImmutableList<BridgeRow> rows) {
         return new Draft(
-                this,
                 "misfit " + rows.maxBy(BridgeRow::size).name(),
                 Severity.UNKNOWN,
                 new Found(rows, rows.getFirst().misfits().distinct()),

@@ -13,7 +13,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A finding before it is numbered and joined with others of the same cause.
  *
- * @param rule that found it
  * @param cause drafts with one cause become one finding
  * @param severity how grave
  * @param evidence what was found
@@ -22,7 +21,6 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param loss W/K lost against the best there is; empty where that cannot be said
  */
 public record Draft(
-        Rule rule,
         String cause,
         Severity severity,
         Breach.Evidence evidence,
@@ -31,19 +29,14 @@ public record Draft(
         Optional<Interval> loss) {
 
     /** About what has no sheet, and whose loss nobody can tell. */
-    Draft(Rule rule, String cause, Severity severity, Breach.Evidence evidence, Subject subject) {
-        this(rule, cause, severity, evidence, subject, Lists.immutable.empty(), Optional.empty());
+    Draft(String cause, Severity severity, Breach.Evidence evidence, Subject subject) {
+        this(cause, severity, evidence, subject, Lists.immutable.empty(), Optional.empty());
     }
 
     /** About surfaces of one assembly, whose faults have one cause. */
     static Draft ofAssembly(
-            Rule rule,
-            Severity severity,
-            Breach.Evidence evidence,
-            ImmutableList<Surface> surfaces,
-            Optional<Interval> loss) {
+            Severity severity, Breach.Evidence evidence, ImmutableList<Surface> surfaces, Optional<Interval> loss) {
         return new Draft(
-                rule,
                 "assembly " + Facts.assembly(surfaces.getFirst()),
                 severity,
                 evidence,

@@ -211,9 +211,8 @@ public record Facts(
     }
 
     /** A draft about all places of sheets with one detail. */
-    Draft about(ImmutableList<BridgeSheet<?>> worstFirst, Rule rule, Severity severity, Evidence evidence) {
+    Draft about(ImmutableList<BridgeSheet<?>> worstFirst, Severity severity, Evidence evidence) {
         return new Draft(
-                rule,
                 cause(worstFirst.getFirst()),
                 severity,
                 evidence,

@@ -16,6 +16,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Makes findings of drafts: one for each subject, numbered by weight. */
 public final class Findings {
 
+    /** A draft and the rule that found it. */
+    private record Drafted(Rule rule, Draft draft) {}
+
     private Findings() {}
 
     /**
@@ -24,8 +27,9 @@ public final class Findings {
      * @return the gravest first; of equal gravity holes, whose loss nobody can tell, then what loses most, then the longest
      */
     public static ImmutableList<Finding> of(Facts facts) {
-        ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
-        ImmutableList<Finding> found = Groups.by(drafts, Draft::cause)
+        ImmutableList<Drafted> drafts =
+                Rules.all().flatCollect(rule -> rule.find(facts).collect(draft -> new Drafted(rule, draft)));
+        ImmutableList<Finding> found = Groups.by(drafts, each -> each.draft().cause())
                 .collect(alike -> joined(facts, alike))
                 .toImmutableSortedList(Comparator.comparing(Finding::severity)
                         .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
@@ -39,18 +43,19 @@ public final class Findings {
         return finding.loss().map(Interval::middle).orElse(0.0);
     }
 
-    private static Finding joined(Facts facts, ImmutableList<Draft> drafts) {
-        ImmutableList<Draft> byWeight = drafts.toImmutableSortedListBy(draft -> Rules.place(draft.rule()));
+    private static Finding joined(Facts facts, ImmutableList<Drafted> drafts) {
+        ImmutableList<Drafted> ruled = drafts.toImmutableSortedListBy(each -> Rules.place(each.rule()));
+        ImmutableList<Draft> byWeight = ruled.collect(Drafted::draft);
         Draft lead = byWeight.getFirst();
         ImmutableList<BridgeSheet<?>> sheets =
                 byWeight.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
         // Rules may find fault with different sheets of one detail: the finding is about all of them.
         boolean more = sheets.size() > lead.sheets().size();
-        Draft whole = more ? facts.about(sheets, lead.rule(), lead.severity(), lead.evidence()) : lead;
+        Draft whole = more ? facts.about(sheets, lead.severity(), lead.evidence()) : lead;
         return new Finding(
                 0,
                 byWeight.collect(Draft::severity).min(),
-                byWeight.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
+                ruled.collect(each -> new Breach(each.rule().id(), each.draft().evidence())),
                 whole.subject(),
                 sheet(whole.subject(), sheets),
                 whole.loss(),

@@ -90,7 +90,6 @@ public final class FramesApartRule implements Rule {
         ObjectDoublePair<BridgeSheet<?>> inner = alike.getFirst().frames().getLast();
         ImmutableList<String> openings = alike.collect(drawn -> drawn.opening().name());
         return new Draft(
-                this,
                 "frames apart " + openings.getFirst(),
                 Severity.WEAK,
                 new Found(openings, outer.getOne(), inner.getOne(), outer.getTwo(), inner.getTwo()),

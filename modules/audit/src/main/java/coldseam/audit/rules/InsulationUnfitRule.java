@@ -54,7 +54,7 @@ public final class InsulationUnfitRule implements Rule {
             ImmutableList<Unfit> unfit =
                     alike.flatCollect(sheet -> unfit(facts, sheet)).distinct();
             Found found = new Found(alike.getFirst().kind(), true, unfit);
-            return facts.about(alike, this, severity(unfit), found);
+            return facts.about(alike, severity(unfit), found);
         }));
     }
 
@@ -62,7 +62,6 @@ public final class InsulationUnfitRule implements Rule {
         ImmutableList<Unfit> unfit =
                 surfaces.flatCollect(InsulationUnfitRule::unfit).distinct();
         return Draft.ofAssembly(
-                this,
                 severity(unfit),
                 new Found(Facts.assembly(surfaces.getFirst()), false, unfit),
                 surfaces,

@@ -35,7 +35,6 @@ public final class LightWellFloodsRule implements Rule {
             return Lists.immutable.empty();
         }
         return Lists.immutable.of(new Draft(
-                this,
                 "light wells",
                 undrained.notEmpty() ? Severity.GAP : Severity.WEAK,
                 new Found(undrained, shallow),

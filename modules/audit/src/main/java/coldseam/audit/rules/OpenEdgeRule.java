@@ -31,10 +31,6 @@ public final class OpenEdgeRule implements Rule {
         return Hole.of(facts.shell())
                 .collect(Hole::edges)
                 .collect(hole -> new Draft(
-                        this,
-                        "hole " + hole.getFirst().place(),
-                        Severity.GAP,
-                        new Found(hole),
-                        new Subject.Hole(hole)));
+                        "hole " + hole.getFirst().place(), Severity.GAP, new Found(hole), new Subject.Hole(hole)));
     }
 }

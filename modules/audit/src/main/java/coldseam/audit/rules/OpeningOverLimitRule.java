@@ -51,7 +51,6 @@ public final class OpeningOverLimitRule implements Rule {
     private Draft draft(Facts facts, ImmutableList<Opening> over, ImmutableList<Surface> walls) {
         Opening worst = over.getFirst();
         return new Draft(
-                this,
                 "openings",
                 Severity.WEAK,
                 new Found(

@@ -23,7 +23,7 @@ public final class RainNotCountedRule implements Rule {
     public ImmutableList<Draft> find(Facts facts) {
         return Groups.by(facts.shell().surfaces().select(RainNotCountedRule::isInverted), Facts::assembly)
                 .collect(alike -> Draft.ofAssembly(
-                        this, Severity.WEAK, new Found(Facts.assembly(alike.getFirst())), alike, Optional.empty()));
+                        Severity.WEAK, new Found(Facts.assembly(alike.getFirst())), alike, Optional.empty()));
     }
 
     /** Whether it is nearly level, rained on, and its insulation lies over the outermost able water layer with nothing counted. */

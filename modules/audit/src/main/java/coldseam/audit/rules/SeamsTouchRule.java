@@ -82,7 +82,6 @@ public final class SeamsTouchRule implements Rule {
                                 .allSatisfy(each -> each.edge().opening().isPresent())),
                 touching.pairs().anySatisfy(SeamsTouchRule::deckBelowFloor));
         return new Draft(
-                this,
                 "touch " + found.surface(),
                 Severity.WEAK,
                 found,

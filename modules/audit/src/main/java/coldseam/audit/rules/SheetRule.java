@@ -27,8 +27,7 @@ abstract class SheetRule<F extends SheetRule.OfSheet> implements Rule {
                 facts.sheets().flatCollect(sheet -> of(sheet, facts).stream().toList());
         return Groups.by(found, each -> Facts.cause(each.worst())).collect(alike -> {
             ImmutableList<F> worstFirst = alike.toImmutableSortedListBy(each -> -badness(each));
-            return facts.about(
-                    worstFirst.<BridgeSheet<?>>collect(OfSheet::worst), this, severity, together(worstFirst));
+            return facts.about(worstFirst.<BridgeSheet<?>>collect(OfSheet::worst), severity, together(worstFirst));
         });
     }
 

@@ -39,7 +39,6 @@ abstract class SurfaceControlRule<F> implements Rule {
         ImmutableList<F> faults =
                 faults(facts, surfaces.maxBy(surface -> faults(facts, surface).size()));
         return Draft.ofAssembly(
-                this,
                 faults.collect(this::severity).min(),
                 evidence(Facts.assembly(surfaces.getFirst()), faults),
                 surfaces,

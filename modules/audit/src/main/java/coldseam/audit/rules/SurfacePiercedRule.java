@@ -71,7 +71,6 @@ public final class SurfacePiercedRule implements Rule {
             return Lists.immutable.empty();
         }
         return Lists.immutable.of(new Draft(
-                this,
                 "points through " + surface.name(),
                 held > SurfacePoorlyInsulatedRule.HARDLY_THERE * limit ? Severity.GAP : Severity.WEAK,
                 new Found(

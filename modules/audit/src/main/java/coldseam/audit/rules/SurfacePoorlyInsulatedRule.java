@@ -112,7 +112,6 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                                 : proportion.orElseThrow()
                                         / facts.house().limits().meanShare()));
         return Draft.ofAssembly(
-                this,
                 found.hardlyThere() ? Severity.GAP : Severity.WEAK,
                 found,
                 surfaces,

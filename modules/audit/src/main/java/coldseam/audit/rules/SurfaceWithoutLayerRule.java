@@ -57,7 +57,6 @@ public final class SurfaceWithoutLayerRule implements Rule {
 
     private Draft draft(Facts facts, ImmutableList<Surface> surfaces) {
         return Draft.ofAssembly(
-                this,
                 Severity.GAP,
                 new Found(
                         Facts.assembly(surfaces.getFirst()),

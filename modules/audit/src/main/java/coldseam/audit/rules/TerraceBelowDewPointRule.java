@@ -27,7 +27,6 @@ public final class TerraceBelowDewPointRule implements Rule {
         return facts.terraces()
                 .reject(TerraceLine::safe)
                 .collect(line -> new Draft(
-                        this,
                         "surface " + line.surface().name(),
                         Severity.WEAK,
                         new Found(line),
