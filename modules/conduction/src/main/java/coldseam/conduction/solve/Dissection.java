@@ -22,6 +22,14 @@ public final class Dissection {
     private static final int SIMPLE = 16;
     /** A dissection of so few triangles is not kept. */
     private static final int KEPT = 250;
+    /** Directions, each of which and its number's lowest bit turned are of one sort. */
+    private static final int ALONG = 0;
+
+    private static final int ACROSS = 1;
+    private static final int FALLING = 3;
+    private static final int DIRECTIONS = 4;
+    /** Across a block's box. */
+    private static final double PLACES = 1 << 29;
 
     int blocks;
     int[] order = new int[0];
@@ -31,12 +39,14 @@ public final class Dissection {
 
     private Mesh mesh;
     private boolean keep;
-    /** The triangles' centres, and where they lie along the diagonals of the block at work. */
+    /** The triangles' centres. */
     private double[] cx = new double[0];
 
     private double[] cy = new double[0];
-    private double[] rising = new double[0];
-    private double[] falling = new double[0];
+    /** The triangles of the block at work, each behind its place in a direction: sorted as far as halves ask, and the best so. */
+    private long[] sorted = new long[0];
+
+    private long[] best = new long[0];
     private int[] oldHalf = new int[0];
     private int[] oldStart = new int[0];
     /** When a triangle was last in a first half. */
@@ -87,8 +97,8 @@ public final class Dissection {
             order = new int[room];
             cx = new double[room];
             cy = new double[room];
-            rising = new double[room];
-            falling = new double[room];
+            sorted = new long[room];
+            best = new long[room];
             first = new int[room + 2];
             end = new int[room + 2];
             half = new int[2 * room + 4];
@@ -162,32 +172,31 @@ public final class Dissection {
             low = Math.min(low, py);
             high = Math.max(high, py);
         }
-        double width = Math.max(right - left, Double.MIN_NORMAL);
-        double height = Math.max(high - low, Double.MIN_NORMAL);
-        double[] best = width >= height ? cx : cy;
-        select(best, from, to - 1, middle);
-        if (to - from <= SIMPLE) {
-            return;
-        }
-        for (int i = from; i < to; i++) {
-            int t = order[i];
-            rising[t] = cx[t] / width + cy[t] / height;
-            falling[t] = cx[t] / width - cy[t] / height;
-        }
-        double[] other = best == cx ? cy : cx;
-        double[] last = best;
-        int fewest = shared(from, middle, to);
-        for (int i = 0; i < 3; i++) {
-            last = i == 0 ? other : i == 1 ? rising : falling;
-            select(last, from, to - 1, middle);
-            int n = shared(from, middle, to);
+        double perWidth = PLACES / Math.max(right - left, Double.MIN_NORMAL);
+        double perHeight = PLACES / Math.max(high - low, Double.MIN_NORMAL);
+        int first = right - left >= high - low ? ALONG : ACROSS;
+        int fewest = Integer.MAX_VALUE;
+        for (int i = 0; i < (to - from <= SIMPLE ? 1 : DIRECTIONS); i++) {
+            int direction = first ^ i;
+            double across = direction == ACROSS ? 0 : perWidth;
+            double up = direction == ALONG ? 0 : direction == FALLING ? -perHeight : perHeight;
+            // As much as a falling diagonal would be below zero.
+            double zero = direction == FALLING ? PLACES : 0;
+            for (int j = from; j < to; j++) {
+                int t = order[j];
+                sorted[j] = (long) (zero + across * (cx[t] - left) + up * (cy[t] - low)) << Integer.SIZE | t;
+            }
+            select(from, to - 1, middle);
+            int n = to - from <= SIMPLE ? 0 : shared(from, middle, to);
             if (n < fewest) {
                 fewest = n;
-                best = last;
+                long[] swap = best;
+                best = sorted;
+                sorted = swap;
             }
         }
-        if (best != last) {
-            select(best, from, to - 1, middle);
+        for (int i = from; i < to; i++) {
+            order[i] = (int) best[i];
         }
     }
 
@@ -196,10 +205,11 @@ public final class Dissection {
         int count = 0;
         stamp++;
         for (int i = from; i < middle; i++) {
-            seen[order[i]] = stamp;
+            seen[(int) sorted[i]] = stamp;
         }
         for (int i = middle; i < to; i++) {
-            for (int j = 3 * order[i]; j < 3 * order[i] + 3; j++) {
+            int o = 3 * (int) sorted[i];
+            for (int j = o; j < o + 3; j++) {
                 int u = mesh.neighbour[j];
                 count += u >= 0 && seen[u] == stamp ? 1 : 0;
             }
@@ -207,31 +217,32 @@ public final class Dissection {
         return count;
     }
 
-    /** Puts the triangles with smaller keys before position k (C. A. R. Hoare, Algorithm 65: Find, CACM 4, 1961). */
-    private void select(double[] key, int from, int to, int k) {
+    /**
+     * Puts the smaller ones before position k (C. A. R. Hoare, Algorithm 65: Find, CACM 4, 1961). Which side of a pivot one belongs to
+     * moves a place instead of deciding a branch, since no processor foresees it.
+     */
+    private void select(int from, int to, int k) {
+        long[] a = sorted;
         int lo = from;
         int hi = to;
         while (lo < hi) {
-            double pivot = key[order[(lo + hi) >>> 1]];
+            int at = (lo + hi) >>> 1;
+            long pivot = Math.max(Math.min(a[lo], a[at]), Math.min(Math.max(a[lo], a[at]), a[hi]));
+            at = pivot == a[lo] ? lo : pivot == a[hi] ? hi : at;
+            a[at] = a[hi];
             int i = lo;
-            int j = hi;
-            while (i <= j) {
-                while (key[order[i]] < pivot) {
-                    i++;
-                }
-                while (key[order[j]] > pivot) {
-                    j--;
-                }
-                if (i <= j) {
-                    int swap = order[i];
-                    order[i++] = order[j];
-                    order[j--] = swap;
-                }
+            for (int j = lo; j < hi; j++) {
+                long each = a[j];
+                a[j] = a[i];
+                a[i] = each;
+                i += (int) (each - pivot >>> Long.SIZE - 1);
             }
-            if (k <= j) {
-                hi = j;
-            } else if (k >= i) {
-                lo = i;
+            a[hi] = a[i];
+            a[i] = pivot;
+            if (k < i) {
+                hi = i - 1;
+            } else if (k > i) {
+                lo = i + 1;
             } else {
                 return;
             }
