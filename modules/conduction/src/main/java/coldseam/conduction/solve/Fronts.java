@@ -30,8 +30,9 @@ final class Fronts {
 
     int[] rank = new int[0];
 
-    private int[] firstAt = new int[0];
-    private int[] lastAt = new int[0];
+    /** Of a block. */
+    private int[] parent = new int[0];
+    /** Where an unknown ends. */
     private int[] block = new int[0];
     /** Of a rank, its place in the leaf last worked on, and that leaf. */
     private int[] place = new int[0];
@@ -52,10 +53,8 @@ final class Fronts {
     }
 
     private void reserve(Dissection cut) {
-        if (firstAt.length < count) {
+        if (block.length < count) {
             int room = count + count / 2;
-            firstAt = new int[room];
-            lastAt = new int[room];
             block = new int[room];
             rank = new int[room];
             place = new int[room];
@@ -65,6 +64,7 @@ final class Fronts {
             int room = cut.blocks + cut.blocks / 2;
             start = new int[room + 1];
             gone = new int[room];
+            parent = new int[room];
             blockCount = new int[room + 1];
             firstRank = new int[room + 1];
         }
@@ -74,48 +74,38 @@ final class Fronts {
     }
 
     private void findEnds(Dissection cut) {
-        Arrays.fill(lastAt, 0, count, -1);
-        int[] order = cut.order;
-        for (int i = 0; i < mesh.triangles; i++) {
-            int t = order[i];
-            for (int j = 6 * t; j < 6 * t + 6; j++) {
-                seen(mesh.node[j], i);
-            }
-            int n = unknowns.extras(t, extra);
-            for (int j = 0; j < n; j++) {
-                seen(extra[j], i);
+        int root = cut.blocks - 1;
+        for (int b = 0; b <= root; b++) {
+            if (cut.half[2 * b] >= 0) {
+                parent[cut.half[2 * b]] = b;
+                parent[cut.half[2 * b + 1]] = b;
             }
         }
-        int root = cut.blocks - 1;
+        Arrays.fill(block, 0, count, -1);
+        for (int b = 0; b <= root; b++) {
+            for (int i = cut.first[b]; i < cut.end[b] && cut.half[2 * b] < 0; i++) {
+                int t = cut.order[i];
+                for (int j = 6 * t; j < 6 * t + 6; j++) {
+                    seen(mesh.node[j], b, i, cut);
+                }
+                int n = unknowns.extras(t, extra);
+                for (int j = 0; j < n; j++) {
+                    seen(extra[j], b, i, cut);
+                }
+            }
+        }
         for (int d = 0; d < count; d++) {
-            if (lastAt[d] < 0) {
-                block[d] = root;
-                continue;
-            }
-            int b = root;
-            while (true) {
-                int left = cut.half[2 * b];
-                if (left < 0) {
-                    break;
-                }
-                int middle = cut.end[left];
-                if (lastAt[d] < middle) {
-                    b = left;
-                } else if (firstAt[d] >= middle) {
-                    b = cut.half[2 * b + 1];
-                } else {
-                    break;
-                }
-            }
-            block[d] = b;
+            block[d] = block[d] < 0 ? root : block[d];
         }
     }
 
-    private void seen(int d, int at) {
-        if (lastAt[d] < 0) {
-            firstAt[d] = at;
+    /** Widens the block that holds what an unknown was seen in to one that also holds a later triangle, of a leaf. */
+    private void seen(int d, int leaf, int at, Dissection cut) {
+        int b = block[d] < 0 ? leaf : block[d];
+        while (cut.end[b] <= at) {
+            b = parent[b];
         }
-        lastAt[d] = at;
+        block[d] = b;
     }
 
     private void sortByEnd(Dissection cut) {
