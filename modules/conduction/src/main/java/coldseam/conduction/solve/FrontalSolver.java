@@ -25,10 +25,8 @@ final class FrontalSolver {
     private double[] remainder = new double[4096];
     private int[] remainderStart = new int[0];
     private double[][] front = new double[0][];
-    private double[] p0 = new double[0];
-    private double[] p1 = new double[0];
-    private double[] p2 = new double[0];
-    private double[] p3 = new double[0];
+    /** Rows of the front, each over its pivot. */
+    private final double[][] scaled = new double[4][0];
 
     /** A vector in the order of ranks. */
     private double[] ranked = new double[0];
@@ -86,10 +84,7 @@ final class FrontalSolver {
         if (front.length < fronts.widest) {
             int room = fronts.widest + fronts.widest / 2 + 8;
             front = new double[room][room];
-            p0 = new double[room];
-            p1 = new double[room];
-            p2 = new double[room];
-            p3 = new double[room];
+            Arrays.setAll(scaled, i -> new double[room]);
         }
     }
 
@@ -103,12 +98,10 @@ final class FrontalSolver {
                 // All six nodes are unknowns of their own: their places are known.
                 for (int j = 0; j < 6; j++) {
                     int p = fronts.nodePlace[6 * i + j];
-                    double[] row = front[p];
-                    for (int k = 0; k < 6; k++) {
+                    front[p][p] += element[7 * j];
+                    for (int k = j + 1; k < 6; k++) {
                         int q = fronts.nodePlace[6 * i + k];
-                        if (q >= p) {
-                            row[q] += element[6 * j + k];
-                        }
+                        front[Math.min(p, q)][Math.max(p, q)] += element[6 * j + k];
                     }
                 }
                 continue;
@@ -158,45 +151,109 @@ final class FrontalSolver {
     /** Eliminates the first unknowns of the front; writes 1/pivot and the scaled row of each into the factor. */
     private int eliminate(int m, int count, int factorEnd) {
         int end = factorEnd;
-        int k = 0;
-        for (; k + 4 <= count; k += 4) {
-            double[] a = front[k];
-            double[] b = front[k + 1];
-            double[] c = front[k + 2];
-            double[] d = front[k + 3];
-            end = scale(a, p0, k, m, end);
-            subtract(b, p0, a[k + 1], k + 1, m);
-            subtract(c, p0, a[k + 2], k + 2, m);
-            subtract(d, p0, a[k + 3], k + 3, m);
-            end = scale(b, p1, k + 1, m, end);
-            subtract(c, p1, b[k + 2], k + 2, m);
-            subtract(d, p1, b[k + 3], k + 3, m);
-            end = scale(c, p2, k + 2, m, end);
-            subtract(d, p2, c[k + 3], k + 3, m);
-            end = scale(d, p3, k + 3, m, end);
-            for (int i = k + 4; i < m; i++) {
-                subtractFour(front[i], p0, p1, p2, p3, a[i], b[i], c[i], d[i], i, m);
+        for (int k = 0; k < count; k += 4) {
+            int n = Math.min(4, count - k);
+            if (n == 4) {
+                end = scaleFour(k, m, end);
             }
-        }
-        for (; k < count; k++) {
-            double[] a = front[k];
-            end = scale(a, p0, k, m, end);
-            for (int i = k + 1; i < m; i++) {
-                subtract(front[i], p0, a[i], i, m);
+            for (int i = 0; i < n && n < 4; i++) {
+                end = scale(front[k + i], scaled[i], k + i, m, end);
+                for (int j = i + 1; j < n; j++) {
+                    subtract(front[k + j], scaled[i], front[k + i][k + j], k + j, m);
+                }
             }
+            subtract(k, n, m);
         }
         return end;
     }
 
+    /** Eliminates four unknowns from one another's rows in a single pass, and scales these. */
+    private int scaleFour(int k, int m, int from) {
+        double[] a = front[k];
+        double[] b = front[k + 1];
+        double[] c = front[k + 2];
+        double[] d = front[k + 3];
+        double[] p = scaled[0];
+        double[] q = scaled[1];
+        double[] r = scaled[2];
+        double[] s = scaled[3];
+        double ab = a[k + 1];
+        double ac = a[k + 2];
+        double ad = a[k + 3];
+        double ia = inverse(a[k]);
+        p[k + 1] = ab * ia;
+        p[k + 2] = ac * ia;
+        p[k + 3] = ad * ia;
+        double ib = inverse(b[k + 1] - ab * p[k + 1]);
+        double bc = b[k + 2] - ab * p[k + 2];
+        double bd = b[k + 3] - ab * p[k + 3];
+        q[k + 2] = bc * ib;
+        q[k + 3] = bd * ib;
+        double ic = inverse(c[k + 2] - ac * p[k + 2] - bc * q[k + 2]);
+        double cd = c[k + 3] - ac * p[k + 3] - bc * q[k + 3];
+        r[k + 3] = cd * ic;
+        double id = inverse(d[k + 3] - ad * p[k + 3] - bd * q[k + 3] - cd * r[k + 3]);
+        for (int j = k + 4; j < m; j++) {
+            double pj = a[j] * ia;
+            double bj = b[j] - ab * pj;
+            double qj = bj * ib;
+            double cj = c[j] - ac * pj - bc * qj;
+            double rj = cj * ic;
+            double dj = d[j] - ad * pj - bd * qj - cd * rj;
+            p[j] = pj;
+            b[j] = bj;
+            q[j] = qj;
+            c[j] = cj;
+            r[j] = rj;
+            d[j] = dj;
+            s[j] = dj * id;
+        }
+        int end = write(ia, p, k, m, from);
+        end = write(ib, q, k + 1, m, end);
+        end = write(ic, r, k + 2, m, end);
+        return write(id, s, k + 3, m, end);
+    }
+
+    private int write(double inverse, double[] row, int k, int m, int end) {
+        factor[end] = inverse;
+        System.arraycopy(row, k + 1, factor, end + 1, m - k - 1);
+        return end + m - k;
+    }
+
+    private static double inverse(double pivot) {
+        return pivot > 0 ? 1 / pivot : 0;
+    }
+
+    /** Subtracts the n rows from k on, of four at most, from all below them: at once, since rows are short and each pass costs. */
+    private void subtract(int k, int n, int m) {
+        double[] a = front[k];
+        double[] p = scaled[0];
+        if (n == 1) {
+            for (int i = k + 1; i < m; i++) {
+                subtract(front[i], p, a[i], i, m);
+            }
+            return;
+        }
+        double[] b = front[k + 1];
+        double[] q = scaled[1];
+        // Of two or three rows the last stands for what is missing, times nothing.
+        double[] c = front[k + Math.min(2, n - 1)];
+        double[] d = front[k + n - 1];
+        double[] r = scaled[Math.min(2, n - 1)];
+        double[] s = scaled[n - 1];
+        double third = n > 2 ? 1 : 0;
+        double fourth = n > 3 ? 1 : 0;
+        for (int i = k + n; i < m; i++) {
+            subtractFour(front[i], p, q, r, s, a[i], b[i], third * c[i], fourth * d[i], i, m);
+        }
+    }
+
     private int scale(double[] row, double[] scaled, int k, int m, int end) {
-        double pivot = row[k];
-        double inverse = pivot > 0 ? 1 / pivot : 0;
+        double inverse = inverse(row[k]);
         for (int j = k + 1; j < m; j++) {
             scaled[j] = row[j] * inverse;
         }
-        factor[end] = inverse;
-        System.arraycopy(scaled, k + 1, factor, end + 1, m - k - 1);
-        return end + m - k;
+        return write(inverse, scaled, k, m, end);
     }
 
     private static void subtract(double[] y, double[] x, double f, int from, int to) {
@@ -232,7 +289,7 @@ final class FrontalSolver {
         for (int d = 0; d < count; d++) {
             x[fronts.rank[d]] = b[d];
         }
-        double[] y = p0;
+        double[] y = scaled[0];
         int[] list = fronts.list;
         for (int block = 0; block < cut.blocks; block++) {
             int start = fronts.start[block];
@@ -242,7 +299,11 @@ final class FrontalSolver {
                 y[j] = x[list[start + j]];
             }
             int row = rowStart[block];
-            for (int k = 0; k < n; k++) {
+            int k = 0;
+            for (; k + 4 <= n; k += 4) {
+                row = eliminateFour(row, k, m, y);
+            }
+            for (; k < n; k++) {
                 double v = y[k];
                 int o = row - k;
                 for (int j = k + 1; j < m; j++) {
@@ -263,15 +324,65 @@ final class FrontalSolver {
                 y[j] = x[list[start + j]];
             }
             int row = rowStart[block] + n * m - n * (n - 1) / 2;
-            for (int k = n - 1; k >= 0; k--) {
+            int k = n;
+            for (; k >= 4; k -= 4) {
+                row = substituteFour(row, k, m, y);
+            }
+            for (k--; k >= 0; k--) {
                 row -= m - k;
                 y[k] -= product(row - k, y, k + 1, m);
+            }
+            for (k = 0; k < n; k++) {
                 x[list[start + k]] = y[k];
             }
         }
         for (int d = 0; d < count; d++) {
             b[d] = x[fronts.rank[d]];
         }
+    }
+
+    /** Takes four rows of the factor, from unknown k on, to a right-hand side; returns where the next row begins. */
+    private int eliminateFour(int row, int k, int m, double[] y) {
+        int a = row - k;
+        int b = a + m - k - 1;
+        int c = b + m - k - 2;
+        int d = c + m - k - 3;
+        double va = y[k];
+        double vb = y[k + 1] - factor[a + k + 1] * va;
+        double vc = y[k + 2] - factor[a + k + 2] * va - factor[b + k + 2] * vb;
+        double vd = y[k + 3] - factor[a + k + 3] * va - factor[b + k + 3] * vb - factor[c + k + 3] * vc;
+        for (int j = k + 4; j < m; j++) {
+            y[j] -= factor[a + j] * va + factor[b + j] * vb + factor[c + j] * vc + factor[d + j] * vd;
+        }
+        y[k] = va * factor[a + k];
+        y[k + 1] = vb * factor[b + k + 1];
+        y[k + 2] = vc * factor[c + k + 2];
+        y[k + 3] = vd * factor[d + k + 3];
+        return d + m;
+    }
+
+    /** Finds the four unknowns before k from all behind them; returns where their first row begins. */
+    private int substituteFour(int end, int k, int m, double[] y) {
+        int d = end - m;
+        int c = d - (m - k + 1);
+        int b = c - (m - k + 2);
+        int a = b - (m - k + 3);
+        double ya = 0;
+        double yb = 0;
+        double yc = 0;
+        double yd = 0;
+        for (int j = k; j < m; j++) {
+            double v = y[j];
+            ya += factor[a + j] * v;
+            yb += factor[b + j] * v;
+            yc += factor[c + j] * v;
+            yd += factor[d + j] * v;
+        }
+        y[k - 1] -= yd;
+        y[k - 2] -= yc + factor[c + k - 1] * y[k - 1];
+        y[k - 3] -= yb + factor[b + k - 2] * y[k - 2] + factor[b + k - 1] * y[k - 1];
+        y[k - 4] -= ya + factor[a + k - 3] * y[k - 3] + factor[a + k - 2] * y[k - 2] + factor[a + k - 1] * y[k - 1];
+        return a + k - 4;
     }
 
     /** A factor's row times a vector, in four sums that do not wait for one another. */
