@@ -150,13 +150,31 @@ public final class TriangleField implements TemperatureField {
 
     /** ∫ ∇u · ∇T over a triangle: gradients are linear, so the middles of the sides integrate their product exactly. */
     private double planar(int t, double[] unit) {
+        int o = 6 * t;
+        double x1 = mesh.x[mesh.node[o + 1]] - mesh.x[mesh.node[o]];
+        double y1 = mesh.y[mesh.node[o + 1]] - mesh.y[mesh.node[o]];
+        double x2 = mesh.x[mesh.node[o + 2]] - mesh.x[mesh.node[o]];
+        double y2 = mesh.y[mesh.node[o + 2]] - mesh.y[mesh.node[o]];
         double sum = 0;
         for (int side = 0; side < 3; side++) {
-            double[] l = {0.5, 0.5, 0.5};
-            l[side] = 0;
-            sum += slopes(t, l, unit) / 3;
+            double first = share(o, side, 0, temperature);
+            double g1 = share(o, side, 1, temperature) - first;
+            double g2 = share(o, side, 2, temperature) - first;
+            first = share(o, side, 0, unit);
+            double h1 = share(o, side, 1, unit) - first;
+            double h2 = share(o, side, 2, unit) - first;
+            sum += (y2 * g1 - y1 * g2) * (y2 * h1 - y1 * h2) + (x1 * g2 - x2 * g1) * (x1 * h2 - x2 * h1);
         }
-        return sum;
+        return sum / (6 * (x1 * y2 - x2 * y1));
+    }
+
+    /** What ∇λ of a corner is taken times in the gradient at the middle of a side. */
+    private double share(int o, int side, int corner, double[] at) {
+        double there = at[mesh.node[o + corner]];
+        double middles = corner == side
+                ? at[mesh.node[o + 3 + (side + 1) % 3]] + at[mesh.node[o + 3 + (side + 2) % 3]] - there
+                : at[mesh.node[o + 3 + side]];
+        return there + 2 * middles;
     }
 
     /** ∫ 2π r ∇u · ∇T over a triangle turned about the axis, K·m; a rule of degree 3: its middle, and three places near its corners. */

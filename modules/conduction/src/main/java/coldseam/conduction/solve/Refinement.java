@@ -341,8 +341,7 @@ final class Refinement {
     HeatFlowForm forms() {
         int n = environments - 1;
         if (n == 1) {
-            Interval q = form(1, false);
-            return new HeatFlowForm(new double[][] {{q.upper()}}, new double[][] {{q.lower()}});
+            return new HeatFlowForm(new double[][] {{upper}}, new double[][] {{lower}});
         }
         double[][] up = new double[n][n];
         double[][] low = new double[n][n];
@@ -518,8 +517,9 @@ final class Refinement {
                 quadratic[3 + i] = value(mesh.node[o + 3 + i]) - mean - linear[3 + i];
             }
             elements.temperatureMatrix(e, matrix);
-            double bent = energy(matrix, quadratic);
-            double straight = energy(matrix, linear);
+            // The corners have nothing of it.
+            double bent = energy(matrix, quadratic, 3);
+            double straight = energy(matrix, linear, 0);
             double off = bent * Math.min(1, bent / Math.max(straight, Double.MIN_NORMAL));
             product[e] = difference * Math.sqrt(off * gap[e] * share);
             sum += product[e];
@@ -531,10 +531,10 @@ final class Refinement {
         response[node] += unknowns.prescribed(node) ? 0 : strength;
     }
 
-    private static double energy(double[] matrix, double[] values) {
+    private static double energy(double[] matrix, double[] values, int from) {
         double sum = 0;
-        for (int i = 0; i < 6; i++) {
-            for (int j = 0; j < 6; j++) {
+        for (int i = from; i < 6; i++) {
+            for (int j = from; j < 6; j++) {
                 sum += values[i] * matrix[6 * i + j] * values[j];
             }
         }
