@@ -29,8 +29,8 @@ import org.eclipse.collections.impl.factory.Lists;
 /** The house from two opposite corners above, each finding numbered where it is. */
 public record HouseDrawing(Audit audit, HouseDrawing.Views views) {
 
-    private static final ImmutableList<Viewpoint> EYES = Lists.immutable.of(
-            new Viewpoint("seen from the south-east", 148, 28), new Viewpoint("seen from the north-west", 328, 28));
+    /** Of the eye above the horizon, degrees. */
+    private static final double ELEVATION = 28;
 
     /** Of the line of the ground. */
     private static final Ink EARTH = Ink.of(0x6B5637);
@@ -42,12 +42,14 @@ public record HouseDrawing(Audit audit, HouseDrawing.Views views) {
     public record Views(ImmutableList<View> all) {
 
         public static Views of(Shell shell) {
-            return new Views(EYES.collect(eye -> new View(eye, ShellView.of(shell, eye.azimuth(), eye.elevation()))));
+            return new Views(Lists.immutable.of(
+                    new View("seen from the south-east", ShellView.of(shell, 148, ELEVATION)),
+                    new View("seen from the north-west", ShellView.of(shell, 328, ELEVATION))));
         }
     }
 
-    /** A viewpoint and what it shows. */
-    private record View(Viewpoint eye, ShellView shown) {
+    /** What one eye sees, and where from. */
+    private record View(String name, ShellView shown) {
         Box size() {
             return Box.around(
                     shown.patches().flatCollect(ShellView.Patch::outline).collect(p -> new Spot(p.x(), p.y())));
@@ -128,7 +130,7 @@ public record HouseDrawing(Audit audit, HouseDrawing.Views views) {
                 .forEach(rim -> canvas.stroke(
                         Lists.immutable.of(placing.at(rim.from()), placing.at(rim.to())),
                         Pen.of(2.6, Palette.EMBER).rounded()));
-        canvas.text(view.eye().name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
+        canvas.text(view.name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
         north(canvas, placing, new Spot(box.x0() + 16, box.y0() + 22));
         badges(canvas, placing, box);
     }

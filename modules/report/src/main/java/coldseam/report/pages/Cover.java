@@ -61,7 +61,7 @@ public final class Cover {
     public void write(Page page) {
         Audit audit = page.audit();
         Flow flow = page.flow();
-        flow.mark(1, "Verdict");
+        flow.mark("Verdict");
         flow.add(Blocks.drawing(
                 5,
                 (canvas, box) -> canvas.fill(
@@ -142,8 +142,7 @@ public final class Cover {
     /** Fills the list of contents, once it is known what stands where. */
     public void writeContents(Page page) {
         Flow flow = page.flow();
-        ImmutableList<Flow.Mark> marks =
-                flow.marks().select(m -> m.level() == 1).drop(1);
+        ImmutableList<Flow.Mark> marks = flow.marks().drop(1);
         double column = (flow.width() - BETWEEN * (columns - 1)) / columns;
         int rows = rows(marks.size(), columns);
         ImmutableList<Spot> places = marks.collectWithIndex((mark, i) ->

@@ -38,10 +38,11 @@ record Archive(PDDocument document) {
         document.getDocumentCatalog().setMetadata(metadata);
     }
 
-    /** Puts a file inside, as the data of what the document shows. */
-    void attach(String name, String says, String type, byte[] content) throws IOException {
+    /** Puts a JSON file inside, as the data of what the document shows. */
+    void attach(String name, String says, String json) throws IOException {
+        byte[] content = json.getBytes(StandardCharsets.UTF_8);
         PDEmbeddedFile file = new PDEmbeddedFile(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE);
-        file.setSubtype(type);
+        file.setSubtype("application/json");
         file.setSize(content.length);
         PDComplexFileSpecification specification = new PDComplexFileSpecification();
         specification.setFile(name);

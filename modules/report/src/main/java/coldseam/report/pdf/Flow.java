@@ -4,7 +4,6 @@ import coldseam.junctions.Keeping;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Tag;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -41,7 +40,7 @@ public final class Flow implements AutoCloseable {
     private record Heading(Block text, double gap) {}
 
     /** A heading and the page it came to stand on. */
-    public record Mark(int level, String text, int page) {}
+    public record Mark(String text, int page) {}
 
     /** Opens a document with its first page. */
     public Flow(Paper paper, DocumentInfo info) {
@@ -113,7 +112,7 @@ public final class Flow implements AutoCloseable {
     /** Begins a section on a page of its own. */
     public void section(String text) {
         begin(text);
-        mark(1, text);
+        mark(text);
         add(Blocks.text(text, Style.SECTION));
         space(6);
     }
@@ -133,7 +132,7 @@ public final class Flow implements AutoCloseable {
         }
         group = of;
         document.bookmark(2, bookmark, top);
-        marks.add(new Mark(1, text, document.pageCount()));
+        marks.add(new Mark(text, document.pageCount()));
         add(Blocks.text(text, Style.SECTION));
         space(6);
     }
@@ -156,7 +155,7 @@ public final class Flow implements AutoCloseable {
         settle(0);
         space(20);
         title = text;
-        mark(1, text);
+        mark(text);
         add(Blocks.text(text, Style.SECTION));
         space(6);
     }
@@ -202,11 +201,11 @@ public final class Flow implements AutoCloseable {
     }
 
     /** Remembers a place for the list of contents and the bookmarks. */
-    public void mark(int level, String text) {
+    public void mark(String text) {
         settle(0);
         group = "";
-        document.bookmark(level, text, top);
-        marks.add(new Mark(level, text, document.pageCount()));
+        document.bookmark(1, text, top);
+        marks.add(new Mark(text, document.pageCount()));
     }
 
     /** The headings so far. */
@@ -381,7 +380,7 @@ public final class Flow implements AutoCloseable {
 
     /** Puts a JSON file inside the document, as the data of what it shows. */
     public void attach(String name, String says, String json) {
-        document.attach(name, says, "application/json", json.getBytes(StandardCharsets.UTF_8));
+        document.attach(name, says, json);
     }
 
     /** Left edge of the text column, points. */

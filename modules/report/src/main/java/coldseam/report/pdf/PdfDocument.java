@@ -188,9 +188,9 @@ final class PdfDocument implements AutoCloseable {
     }
 
     /** Puts a file inside. */
-    void attach(String name, String says, String type, byte[] content) {
+    void attach(String name, String says, String json) {
         written();
-        attempt(() -> new Archive(document).attach(name, says, type, content));
+        attempt(() -> new Archive(document).attach(name, says, json));
     }
 
     /** Draws more onto a page that is done. */
