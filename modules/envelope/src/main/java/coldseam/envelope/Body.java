@@ -1,5 +1,6 @@
 package coldseam.envelope;
 
+import coldseam.files.AlsoCalled;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
@@ -215,8 +216,21 @@ public sealed interface Body {
         /** Kinds of lowest floor. */
         public enum Kind {
             SLAB_ON_GROUND,
+
+            @AlsoCalled({"crawl space", "crawlspace", "vented crawl space", "pier and beam", "piers"})
             SUSPENDED,
+
+            @AlsoCalled({
+                "basement",
+                "cellar",
+                "heated basement",
+                "conditioned basement",
+                "walk out basement",
+                "walkout basement"
+            })
             HEATED_CELLAR,
+
+            @AlsoCalled({"unheated cellar", "cold cellar", "unheated basement", "unconditioned basement", "garage"})
             OVER_UNHEATED
         }
     }

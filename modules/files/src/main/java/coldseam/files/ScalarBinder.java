@@ -134,7 +134,8 @@ record ScalarBinder(Faults faults, References references) {
             return named;
         }
         ImmutableList<String> words = Words.words(type);
-        Optional<String> near = Nearest.meant(asked, words);
+        Optional<String> near =
+                Words.alsoCalled(type, asked).map(Nearest::question).or(() -> Nearest.meant(asked, words));
         faults.add(
                 scalar,
                 what + " is needed",

@@ -82,6 +82,23 @@ public final class Words {
                 : read(value);
     }
 
+    /** The word for what else is called so ({@link AlsoCalled}); empty where no value of the type is. */
+    static Optional<String> alsoCalled(Class<?> type, String asked) {
+        return type.isEnum()
+                ? Lists.immutable
+                        .with(type.getFields())
+                        .select(field -> field.isAnnotationPresent(AlsoCalled.class))
+                        .detectOptional(field -> Lists.immutable
+                                .with(field.getAnnotation(AlsoCalled.class).value())
+                                .contains(aloud(asked)))
+                        .map(field -> words(type)
+                                .get(Lists.immutable
+                                        .with(type.getEnumConstants())
+                                        .detectIndex(
+                                                each -> ((Enum<?>) each).name().equals(field.getName()))))
+                : Optional.empty();
+    }
+
     private static ImmutableList<Object> values(Class<?> type) {
         if (type.isEnum()) {
             return Lists.immutable.with(type.getEnumConstants());

@@ -242,7 +242,9 @@ public final class QuantityParser {
             throw refused(
                     dimension,
                     written,
-                    kindOf(text).map(kind -> "this is " + kind).orElse("write a number first"));
+                    kindOf(text)
+                            .map(kind -> "this is " + kind + instead(kind, dimension))
+                            .orElse("write a number first"));
         }
         String unitText = match.group(2);
         if (unitText.isEmpty()) {
@@ -286,6 +288,13 @@ public final class QuantityParser {
                 .filter(known -> known.sameKindAs(dimension.inside()))
                 .map(known -> ": write " + small)
                 .orElse("");
+    }
+
+    /** A layer's thickness is mistaken for what it resists as often as not. */
+    private static String instead(String kind, Dimension dimension) {
+        return dimension == Dimension.THICKNESS && kind.equals(Dimension.RESISTANCE.noun())
+                ? "; write how thick it is, and this after it under resistance"
+                : "";
     }
 
     /** What the words would be, were that asked. */

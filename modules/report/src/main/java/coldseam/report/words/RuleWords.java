@@ -184,8 +184,9 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             "detail does not fit: " + found.rows().getFirst().kindLabel(),
                     (found, say) -> extent(found.rows(), say) + " could not be computed: "
                             + bare(found.reasons().collect(say::phrase).makeString("; ")),
-                    (found, say) ->
-                            "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
+                    (found, say) -> "choose another detail for it under " + key(found.rows())
+                            + " (which fit there: coldseam catalogue --house HOUSE --kind \""
+                            + found.rows().getFirst().kindLabel() + "\"), or change the layers"),
             new RuleWords<>(
                     FramesApartRule.Found.class,
                     (found, say) ->

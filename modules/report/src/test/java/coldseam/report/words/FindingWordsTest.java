@@ -64,6 +64,19 @@ class FindingWordsTest {
                 }));
     }
 
+    /** What fits instead is a question that one command answers. */
+    @Test
+    void whoseDetailDoesNotFitIsToldWhereToLook() {
+        Finding misfit = RuleHouses.breaking()
+                .get("detail-out-of-range")
+                .get()
+                .findings()
+                .detect(each -> each.rule().equals("detail-out-of-range"));
+        assertTrue(
+                SI.toDo(misfit).contains("coldseam catalogue --house HOUSE --kind \"outside corner\""),
+                SI.toDo(misfit));
+    }
+
     /** Boards may be there already, and not be named for what they do. */
     @Test
     void whoHasNamedNoLayerForHeatIsToldHow() {

@@ -34,7 +34,7 @@ record FileBase(
 
         @Doc(
                 "Height of the upper face of a floor on the ground or over an unheated space over the zero of the house, such as the"
-                        + " upper half of a split level.")
+                        + " upper half of a split level; 0 m where it is missing, which beside a floor over a crawl space is not that floor's.")
         @Default("0 m")
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "-10 m", atMost = "20 m")

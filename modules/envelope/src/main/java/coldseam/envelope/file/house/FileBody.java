@@ -57,7 +57,8 @@ sealed interface FileBody {
             ImmutableList<FileBase> otherBases,
 
             @Doc(
-                    "Heights of the ground beside the lowest storey's corners, in their order, where it is not level at 0 m; even from"
+                    "Heights of the ground beside the lowest storey's corners, in their order (of a rectangle from its south-west corner to"
+                            + " the south-east one and on), where it is not level at 0 m; even from"
                             + " corner to corner. Those in its courts may follow; without them it lies there as beside the"
                             + " nearest side.")
             @Default("")
@@ -156,7 +157,7 @@ sealed interface FileBody {
             ImmutableList<FileBase> otherBases,
 
             @Doc(
-                    "Heights of the ground beside its lowest storey's corners, in their order, where it is not level at 0 m.")
+                    "Heights of the ground beside its lowest storey's corners, in their order (of a rectangle from its south-west corner to the south-east one and on), where it is not level at 0 m.")
             @Default("")
             @Size(max = 100)
             ImmutableList<FileHeight> ground,
@@ -168,7 +169,8 @@ sealed interface FileBody {
     @Noun("a height of the ground")
     @Doc("A height of the ground.")
     record FileHeight(
-            @Doc("Over the zero of the house, which is the ground floor's.")
+            @Doc(
+                    "Over the zero of the house, from which the floors count, too: a base's level, a crawl space's height, a cellar's depth.")
             @Unit(Dimension.LENGTH)
             @Bounds(atLeast = "-20 m", atMost = "20 m")
             double height) {}

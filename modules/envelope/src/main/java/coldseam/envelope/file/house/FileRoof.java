@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
+import coldseam.files.AlsoCalled;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
@@ -219,7 +220,9 @@ record FileRoof(
                     place,
                     "only a flat roof or a lower roof has a parapet",
                     Phrase.of("parapet-height ").and(parapetHeight, Dimension.LENGTH),
-                    "remove parapet-height");
+                    form == Body.Roof.Form.TERRACE
+                            ? "write form: flat for a deck behind parapets, or remove parapet-height"
+                            : "remove parapet-height");
         }
     }
 
@@ -260,7 +263,10 @@ record FileRoof(
 
     /** Where the insulation lies. */
     enum InsulatedAt {
+        @AlsoCalled({"rafters", "slopes", "slope"})
         ROOF,
+
+        @AlsoCalled({"attic", "loft", "attic floor", "loft floor", "joists"})
         CEILING
     }
 }
