@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.assemblies.moisture.DeckTemperature;
 import coldseam.envelope.Site;
 import coldseam.envelope.shell.Surface;
 
@@ -8,14 +9,12 @@ import coldseam.envelope.shell.Surface;
  *
  * @param surface of the shell
  * @param site at whose design state it is
- * @param deck material of the deck: structure, or what lies on the outermost insulation where there is none
- * @param underside °C, of the deck, as {@link coldseam.assemblies.moisture.DeckTemperature} finds it
- * @param dewPoint °C, of the indoor air
+ * @param deck how cold it gets there
  */
-public record TerraceLine(Surface surface, Site site, String deck, double underside, double dewPoint) {
+public record TerraceLine(Surface surface, Site site, DeckTemperature deck) {
 
     /** Whether the underside stays above the dew point. */
     public boolean safe() {
-        return underside > dewPoint;
+        return deck.temperature() > deck.dewPoint();
     }
 }

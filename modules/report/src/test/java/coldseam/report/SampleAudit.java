@@ -4,6 +4,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.DeckTemperature;
 import coldseam.assemblies.moisture.IndoorAir;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SurfaceHumidity;
@@ -208,7 +209,8 @@ final class SampleAudit {
                 heatLoss(shell, rows),
                 findings,
                 mould(sheets),
-                Lists.immutable.of(new TerraceLine(surface(shell, "terrace"), SITE, "reinforced concrete", 18.6, 9.3)),
+                Lists.immutable.of(new TerraceLine(
+                        surface(shell, "terrace"), SITE, new DeckTemperature("reinforced concrete", 18.6, 9.3))),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.moisture.DeckTemperature;
 import coldseam.audit.AsFound;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
@@ -18,8 +19,10 @@ import coldseam.audit.Verdict;
 import coldseam.audit.Work;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
+import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Site;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.Corners;
@@ -175,7 +178,7 @@ public final class Auditor {
         ComputedPairs pairs = solved.pairs;
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), pairs.sheets(), points.rows(), corners.rows())
                 .compute();
-        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
+        ImmutableList<TerraceLine> terraces = terraces(house.site(), heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
         Mould mould = moisture.mould(Lists.immutable
@@ -245,6 +248,20 @@ public final class Auditor {
                         .distinct())
                 .distinct()
                 .collect(Note.OfTransmittance::new);
+    }
+
+    /** One line for each terrace with an assembly, in the shell's order. */
+    private static ImmutableList<TerraceLine> terraces(Site site, ImmutableList<SurfaceHeat> heats) {
+        return heats.select(heat ->
+                        heat.surface().use() == Body.Use.TERRACE && heat.build().isPresent())
+                .collect(heat -> new TerraceLine(
+                        heat.surface(),
+                        site,
+                        DeckTemperature.of(
+                                heat.build().orElseThrow(),
+                                site.indoorTemperature(),
+                                site.outdoorTemperature(),
+                                site.indoorHumidity())));
     }
 
     /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */

@@ -17,8 +17,8 @@ public final class TerraceBelowDewPointRule implements Rule {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
-                    Value.of("underside", terrace.underside(), Dimension.TEMPERATURE),
-                    Value.of("dew point", terrace.dewPoint(), Dimension.TEMPERATURE));
+                    Value.of("underside", terrace.deck().temperature(), Dimension.TEMPERATURE),
+                    Value.of("dew point", terrace.deck().dewPoint(), Dimension.TEMPERATURE));
         }
     }
 

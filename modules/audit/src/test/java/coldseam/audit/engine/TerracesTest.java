@@ -26,9 +26,9 @@ class TerracesTest {
                 .getFirst();
         // θ = 20 − 30·Rsi/RT, by hand: Rsi 0.10, RT = 0.10 + 0.16/2.3 + 0.16/0.025 + 0.04
         double expected = 20 - 30 * 0.10 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04);
-        assertEquals(expected, line.underside(), 1e-9);
+        assertEquals(expected, line.deck().temperature(), 1e-9);
         // 20 °C and 50 %: dew point 9.269 °C (ISO 13788:2012 annex E, from memory; computed apart)
-        assertEquals(9.269, line.dewPoint(), 0.0005);
+        assertEquals(9.269, line.deck().dewPoint(), 0.0005);
         assertTrue(line.safe());
     }
 
@@ -40,7 +40,7 @@ class TerracesTest {
                         + "    - {material: extruded polystyrene board, thickness: 20 mm, role: insulation, controls: [heat]}\n");
         TerraceLine line = audit.terraces().getFirst();
         double total = 0.10 + 0.2 / 0.035 + 0.16 / 2.3 + 0.02 / 0.035 + 0.04;
-        assertEquals(20 - 30 * (0.10 + 0.2 / 0.035) / total, line.underside(), 1e-9);
+        assertEquals(20 - 30 * (0.10 + 0.2 / 0.035) / total, line.deck().temperature(), 1e-9);
         assertFalse(line.safe());
         assertTrue(audit.findings().anySatisfy(each -> each.rule().equals("terrace-below-dew-point")));
     }
@@ -57,7 +57,7 @@ class TerracesTest {
         // Between the joists, by hand: plasterboard 0.25, wool 0.035, plywood 0.13, bitumen sheet weighs nothing as a
         // membrane.
         double warm = 0.10 + 0.0125 / 0.25 + 0.2 / 0.035;
-        assertEquals(20 - 30 * warm / (warm + 0.018 / 0.13 + 0.04), line.underside(), 1e-9);
+        assertEquals(20 - 30 * warm / (warm + 0.018 / 0.13 + 0.04), line.deck().temperature(), 1e-9);
         assertFalse(line.safe());
         assertTrue(audit.findings().anySatisfy(each -> each.rule().equals("terrace-below-dew-point")));
     }

@@ -193,8 +193,8 @@ public final class AuditForm {
 
     private static final JsonForm<TerraceLine> TERRACE = JsonForm.<TerraceLine>of("Terrace")
             .with("surface", TEXT, terrace -> terrace.surface().name())
-            .with("underside_degC", NUMBER, TerraceLine::underside)
-            .with("dewPoint_degC", NUMBER, TerraceLine::dewPoint)
+            .with("underside_degC", NUMBER, terrace -> terrace.deck().temperature())
+            .with("dewPoint_degC", NUMBER, terrace -> terrace.deck().dewPoint())
             .with("safe", FLAG, TerraceLine::safe)
             .with("sentence", TEXT, terrace -> TerraceWords.brief(terrace, UnitSystem.SI));
 

@@ -2,8 +2,10 @@ package coldseam.report.words;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Layer;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
@@ -16,6 +18,7 @@ import java.time.Month;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -192,5 +195,14 @@ public record Phrases(UnitSystem units) {
         return words.size() < 2
                 ? words.makeString()
                 : words.take(words.size() - 1).makeString(", ") + " and " + words.getLast();
+    }
+
+    /** Control layers in a phrase: "insulation", "air and vapour control", "insulation, air and water control". */
+    static String layers(ImmutableList<Control> controls) {
+        ImmutableList<Control> others = controls.reject(control -> control == Control.HEAT);
+        ImmutableList<String> insulation =
+                controls.contains(Control.HEAT) ? Lists.immutable.of("insulation") : Lists.immutable.empty();
+        String listed = listed(insulation.newWithAll(others.collect(Words::word)));
+        return others.isEmpty() ? listed : listed + " control";
     }
 }

@@ -99,7 +99,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + " study made before anything is built"),
             new RuleWords<>(
                     ControlLayerMisplacedRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers().collect(Misplaced::control)) + " of \""
+                    (found, say) -> Phrases.layers(found.layers().collect(Misplaced::control)) + " of \""
                             + found.assembly() + "\" on the wrong side of the insulation",
                     (found, say) -> found.layers()
                             .collect(layer -> "\"" + layer.material()
@@ -118,7 +118,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + " that the build-up dries"),
             new RuleWords<>(
                     ControlLayerUnableRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers().collect(Unable::control)) + " of \""
+                    (found, say) -> Phrases.layers(found.layers().collect(Unable::control)) + " of \""
                             + found.assembly() + "\" is a name only",
                     (found, say) -> found.layers()
                             .collect(each -> unable(each, say))
@@ -126,12 +126,12 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             .makeString("; "),
                     (found, say) -> found.layers().allSatisfy(layer -> layer.control() == Control.HEAT)
                             ? "add a continuous layer that insulates, and name it for heat"
-                            : "for " + LayerWords.phrase(found.layers().collect(Unable::control))
+                            : "for " + Phrases.layers(found.layers().collect(Unable::control))
                                     + " name a layer that can, or add one; where this material can, give the source under"
                                     + " controls of the material"),
             new RuleWords<>(
                     ControlLineBrokenRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers())
+                    (found, say) -> Phrases.layers(found.layers())
                             + (found.changesSide() ? " changes sides of the insulation at " : " does not reach across ")
                             + bridge(found.worst()),
                     (found, say) ->
@@ -235,23 +235,23 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                             + " material"),
             new RuleWords<>(
                     LayerBrokenRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers()) + " broken at " + bridge(found.worst()),
+                    (found, say) -> Phrases.layers(found.layers()) + " broken at " + bridge(found.worst()),
                     (found, say) -> Format.of(
                             either(found.worst(), "%1$s ends at \"%2$s\"", "\"%2$s\" leaves %1$s open around it"),
-                            LayerWords.phrase(found.layers()),
+                            Phrases.layers(found.layers()),
                             found.worst().result().detail().name()),
                     (found, say) ->
                             either(found.worst(), "carry it across; ", "seal it; ") + say.better(found.worst())),
             new RuleWords<>(
                     LayerNotShownRule.Found.class,
-                    (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.worst()),
+                    (found, say) -> Phrases.layers(found.layers()) + " not shown at " + bridge(found.worst()),
                     (found, say) -> Format.of(
                             either(
                                     found.worst(),
                                     "\"%s\" does not show what becomes of %s",
                                     "\"%s\" does not show how %s is joined to it"),
                             found.worst().result().detail().name(),
-                            LayerWords.phrase(found.layers())),
+                            Phrases.layers(found.layers())),
                     (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.worst())),
             new RuleWords<>(
                     LightWellFloodsRule.Found.class,

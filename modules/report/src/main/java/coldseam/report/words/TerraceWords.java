@@ -20,12 +20,12 @@ public final class TerraceWords {
         Site site = terrace.site();
         return Format.of(
                 "the underside of the %s of %s is %s at %s outdoors, %s the dew point %s of air of %s and %s",
-                terrace.deck(),
+                terrace.deck().deck(),
                 terrace.surface().name(),
-                say.say(terrace.underside(), Dimension.TEMPERATURE),
+                say.say(terrace.deck().temperature(), Dimension.TEMPERATURE),
                 say.say(site.outdoorTemperature(), Dimension.TEMPERATURE),
                 terrace.safe() ? "above" : "not above",
-                say.say(terrace.dewPoint(), Dimension.TEMPERATURE),
+                say.say(terrace.deck().dewPoint(), Dimension.TEMPERATURE),
                 say.say(site.indoorTemperature(), Dimension.TEMPERATURE),
                 say.say(site.indoorHumidity(), Dimension.SHARE));
     }
