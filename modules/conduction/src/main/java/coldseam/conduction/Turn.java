@@ -30,10 +30,15 @@ public final class Turn implements AutoCloseable {
         }
     }
 
+    /** Whether this solve is the large one. */
+    public boolean isLarge() {
+        return LARGE.isHeldByCurrentThread();
+    }
+
     /** Lets the next one be large. */
     @Override
     public void close() {
-        if (LARGE.isHeldByCurrentThread()) {
+        if (isLarge()) {
             LARGE.unlock();
         }
     }

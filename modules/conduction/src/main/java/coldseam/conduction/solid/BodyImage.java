@@ -140,7 +140,9 @@ public final class BodyImage {
                 surfaces.toImmutable(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                new PackedBodyField(solved.field()::packed, body, swapped),
+                accuracy.temperatures()
+                        ? new PackedBodyField(solved.field()::packed, body, swapped)
+                        : new NoBodyField(),
                 accuracy,
                 solved.outcome(),
                 solved.unknowns(),

@@ -29,10 +29,10 @@ final class BodyLevel {
     private final Optional<BodyBounds> bounds;
     private final int fluxes;
     private final double[][] u;
-    private final Multigrid.Room room;
+    private final Room room;
 
     /** How the level before hands its solution on; what else it took is given up. */
-    record Before(TemperatureSystem3 temperature, double[][] u, HeatFlowForm form, Multigrid.Room room, Cuts cuts) {
+    record Before(TemperatureSystem3 temperature, double[][] u, HeatFlowForm form, Room room, Cuts cuts) {
 
         /** Energy that the next level's linear solver may leave: little beside what is asked and what its grid can give. */
         private double tolerance(int unit, double width) {
@@ -46,7 +46,7 @@ final class BodyLevel {
     private BodyLevel(Grid grid, Optional<Before> before, double width, int mostSteps, boolean bounded) {
         this.grid = grid;
         int units = grid.painted.parts - 1;
-        room = before.map(Before::room).orElseGet(Multigrid.Room::new);
+        room = before.map(Before::room).orElseGet(Room::ofThisThread);
         temperature = new TemperatureSystem3(grid);
         u = new double[units][];
         double[] tolerance = warm(before, width, mostSteps, bounded);
@@ -103,13 +103,13 @@ final class BodyLevel {
     }
 
     private FlexibleCg warmth() {
-        return new FlexibleCg(temperature.n, temperature, temperature.preconditioner(room));
+        return new FlexibleCg(temperature.n, temperature, temperature.preconditioner(room), room);
     }
 
     /** Fluxes of each unit that no cell makes heat in or loses. */
     private double[][][] flows(FluxSystem flux, double[] tolerance, int mostSteps) {
-        ConservationTree tree = new ConservationTree(flux);
-        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner(room));
+        ConservationTree tree = new ConservationTree(flux, room);
+        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner(room), room);
         double[][][] q = new double[u.length][][];
         double[] surplus = new double[flux.n];
         for (int r = 0; r < u.length; r++) {

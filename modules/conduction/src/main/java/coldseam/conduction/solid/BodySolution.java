@@ -19,7 +19,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param surfaces one for each environment
  * @param probes in the body's order
  * @param patches in the body's order
- * @param field the temperature behind it
+ * @param field the temperature behind it; of one asked for its heat alone there is none to ask
  * @param accuracy what was asked
  * @param outcome whether the interval is as narrow as asked, and if not, why
  * @param unknowns of both solved systems at the last refinement

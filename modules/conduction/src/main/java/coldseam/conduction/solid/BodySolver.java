@@ -119,7 +119,13 @@ public final class BodySolver {
                 Math.min(budget.body(), accuracy.maximumUnknowns()),
                 allowed -> {
                     try (Turn turn = Turn.ofBody()) {
-                        return new BodySolver(body, accuracy, allowed).solve(turn);
+                        try {
+                            return new BodySolver(body, accuracy, allowed).solve(turn);
+                        } finally {
+                            if (turn.isLarge()) {
+                                Room.giveUp();
+                            }
+                        }
                     }
                 },
                 () -> {});
@@ -188,7 +194,7 @@ public final class BodySolver {
                 lowest,
                 probes,
                 patches(level.form, field),
-                new PackedBodyField(field, body),
+                accuracy.temperatures() ? new PackedBodyField(field, body) : new NoBodyField(),
                 accuracy,
                 outcome,
                 level.unknowns(),

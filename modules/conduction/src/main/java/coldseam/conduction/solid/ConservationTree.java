@@ -14,6 +14,9 @@ final class ConservationTree {
     /** The sign, exponent and three more bits of a double. */
     private static final int SHIFT = 49;
 
+    /** What of the room is whose, beside {@link Multigrid}. */
+    private static final int NEXT = 7;
+
     private final FluxSystem system;
     /** The sub-cells from the roots to the leaves, and the side each was reached from. */
     private final int[] order;
@@ -29,9 +32,9 @@ final class ConservationTree {
         private int entries;
         private int best;
 
-        Waiting(FluxSystem system) {
+        Waiting(FluxSystem system, Room room) {
             this.system = system;
-            next = new int[6 * system.n];
+            next = room.numbers(NEXT, 6 * system.n);
             Arrays.fill(bucketFirst, -1);
         }
 
@@ -56,12 +59,13 @@ final class ConservationTree {
         }
     }
 
-    ConservationTree(FluxSystem system) {
+    /** @param room one of whose arrays of numbers it grows in */
+    ConservationTree(FluxSystem system, Room room) {
         this.system = system;
         order = new int[system.n];
         side = new byte[system.n];
         Arrays.fill(side, (byte) -1);
-        grow(new Waiting(system));
+        grow(new Waiting(system, room));
     }
 
     private void grow(Waiting waiting) {

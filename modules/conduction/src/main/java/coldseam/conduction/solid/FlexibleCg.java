@@ -1,5 +1,7 @@
 package coldseam.conduction.solid;
 
+import java.util.Arrays;
+
 /**
  * Conjugate gradients for a preconditioner that is not linear, with the coefficient of Polak and Ribière (Y. Notay,
  * Flexible conjugate gradients, SIAM J. Sci. Comput. 22, 2000, section 2).
@@ -20,6 +22,7 @@ final class FlexibleCg {
     /** So many steps one after another must have moved no unknown farther than is asked. */
     private static final int STILL = 2;
 
+    private final int n;
     private final Operator matrix;
     private final Operator preconditioner;
     private final double[] z;
@@ -27,13 +30,15 @@ final class FlexibleCg {
     private final double[] q;
     private final double[] before;
 
-    FlexibleCg(int n, Operator matrix, Operator preconditioner) {
+    /** @param room whose first four arrays of values this has */
+    FlexibleCg(int n, Operator matrix, Operator preconditioner, Room room) {
+        this.n = n;
         this.matrix = matrix;
         this.preconditioner = preconditioner;
-        z = new double[n];
-        p = new double[n];
-        q = new double[n];
-        before = new double[n];
+        z = room.values(0, n);
+        p = room.values(1, n);
+        q = room.values(2, n);
+        before = room.values(3, n);
     }
 
     /**
@@ -61,6 +66,8 @@ final class FlexibleCg {
     }
 
     private int solve(double[] x, double[] r, double tolerance, double size, int most) {
+        // Zero times whatever another system left there need not be zero.
+        Arrays.fill(p, 0, n, 0);
         int still = 0;
         double[] lowered = new double[STEPS];
         double zr = 0;
@@ -96,22 +103,24 @@ final class FlexibleCg {
         double[] direction = p;
         double change = 0;
         double along = 0;
-        for (int i = 0; i < to.length; i++) {
+        int size = n;
+        for (int i = 0; i < size; i++) {
             double each = to[i];
             along += each * r[i];
             change += each * (r[i] - last[i]);
         }
         // β = zᵀ(r − r before)/(zᵀr before)
         double beta = first || !(zr > 0) ? 0 : change / zr;
-        for (int i = 0; i < to.length; i++) {
+        for (int i = 0; i < size; i++) {
             direction[i] = to[i] + beta * direction[i];
         }
         return along;
     }
 
-    private static double product(double[] a, double[] b) {
+    private double product(double[] a, double[] b) {
         double sum = 0;
-        for (int i = 0; i < a.length; i++) {
+        int size = n;
+        for (int i = 0; i < size; i++) {
             sum += a[i] * b[i];
         }
         return sum;
@@ -123,7 +132,8 @@ final class FlexibleCg {
         double[] product = q;
         double[] last = before;
         double farthest = 0;
-        for (int i = 0; i < direction.length; i++) {
+        int many = n;
+        for (int i = 0; i < many; i++) {
             double each = direction[i];
             double left = r[i];
             last[i] = left;

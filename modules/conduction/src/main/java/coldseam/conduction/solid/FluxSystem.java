@@ -105,7 +105,7 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     @Override
     public void apply(double[] x, double[] y) {
-        Arrays.fill(y, 0);
+        Arrays.fill(y, 0, n, 0);
         for (int d = 0; d < 3; d++) {
             run(d, x, NO_PART, y, null);
         }
@@ -225,10 +225,11 @@ final class FluxSystem implements FlexibleCg.Operator {
         return inward(potential, s) ? inner[3 * (potential >> 3) + (s >> 1)] : outer[6 * (potential >> 3) + s];
     }
 
-    Multigrid preconditioner(Multigrid.Room room) {
+    Multigrid preconditioner(Room room) {
         int[] start = new int[n + 1];
-        int[] column = new int[6 * n];
-        double[] weight = new double[6 * n];
+        room.finest.reserve(6 * n);
+        int[] column = room.finest.column;
+        double[] weight = room.finest.weight;
         double[] extra = new double[n];
         int at = 0;
         for (int i = 0; i < n; i++) {

@@ -26,49 +26,32 @@ final class Multigrid implements FlexibleCg.Operator {
     /** A coarse residual this much smaller needs no second step. */
     private static final double GOOD = 0.25;
 
+    /** What of the room is whose. */
+    private static final int FIRST = 0;
+
+    private static final int NEXT = 1;
+    private static final int MEMBER = 2;
+    private static final int PLACE = 3;
+    private static final int SECOND = 4;
+    private static final int HALF_START = 5;
+    private static final int HALF_AFTER = 6;
+    private static final int HALF_DIAGONAL = 5;
+
     /** Symmetric matrix by rows: diagonal, and the size of what is beside it, in each row first what is before the diagonal. */
-    private static final class Level {
+    private static class Matrix {
         final int n;
         final int[] start;
-        /** Where in each row the columns after the diagonal begin. */
-        final int[] after;
-
         final int[] column;
         final double[] weight;
         final double[] diagonal;
-        /** One over each, for the sweeps: a division would keep each unknown waiting for the one before it. */
-        final double[] inverse;
-        /** The coarse unknown of each; one more than the last where it is coupled to none. */
-        int[] group;
 
-        final double[] r;
-        final double[] x;
-        final double[] c;
-        final double[] v;
-        final double[] c2;
-
-        Level(int n, int[] start, int[] column, double[] weight, double[] diagonal, boolean coarse) {
+        /** @param after (Output) where in each row the columns after the diagonal begin */
+        Matrix(int n, int[] start, int[] column, double[] weight, double[] diagonal, int[] after) {
             this.n = n;
             this.start = start;
             this.column = column;
             this.weight = weight;
             this.diagonal = diagonal;
-            inverse = new double[n];
-            for (int i = 0; i < n; i++) {
-                inverse[i] = 1 / diagonal[i];
-            }
-            after = divided(n, start, column, weight);
-            int size = coarse ? n : 0;
-            // One more for what is in no group: no change comes of it.
-            r = new double[size + 1];
-            x = new double[size + 1];
-            c = new double[size];
-            v = new double[size];
-            c2 = new double[size];
-        }
-
-        private static int[] divided(int n, int[] start, int[] column, double[] weight) {
-            int[] after = new int[n];
             for (int i = 0; i < n; i++) {
                 int low = start[i];
                 int end = start[i + 1];
@@ -84,27 +67,44 @@ final class Multigrid implements FlexibleCg.Operator {
                 }
                 after[i] = low;
             }
-            return after;
         }
     }
 
-    /** Where rows are summed up, for one level after another. */
-    private static final class Rows {
-        int[] column = new int[0];
-        double[] weight = new double[0];
+    /** A matrix that is solved with. */
+    private static final class Level extends Matrix {
+        /** Where in each row the columns after the diagonal begin. */
+        final int[] after;
 
-        void reserve(int size) {
-            if (column.length < size) {
-                column = new int[size];
-                weight = new double[size];
+        /** One over each, for the sweeps: a division would keep each unknown waiting for the one before it. */
+        final double[] inverse;
+        /** The coarse unknown of each; one more than the last where it is coupled to none. */
+        int[] group;
+
+        final double[] r;
+        final double[] x;
+        final double[] c;
+        final double[] v;
+        final double[] c2;
+
+        Level(int n, int[] start, int[] column, double[] weight, double[] diagonal, int[] after, boolean coarse) {
+            super(n, start, column, weight, diagonal, after);
+            this.after = after;
+            inverse = new double[n];
+            for (int i = 0; i < n; i++) {
+                inverse[i] = 1 / diagonal[i];
             }
+            int size = coarse ? n : 0;
+            // One more for what is in no group: no change comes of it.
+            r = new double[size + 1];
+            x = new double[size + 1];
+            c = new double[size];
+            v = new double[size];
+            c2 = new double[size];
         }
-    }
 
-    /** Room that a cycle is made in, for one after another: fresh memory of that size would cost more than the sums. */
-    static final class Room {
-        private final Rows halves = new Rows();
-        private final Rows groups = new Rows();
+        static Level finest(int n, int[] start, int[] column, double[] weight, double[] diagonal) {
+            return new Level(n, start, column, weight, diagonal, new int[n], false);
+        }
     }
 
     private final Level[] levels;
@@ -115,31 +115,30 @@ final class Multigrid implements FlexibleCg.Operator {
      * @param start where each row begins in {@code column} and {@code weight}; n + 1 numbers
      * @param column of each entry beside the diagonal
      * @param weight its size, greater than 0
-     * @param extra what the diagonal has more than the sum of its row's weights, 0 or greater
-     * @param room holds nothing that is read
+     * @param extra (Input, Output) what the diagonal has more than the sum of its row's weights, 0 or greater; the diagonal
+     * @param room whose rows and numbers it is made in; {@code column} and {@code weight} may be its finest rows
      */
     Multigrid(int n, int[] start, int[] column, double[] weight, double[] extra, Room room) {
-        double[] diagonal = extra.clone();
+        double[] diagonal = extra;
         for (int i = 0; i < n; i++) {
             double sum = diagonal[i];
-            for (int j = start[i]; j < start[i + 1]; j++) {
+            int end = start[i + 1];
+            for (int j = start[i]; j < end; j++) {
                 sum += weight[j];
             }
             diagonal[i] = sum;
         }
         Level[] all = new Level[MOST_LEVELS];
-        all[0] = new Level(n, start, column, weight, diagonal, false);
+        all[0] = Level.finest(n, start, column, weight, diagonal);
         int depth = 0;
         room.halves.reserve(start[n]);
         while (all[depth].n > COARSEST && depth + 2 < MOST_LEVELS) {
             Level fine = all[depth];
             int[] first = new int[fine.n];
-            Level half = merge(fine, first, match(fine, first), room.halves, false);
-            // What is merged has no more entries than what it is of.
-            room.groups.reserve(half.start[half.n]);
-            int[] second = new int[half.n];
-            Level coarse = merge(half, second, match(half, second), room.groups, true);
-            for (int i = 0; i < fine.n; i++) {
+            Matrix half = half(fine, first, room);
+            int[] second = room.numbers(SECOND, half.n);
+            Level coarse = coarse(half, second, room);
+            for (int i = 0; i < first.length; i++) {
                 int group = first[i] < 0 ? -1 : second[first[i]];
                 first[i] = group < 0 ? coarse.n : group;
             }
@@ -153,14 +152,42 @@ final class Multigrid implements FlexibleCg.Operator {
         cholesky = levels[depth].n <= COARSEST ? factor(levels[depth]) : new double[0][];
     }
 
+    /** (Output) the pair of each; returns the pairs' matrix, which is merged again at once. */
+    private static Matrix half(Level fine, int[] pair, Room room) {
+        int n = match(fine, pair);
+        int[] start = room.numbers(HALF_START, n + 1);
+        double[] diagonal = room.values(HALF_DIAGONAL, n);
+        merge(fine, pair, n, room.halves, start, diagonal, room);
+        return new Matrix(n, start, room.halves.column, room.halves.weight, diagonal, room.numbers(HALF_AFTER, n));
+    }
+
+    /** (Output) the group of each; returns the groups' matrix. */
+    private static Level coarse(Matrix half, int[] group, Room room) {
+        // What is merged has no more entries than what it is of.
+        room.groups.reserve(half.start[half.n]);
+        int n = match(half, group);
+        int[] start = new int[n + 1];
+        double[] diagonal = new double[n];
+        merge(half, group, n, room.groups, start, diagonal, room);
+        return new Level(
+                n,
+                start,
+                Arrays.copyOf(room.groups.column, start[n]),
+                Arrays.copyOf(room.groups.weight, start[n]),
+                diagonal,
+                new int[n],
+                true);
+    }
+
     /** (Output) the group of each; returns how many groups there are. */
-    private static int match(Level fine, int[] group) {
+    private static int match(Matrix fine, int[] group) {
+        int n = fine.n;
         int[] start = fine.start;
         int[] column = fine.column;
         double[] weight = fine.weight;
-        Arrays.fill(group, -2);
+        Arrays.fill(group, 0, n, -2);
         int groups = 0;
-        for (int i = 0; i < group.length; i++) {
+        for (int i = 0; i < n; i++) {
             if (group[i] != -2) {
                 continue;
             }
@@ -194,15 +221,14 @@ final class Multigrid implements FlexibleCg.Operator {
         return groups;
     }
 
-    /**
-     * The matrix of the groups.
-     *
-     * @param room for its rows
-     * @param stays whether it is a level of its own, else it is merged again at once
-     */
-    private static Level merge(Level fine, int[] group, int groups, Rows room, boolean stays) {
-        int[] first = new int[groups + 1];
-        for (int each : group) {
+    /** (Output) the matrix of the groups: its rows, where each begins, and its diagonal. */
+    private static void merge(
+            Matrix fine, int[] group, int groups, Room.Rows to, int[] start, double[] diagonal, Room room) {
+        int n = fine.n;
+        int[] first = room.numbers(FIRST, groups + 1);
+        Arrays.fill(first, 0, groups + 1, 0);
+        for (int i = 0; i < n; i++) {
+            int each = group[i];
             if (each >= 0) {
                 first[each + 1]++;
             }
@@ -210,22 +236,23 @@ final class Multigrid implements FlexibleCg.Operator {
         for (int g = 0; g < groups; g++) {
             first[g + 1] += first[g];
         }
-        int[] member = new int[first[groups]];
-        int[] next = first.clone();
-        for (int i = 0; i < group.length; i++) {
-            if (group[i] >= 0) {
-                member[next[group[i]]++] = i;
+        int[] member = room.numbers(MEMBER, first[groups]);
+        int[] next = room.numbers(NEXT, groups + 1);
+        System.arraycopy(first, 0, next, 0, groups + 1);
+        for (int i = 0; i < n; i++) {
+            int each = group[i];
+            if (each >= 0) {
+                member[next[each]++] = i;
             }
         }
         int[] fineStart = fine.start;
         int[] fineColumn = fine.column;
         double[] fineWeight = fine.weight;
-        int[] column = room.column;
-        double[] weight = room.weight;
-        int[] start = new int[groups + 1];
-        double[] diagonal = new double[groups];
-        int[] place = new int[groups];
-        Arrays.fill(place, -1);
+        double[] fineDiagonal = fine.diagonal;
+        int[] column = to.column;
+        double[] weight = to.weight;
+        int[] place = room.numbers(PLACE, groups);
+        Arrays.fill(place, 0, groups, -1);
         int at = 0;
         for (int g = 0; g < groups; g++) {
             int begin = at;
@@ -233,20 +260,20 @@ final class Multigrid implements FlexibleCg.Operator {
             int past = first[g + 1];
             for (int m = first[g]; m < past; m++) {
                 int i = member[m];
-                own += fine.diagonal[i];
+                own += fineDiagonal[i];
                 int end = fineStart[i + 1];
                 for (int j = fineStart[i]; j < end; j++) {
                     int other = group[fineColumn[j]];
                     if (other == g) {
                         own -= fineWeight[j];
                     } else if (other >= 0) {
-                        int to = place[other];
-                        if (to < begin) {
+                        int there = place[other];
+                        if (there < begin) {
                             place[other] = at;
                             column[at] = other;
                             weight[at++] = fineWeight[j];
                         } else {
-                            weight[to] += fineWeight[j];
+                            weight[there] += fineWeight[j];
                         }
                     }
                 }
@@ -255,9 +282,6 @@ final class Multigrid implements FlexibleCg.Operator {
             diagonal[g] = own;
         }
         start[groups] = at;
-        return stays
-                ? new Level(groups, start, Arrays.copyOf(column, at), Arrays.copyOf(weight, at), diagonal, true)
-                : new Level(groups, start, column, weight, diagonal, false);
     }
 
     /**

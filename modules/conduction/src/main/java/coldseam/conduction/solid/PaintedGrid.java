@@ -32,6 +32,8 @@ final class PaintedGrid {
     final int[] n = new int[3];
     /** The painted box that fills a cell, x fastest; -1 where none is solid. */
     final int[] piece;
+    /** W/(m·K) of each cell, 0 where it is not solid. */
+    private final double[] conductivity;
     /** Six sides of each cell. */
     final int[] side;
     /** How many environments and patches there are. */
@@ -73,6 +75,12 @@ final class PaintedGrid {
         piece = new int[n[0] * n[1] * n[2]];
         side = new int[6 * piece.length];
         classify();
+        conductivity = new double[piece.length];
+        for (int cell = 0; cell < piece.length; cell++) {
+            if (piece[cell] >= 0 && body.painted().get(piece[cell]) instanceof PaintedBox.Solid solid) {
+                conductivity[cell] = solid.conductivity();
+            }
+        }
         if (airPastCut) {
             notes.add("air is painted past a cut plane; the body's face there is adiabatic all the same");
         }
@@ -293,9 +301,7 @@ final class PaintedGrid {
 
     /** W/(m·K) of a cell, 0 where it is not solid. */
     double conductivity(int cell) {
-        return piece[cell] < 0
-                ? 0
-                : body.painted().get(piece[cell]).match(PaintedBox.Solid::conductivity, air -> 0.0, none -> 0.0);
+        return conductivity[cell];
     }
 
     private boolean solid(int filled) {

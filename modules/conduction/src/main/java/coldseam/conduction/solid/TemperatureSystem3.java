@@ -25,6 +25,10 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
     private static final int[] HALF_ROW = new int[54];
 
     private static final int[] HALF_PLACE = new int[54];
+    /** Of the i-th of those halves the lumped weights in the two directions across. */
+    private static final double[] HALF_ALONG = new double[18];
+
+    private static final double[] HALF_ACROSS = new double[18];
 
     static {
         int[] at = new int[3];
@@ -36,6 +40,10 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
                 FACE_ROW[9 * s + f] = at[1] + 3 * at[2];
                 FACE_PLACE[9 * s + f] = at[0];
             }
+        }
+        for (int i = 0; i < 18; i++) {
+            HALF_ALONG[i] = Basis.LUMPED[i % 3];
+            HALF_ACROSS[i] = Basis.LUMPED[i % 9 / 3];
         }
         for (int i = 0; i < 54; i++) {
             at[i / 18] = i % 18 / 9;
@@ -310,17 +318,19 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
     }
 
     /** The preconditioner: neighbouring nodes coupled through the lumped cross-section between them. */
-    Multigrid preconditioner(Multigrid.Room room) {
-        double[] ahead = new double[3 * n];
+    Multigrid preconditioner(Room room) {
+        double[] ahead = room.values(4, 3 * n);
+        Arrays.fill(ahead, 0, 3 * n, 0);
         double[] extra = new double[n];
+        int[] from = row;
         for (int cell = 0; cell < grid.cells; cell++) {
             for (int d = 0; d < 3; d++) {
                 int e = (d + 1) % 3;
                 int f = (d + 2) % 3;
                 double whole = 2 * grid.k[cell] * grid.size(cell, e) * grid.size(cell, f) / grid.size(cell, d);
                 for (int i = 0; i < 18; i++) {
-                    ahead[3 * (row[9 * cell + HALF_ROW[18 * d + i]] + HALF_PLACE[18 * d + i]) + d] +=
-                            whole * Basis.LUMPED[i % 3] * Basis.LUMPED[i % 9 / 3];
+                    ahead[3 * (from[9 * cell + HALF_ROW[18 * d + i]] + HALF_PLACE[18 * d + i]) + d] +=
+                            whole * HALF_ALONG[i] * HALF_ACROSS[i];
                 }
             }
         }
@@ -333,23 +343,26 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
         return rows(ahead, extra, room);
     }
 
-    private Multigrid rows(double[] ahead, double[] extra, Multigrid.Room room) {
+    private Multigrid rows(double[] ahead, double[] extra, Room room) {
         int[] step = {1, 2 * grid.n[0] + 1, (2 * grid.n[0] + 1) * (2 * grid.n[1] + 1)};
         int[] start = new int[n + 1];
-        int[] column = new int[6 * n];
-        double[] weight = new double[6 * n];
+        room.finest.reserve(6 * n);
+        int[] column = room.finest.column;
+        double[] weight = room.finest.weight;
+        int[] nodes = node;
+        int[] fixed = held;
         int at = 0;
-        for (int place = 0; place < node.length; place++) {
-            int i = node[place];
+        for (int place = 0; place < nodes.length; place++) {
+            int i = nodes[place];
             if (i < 0) {
                 continue;
             }
             start[i] = at;
             for (int d = 0; d < 6; d++) {
                 int other = place + (d < 3 ? -step[2 - d] : step[d - 3]);
-                int j = other < 0 || other >= node.length ? -1 : node[other];
+                int j = other < 0 || other >= nodes.length ? -1 : nodes[other];
                 double w = d < 3 ? (j < 0 ? 0 : ahead[3 * j + 2 - d]) : ahead[3 * i + d - 3];
-                if (w > 0 && held[i] < 0 && held[j] < 0) {
+                if (w > 0 && fixed[i] < 0 && fixed[j] < 0) {
                     column[at] = j;
                     weight[at++] = w;
                 } else if (w > 0) {

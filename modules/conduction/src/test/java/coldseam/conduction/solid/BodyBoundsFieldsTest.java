@@ -72,7 +72,7 @@ class BodyBoundsFieldsTest {
             double[] surplus = new double[flux.n];
             flux.flux(potential, r + 1, q[r], surplus);
             if (free) {
-                new ConservationTree(flux).push(q[r], surplus);
+                new ConservationTree(flux, new Room()).push(q[r], surplus);
             }
         }
         for (int d = 0; d < 3; d++) {

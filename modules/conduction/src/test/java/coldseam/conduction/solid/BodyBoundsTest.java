@@ -80,7 +80,7 @@ class BodyBoundsTest {
         }
         system.flux(potential, 0, q, surplus);
         double before = ConservationTree.divergence(system, q);
-        new ConservationTree(system).push(q, surplus);
+        new ConservationTree(system, new Room()).push(q, surplus);
         double after = ConservationTree.divergence(system, q);
         assertTrue(after < 1e-11 * before, before + " then " + after);
     }

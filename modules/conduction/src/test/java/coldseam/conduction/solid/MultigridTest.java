@@ -1,8 +1,10 @@
 package coldseam.conduction.solid;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -71,8 +73,7 @@ class MultigridTest {
 
     private double[] cycle(double[] r) {
         double[] z = new double[ALL];
-        new Multigrid(ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Multigrid.Room())
-                .apply(r, z);
+        new Multigrid(ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Room()).apply(r, z);
         return z;
     }
 
@@ -124,14 +125,40 @@ class MultigridTest {
         double[] right = any(3);
         double[] x = new double[ALL];
         double[] left = right.clone();
-        Multigrid cycle =
-                new Multigrid(ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Multigrid.Room());
-        FlexibleCg solver = new FlexibleCg(ALL, (from, to) -> System.arraycopy(times(from), 0, to, 0, ALL), cycle);
+        Multigrid cycle = new Multigrid(ALL, start.clone(), column.clone(), weight.clone(), extra.clone(), new Room());
+        FlexibleCg solver =
+                new FlexibleCg(ALL, (from, to) -> System.arraycopy(times(from), 0, to, 0, ALL), cycle, new Room());
         int steps = solver.solve(x, left, 1e-16 * product(right, right), 400);
         double[] product = times(x);
         for (int i = 0; i < ALL; i++) {
             assertEquals(right[i], product[i], 1e-6);
         }
         assertTrue(steps < 40, steps + " steps");
+    }
+
+    @Test
+    void whatAnotherSystemLeftInTheRoomChangesNothing() {
+        Room room = new Room();
+        solved(2, room);
+        for (int i = 0; i < 5; i++) {
+            // As a system would that came to nothing.
+            Arrays.fill(room.values(i, 0), Double.NaN);
+        }
+        assertArrayEquals(solved(1, new Room()), solved(1, room));
+    }
+
+    /** x of A x = b, with as much more beside the diagonal as is asked. */
+    private double[] solved(int times, Room room) {
+        room.finest.reserve(column.length);
+        System.arraycopy(column, 0, room.finest.column, 0, column.length);
+        for (int i = 0; i < weight.length; i++) {
+            room.finest.weight[i] = times * weight[i];
+        }
+        double[] x = new double[ALL];
+        FlexibleCg.Operator matrix = (from, to) -> System.arraycopy(times(from), 0, to, 0, ALL);
+        Multigrid cycle =
+                new Multigrid(ALL, start.clone(), room.finest.column, room.finest.weight, extra.clone(), room);
+        new FlexibleCg(ALL, matrix, cycle, room).solve(x, any(3), 1e-9, 400);
+        return x;
     }
 }
