@@ -3,11 +3,15 @@ package coldseam.assemblies;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.files.quantity.Format;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** What keeps an assembly from being computed. */
+/**
+ * What keeps an assembly from being computed. It is asked before each transmittance, so that places are put into words only where one
+ * has a fault.
+ */
 public final class AssemblyFaults {
 
     private final MutableList<String> faults = Lists.mutable.empty();
@@ -24,12 +28,12 @@ public final class AssemblyFaults {
         if (assembly.layers().isEmpty()) {
             found.faults.add("it has no layers; at least one is needed");
         }
-        assembly.layers().forEachWithIndex((layer, index) -> found.layer(layer, place(layer, index)));
+        assembly.layers().forEachWithIndex((layer, index) -> found.layer(layer, () -> place(layer, index)));
         found.tapers(assembly);
         assembly.fasteners().ifPresent(fasteners -> found.fasteners(assembly, fasteners));
         assembly.rain().ifPresent(rain -> {
-            found.atLeastZero("rain cooling: precipitation", rain.precipitation(), "mm/day");
-            found.atLeastZero("rain cooling: factor", rain.factor(), "W·day/(m²·K·mm)");
+            found.atLeastZero(() -> "rain cooling: precipitation", rain.precipitation(), "mm/day");
+            found.atLeastZero(() -> "rain cooling: factor", rain.factor(), "W·day/(m²·K·mm)");
         });
         return found.faults.toImmutable();
     }
@@ -46,35 +50,38 @@ public final class AssemblyFaults {
         return "layer " + (index + 1) + " from inside (" + layer.material().name() + ")";
     }
 
-    private void layer(Layer layer, String place) {
-        positive(place + ": thickness", layer.thickness(), "m");
+    private void layer(Layer layer, Supplier<String> place) {
+        positive(() -> place.get() + ": thickness", layer.thickness(), "m");
         if (layer.air().isEmpty()) {
-            positive(place + ": conductivity", layer.material().conductivity(), "W/(m·K)");
+            positive(() -> place.get() + ": conductivity", layer.material().conductivity(), "W/(m·K)");
         }
         layer.framing().ifPresent(framing -> {
-            positive(place + ": framing conductivity", framing.material().conductivity(), "W/(m·K)");
+            positive(
+                    () -> place.get() + ": framing conductivity",
+                    framing.material().conductivity(),
+                    "W/(m·K)");
             if (!(framing.share() > 0 && framing.share() < 1)) {
-                say(place + ": framing share", framing.share(), "", "more than 0 and less than 1");
+                say(place.get() + ": framing share", framing.share(), "", "more than 0 and less than 1");
             }
         });
         layer.air().ifPresent(air -> {
             if (!(air.lowEmissivity() > 0 && air.lowEmissivity() <= 1)) {
-                say(place + ": emissivity", air.lowEmissivity(), "", "more than 0, up to 1");
+                say(place.get() + ": emissivity", air.lowEmissivity(), "", "more than 0, up to 1");
             }
             if (air.ventilation() == Layer.Ventilation.SLIGHTLY_VENTILATED) {
-                atLeastZero(place + ": openings", air.openings(), "mm²");
+                atLeastZero(() -> place.get() + ": openings", air.openings(), "mm²");
             }
         });
         layer.taper().ifPresent(taper -> {
             if (!(taper.thickest() > layer.thickness() && taper.thickest() < Double.POSITIVE_INFINITY)) {
                 say(
-                        place + ": greatest thickness",
+                        place.get() + ": greatest thickness",
                         taper.thickest(),
                         "m",
                         Format.of("more than its least thickness, %s m", layer.thickness()));
             }
             if (layer.framing().isPresent() || layer.air().isPresent()) {
-                faults.add(place + ": a tapered layer can neither be framed nor be air; split the layer in two");
+                faults.add(place.get() + ": a tapered layer can neither be framed nor be air; split the layer in two");
             }
         });
     }
@@ -91,10 +98,10 @@ public final class AssemblyFaults {
     }
 
     private void fasteners(Assembly assembly, Assembly.Fasteners fasteners) {
-        positive("fasteners: conductivity", fasteners.material().conductivity(), "W/(m·K)");
-        positive("fasteners: diameter", fasteners.diameter(), "m");
-        atLeastZero("fasteners: number", fasteners.perSquareMetre(), "1/m²");
-        atLeastZero("fasteners: recess", fasteners.recess(), "m");
+        positive(() -> "fasteners: conductivity", fasteners.material().conductivity(), "W/(m·K)");
+        positive(() -> "fasteners: diameter", fasteners.diameter(), "m");
+        atLeastZero(() -> "fasteners: number", fasteners.perSquareMetre(), "1/m²");
+        atLeastZero(() -> "fasteners: recess", fasteners.recess(), "m");
         double insulation = assembly.pierced().sumOfDouble(Layer::thickness);
         if (fasteners.recess() > insulation) {
             say(
@@ -105,15 +112,15 @@ public final class AssemblyFaults {
         }
     }
 
-    private void positive(String what, double value, String unit) {
+    private void positive(Supplier<String> what, double value, String unit) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-            say(what, value, unit, "more than 0");
+            say(what.get(), value, unit, "more than 0");
         }
     }
 
-    private void atLeastZero(String what, double value, String unit) {
+    private void atLeastZero(Supplier<String> what, double value, String unit) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-            say(what, value, unit, "0 or more");
+            say(what.get(), value, unit, "0 or more");
         }
     }
 

@@ -17,6 +17,7 @@ import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.multimap.list.ImmutableListMultimap;
 
 /**
  * Computed seams of one surface that run beside each other so near that each disturbs the other's heat flow: each is computed as
@@ -71,14 +72,16 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
 
     /** One for each surface that has some. */
     public static ImmutableList<Touching> of(Shell shell, ImmutableList<JunctionRow> rows) {
-        ImmutableList<JunctionRow> computed = rows.select(row -> row.source().computed());
+        ImmutableListMultimap<String, JunctionRow> beside = rows.select(
+                        row -> row.source().computed())
+                .groupByEach(row -> row.edge().surfaces().collect(Surface::name).distinct());
         return shell.surfaces().flatCollect(surface -> {
             double reach = REACH * surface.assembly().map(Assembly::thickness).orElse(0.0);
             double decay = decay(surface);
             Predicate<Pair> near = pair ->
                     pair.distance() < reach || clear(pair, surface) < CLOSE || estimate(pair, decay, surface) > LIMIT;
-            ImmutableList<Pair> pairs = pairs(computed.select(row -> row.edge().isAt(surface)), near)
-                    .select(pair -> pair.length() > BESIDE && near.accept(pair));
+            ImmutableList<Pair> pairs =
+                    pairs(beside.get(surface.name()), near).select(pair -> pair.length() > BESIDE && near.accept(pair));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
     }

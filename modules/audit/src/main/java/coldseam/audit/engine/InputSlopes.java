@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.ground.Basement;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
@@ -11,6 +12,7 @@ import coldseam.audit.VertexSheet;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Solved;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -32,6 +34,7 @@ import coldseam.junctions.plan.HeatInput.Other;
 import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -66,6 +69,10 @@ final class InputSlopes {
     private final Audit audit;
     private final boolean external;
     private final SortedMap<HeatInput, Double> slopes = new TreeMap<>(HeatInput.ORDER);
+    private final Map<Build, Map<HeatInput, Double>> resistances = new HashMap<>();
+
+    /** All that a surface's resistance follows. */
+    private record Build(Optional<Assembly> assembly, HeatFlow flow, OuterSurface outer) {}
 
     InputSlopes(Audit audit) {
         this.audit = audit;
@@ -144,7 +151,7 @@ final class InputSlopes {
         if (line.part() instanceof HeatLoss.Part.OfSurface of) {
             Surface surface = of.surface();
             double u = line.transmittance().middle();
-            LayerSlopes.resistance(surface).forEach((input, slope) -> add(slopes, input, -weight * u * u * slope));
+            resistance(surface).forEach((input, slope) -> add(slopes, input, -weight * u * u * slope));
             surface.assembly()
                     .ifPresent(assembly -> stack(
                             slopes,
@@ -163,6 +170,13 @@ final class InputSlopes {
                 add(slopes, Other.FRAMES, line.factor() * each.frames().sumOfDouble(p -> p.area() * p.transmittance()));
             });
         }
+    }
+
+    /** Of a surface's resistance, asked once of all that are built alike. */
+    private Map<HeatInput, Double> resistance(Surface surface) {
+        return resistances.computeIfAbsent(
+                new Build(surface.assembly(), HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure())),
+                first -> LayerSlopes.resistance(surface));
     }
 
     /** The surface that a part is, or is in. */

@@ -17,6 +17,8 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -51,6 +53,8 @@ final class JunctionPlan {
     private final Catalogue catalogue;
     private final SurfaceHeats heats;
     private final MutableList<JunctionSetup> setups = Lists.mutable.empty();
+    /** By setups as they stand in that list. */
+    private final Map<JunctionSetup, ImmutableList<Detail>> meant = new IdentityHashMap<>();
 
     JunctionPlan(House house, Shell shell, Catalogue catalogue) {
         this.house = house;
@@ -74,10 +78,7 @@ final class JunctionPlan {
                 .flatMap(choice -> detail(choice, edge));
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
         Optional<JunctionSetup> setup = setup(edge);
-        ImmutableList<Detail> all = catalogue
-                .options(edge.kind())
-                .select(detail ->
-                        setup.map(there -> Composer.isFor(detail, there)).orElse(true));
+        ImmutableList<Detail> all = setup.map(this::meant).orElseGet(() -> catalogue.options(edge.kind()));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : standingIn(all, setup, found);
@@ -122,10 +123,17 @@ final class JunctionPlan {
         return catalogue.find(choice.detail(), edge.kind()).map(detail -> detail.with(choice.parameters()));
     }
 
+    /** The options that are meant for such layers at all. */
+    private ImmutableList<Detail> meant(JunctionSetup setup) {
+        return meant.computeIfAbsent(
+                setup, there -> catalogue.options(there.kind()).select(detail -> Composer.isFor(detail, there)));
+    }
+
     /** The setup of an edge: that of an edge before it where only a hair's breadth of angle or step sets them apart. */
     private Optional<JunctionSetup> setup(Edge edge) {
         for (JunctionSetup before : setups) {
-            if (Math.abs(before.angle() - edge.angle()) <= ALIKE
+            if (before.kind() == edge.kind()
+                    && Math.abs(before.angle() - edge.angle()) <= ALIKE
                     && Math.abs(before.innerStep() - innerStep(edge)) <= ALIKE_STEPS
                     && setup(edge, before.angle(), before.innerStep()).equals(Optional.of(before))) {
                 return Optional.of(before);

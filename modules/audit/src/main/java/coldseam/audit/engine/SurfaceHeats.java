@@ -161,8 +161,11 @@ final class SurfaceHeats {
      */
     Exposure exposure(Surface surface) {
         Exposure given = surface.exposure();
+        if (given.kind() != Exposure.Kind.CRAWL_SPACE) {
+            return given;
+        }
         Optional<Transmittance> build = build(surface);
-        if (given.kind() != Exposure.Kind.CRAWL_SPACE || build.isEmpty()) {
+        if (build.isEmpty()) {
             return given;
         }
         GroundParts.Part part = ground.part(surface);

@@ -158,12 +158,13 @@ public record Edge(
 
     /** The one surface beside it, or both. */
     public ImmutableList<Surface> surfaces() {
-        return Lists.immutable.of(first).newWithAll(second.stream().toList());
+        return second.isPresent() ? Lists.immutable.of(first, second.get()) : Lists.immutable.of(first);
     }
 
     /** Whether a surface lies beside it. */
     public boolean isAt(Surface surface) {
-        return surfaces().anySatisfy(each -> each.name().equals(surface.name()));
+        return first.name().equals(surface.name())
+                || second.isPresent() && second.get().name().equals(surface.name());
     }
 
     /** Whether it is a side of an opening. */
