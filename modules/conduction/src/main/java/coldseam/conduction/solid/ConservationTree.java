@@ -14,9 +14,6 @@ final class ConservationTree {
     /** The sign, exponent and three more bits of a double. */
     private static final int SHIFT = 49;
 
-    /** What of the room is whose, beside {@link Multigrid}. */
-    private static final int NEXT = 7;
-
     private final FluxSystem system;
     /** The sub-cells from the roots to the leaves, and the side each was reached from. */
     private final int[] order;
@@ -34,7 +31,9 @@ final class ConservationTree {
 
         Waiting(FluxSystem system, Room room) {
             this.system = system;
-            next = room.numbers(NEXT, 6 * system.n);
+            // The cycle that its rows are for is made when the tree has grown.
+            room.finest.reserve(6 * system.n);
+            next = room.finest.column;
             Arrays.fill(bucketFirst, -1);
         }
 
@@ -59,7 +58,7 @@ final class ConservationTree {
         }
     }
 
-    /** @param room one of whose arrays of numbers it grows in */
+    /** @param room whose finest rows it grows in */
     ConservationTree(FluxSystem system, Room room) {
         this.system = system;
         order = new int[system.n];

@@ -35,7 +35,7 @@ final class Multigrid implements FlexibleCg.Operator {
     private static final int SECOND = 4;
     private static final int HALF_START = 5;
     private static final int HALF_AFTER = 6;
-    private static final int HALF_DIAGONAL = 5;
+    private static final int HALF_DIAGONAL = 4;
 
     /** Symmetric matrix by rows: diagonal, and the size of what is beside it, in each row first what is before the diagonal. */
     private static class Matrix {

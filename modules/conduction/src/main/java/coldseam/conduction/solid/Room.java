@@ -27,8 +27,8 @@ final class Room {
     final Rows finest = new Rows();
     final Rows halves = new Rows();
     final Rows groups = new Rows();
-    private final double[][] values = new double[6][0];
-    private final int[][] numbers = new int[8][0];
+    private final double[][] values = new double[5][0];
+    private final int[][] numbers = new int[7][0];
 
     /** This thread's. */
     static Room ofThisThread() {

@@ -319,7 +319,9 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
 
     /** The preconditioner: neighbouring nodes coupled through the lumped cross-section between them. */
     Multigrid preconditioner(Room room) {
-        double[] ahead = room.values(4, 3 * n);
+        // Read before the cycle is made that those rows are for.
+        room.halves.reserve(3 * n);
+        double[] ahead = room.halves.weight;
         Arrays.fill(ahead, 0, 3 * n, 0);
         double[] extra = new double[n];
         int[] from = row;
