@@ -39,8 +39,9 @@ record FileLayer(
         double thickness,
 
         @Doc(
-                "The part it plays, by which a junction detail finds it; studs with what is between them, and sheathing, are structure.")
-        Role role,
+                "The part it plays, by which a junction detail finds it; studs with what is between them, and sheathing, are structure; render,"
+                        + " plaster or siding that stays on it under new boards is an old coat.")
+        FilePart role,
 
         @Doc("Its declared thermal resistance, which then stands in for the material's conductivity.")
         @Unit(Dimension.RESISTANCE)
@@ -59,7 +60,7 @@ record FileLayer(
         ImmutableSet<Control> controls) {
 
     FileLayer {
-        if (air.isPresent() && role != Role.AIR_LAYER) {
+        if (air.isPresent() && role != FilePart.AIR_LAYER) {
             throw new BadValueException(
                     "air",
                     "only an air layer has the key air",
@@ -200,17 +201,22 @@ record FileLayer(
         }
     }
 
+    /** The role that its part is of. */
+    Role part() {
+        return role.role();
+    }
+
     Layer layer(Function<String, Material> materials) {
         Material filling = materials.apply(material);
         Optional<Layer.AirLayer> airLayer =
                 air.map(each -> new Layer.AirLayer(each.ventilation, each.openings, each.lowEmissivity));
-        if ((role == Role.AIR_LAYER || filling.isAir()) && airLayer.isEmpty()) {
+        if ((role == FilePart.AIR_LAYER || filling.isAir()) && airLayer.isEmpty()) {
             airLayer = Optional.of(new Layer.AirLayer(Layer.Ventilation.UNVENTILATED, 0, 0.9));
         }
         return new Layer(
                 resistance.isPresent() ? withResistance(filling, resistance.getAsDouble()) : filling,
                 thickness,
-                role,
+                part(),
                 framing.map(each -> each.members(materials)),
                 airLayer,
                 taper,

@@ -63,6 +63,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
             checks.layers(assembly.value().layers());
             checks.carries(assembly.value().layers());
             checks.carriedByLinings(assembly.value().layers());
+            checks.coats(assembly.value().layers());
             checks.whole(assembly);
             assembly.value().fasteners().ifPresent(fasteners -> checks.fasteners(assembly, fasteners));
         });
@@ -100,7 +101,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     private void layers(ImmutableList<FileLayer> layers) {
         layers.forEachWithIndex((layer, i) -> material(layer.material()).ifPresent(filling -> {
-            boolean air = filling.isAir() || layer.role() == Role.AIR_LAYER;
+            boolean air = filling.isAir() || layer.part() == Role.AIR_LAYER;
             if (air) {
                 air(layer, filling);
             } else {
@@ -114,7 +115,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
             layer.framing()
                     .ifPresent(framing -> material(framing.material())
                             .ifPresent(members -> framing(layer, members, framing.taken())));
-            if (air && isWellVentilated(layer) && layers.take(i).allSatisfy(each -> each.role() == Role.MEMBRANE)) {
+            if (air && isWellVentilated(layer) && layers.take(i).allSatisfy(each -> each.part() == Role.MEMBRANE)) {
                 faults.add(
                         layer.place(),
                         "a build-up has nothing that holds heat back between the rooms and outdoor air",
@@ -164,7 +165,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
     }
 
     private boolean isAir(FileLayer layer) {
-        return layer.role() == Role.AIR_LAYER
+        return layer.part() == Role.AIR_LAYER
                 || material(layer.material()).filter(Material::isAir).isPresent();
     }
 
@@ -237,7 +238,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     /** Whether it holds nothing that is put on it, be it between. */
     private static boolean isMembrane(FileLayer layer) {
-        return layer.role() == Role.MEMBRANE;
+        return layer.part() == Role.MEMBRANE;
     }
 
     private boolean isFill(FileLayer layer) {
@@ -249,7 +250,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     /** Whether a sheet before it holds on it, as in a roof that is turned round. */
     private boolean isFirm(FileLayer layer) {
-        return (layer.role() == Role.STRUCTURE || layer.role() == Role.INSULATION) && !isFill(layer) && !isAir(layer);
+        return (layer.part() == Role.STRUCTURE || layer.part() == Role.INSULATION) && !isFill(layer) && !isAir(layer);
     }
 
     /** What fills the cavity of masonry is of the structure, for floors and lintels may bear on both leaves; other filling carries nothing. */
@@ -260,7 +261,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
                 && isLeaf(layers.get(i - 1))
                 && isLeaf(layers.get(i + 1))
                 && layer.framing().isEmpty();
-        if (layer.role() == Role.STRUCTURE
+        if (layer.part() == Role.STRUCTURE
                 && !fills
                 && layer.framing().isEmpty()
                 && filling.conductivity() <= Layer.CARRIES_NOTHING) {
@@ -271,9 +272,9 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
                     "between two leaves of masonry",
                     "write what stands in it as framing, or give it the role insulation");
         }
-        if (layer.role() == Role.INSULATION
+        if (layer.part() == Role.INSULATION
                 && fills
-                && layers.anySatisfy(other -> other != layer && other.role() == Role.INSULATION)) {
+                && layers.anySatisfy(other -> other != layer && other.part() == Role.INSULATION)) {
             faults.add(
                     layer.place(),
                     "what fills the cavity between two leaves that carry is of the structure, where other insulation runs past both",
@@ -288,7 +289,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
     }
 
     private boolean isLeaf(FileLayer layer) {
-        return layer.role() == Role.STRUCTURE
+        return layer.role() == FilePart.STRUCTURE
                 && layer.framing().isEmpty()
                 && layer.thickness() >= THINNEST_THAT_CARRIES
                 && material(layer.material())
@@ -298,11 +299,11 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     /** Studs called insulation between sheets called structure: sections would take the sheets for what carries. */
     private void carries(ImmutableList<FileLayer> layers) {
-        if (layers.anySatisfy(layer -> layer.role() == Role.STRUCTURE
+        if (layers.anySatisfy(layer -> layer.part() == Role.STRUCTURE
                 && (layer.framing().isPresent() || layer.thickness() >= THINNEST_THAT_CARRIES))) {
             return;
         }
-        layers.select(layer -> layer.role() == Role.INSULATION
+        layers.select(layer -> layer.part() == Role.INSULATION
                         && layer.thickness() >= THINNEST_MEMBERS
                         && layer.framing()
                                 .filter(framing -> framing.taken() >= LEAST_SHARE_OF_STRUCTURE)
@@ -325,7 +326,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
 
     /** Sheathing is of the structure beside its members, and carries nothing without them. */
     private void carriedByLinings(ImmutableList<FileLayer> layers) {
-        ImmutableList<FileLayer> structure = layers.select(layer -> layer.role() == Role.STRUCTURE && !isAir(layer));
+        ImmutableList<FileLayer> structure = layers.select(layer -> layer.part() == Role.STRUCTURE && !isAir(layer));
         if (structure.allSatisfy(layer -> layer.framing().isEmpty()
                 && material(layer.material())
                         .filter(each -> each.carries().nothing())
@@ -338,6 +339,29 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
                             "structure of " + layer.material(),
                             "write what stands in it as framing, or what carries it as a layer of its own"));
         }
+    }
+
+    /** A lining or a weather face ends a build-up; amid it details would draw it where none is, and take it for the end. */
+    private void coats(ImmutableList<FileLayer> layers) {
+        layers.forEachWithIndex((layer, i) -> {
+            ImmutableList<Role> inside = layers.take(i).collect(FileLayer::part);
+            ImmutableList<Role> outside = layers.drop(i + 1).collect(FileLayer::part);
+            boolean amid = switch (layer.part()) {
+                case FINISH ->
+                    inside.contains(Role.STRUCTURE) && outside.contains(Role.INSULATION)
+                            || inside.contains(Role.INSULATION) && outside.contains(Role.STRUCTURE);
+                case CLADDING -> inside.contains(Role.STRUCTURE) && outside.contains(Role.INSULATION);
+                case STRUCTURE, INSULATION, AIR_LAYER, MEMBRANE -> false;
+            };
+            if (amid) {
+                faults.add(
+                        layer.place(),
+                        "no lining or cladding lies between what carries and what insulates",
+                        "role: " + Words.word(layer.role()) + " for " + layer.material(),
+                        "role: old coat for render, plaster or siding that stays under new boards, structure for sheathing",
+                        "write role: old coat, or role: structure");
+            }
+        });
     }
 
     private void framing(FileLayer layer, Material members, double share) {
@@ -353,7 +377,7 @@ record LayerChecks(FileHouse house, Faults faults, MaterialChecks materials) {
         }
         double least = members.conductivity() > METAL
                 ? LEAST_SHARE_OF_METAL
-                : layer.role() == Role.STRUCTURE ? LEAST_SHARE_OF_STRUCTURE : LEAST_SHARE;
+                : layer.part() == Role.STRUCTURE ? LEAST_SHARE_OF_STRUCTURE : LEAST_SHARE;
         if (share < least || share > MOST_SHARE) {
             faults.add(
                     layer.place(),

@@ -192,7 +192,7 @@ public final class MaterialChecks {
         return house.assemblies()
                 .anySatisfy(assembly -> assembly.value()
                         .layers()
-                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                        .anySatisfy(layer -> layer.part() == Role.STRUCTURE
                                 && layer.framing().isEmpty()
                                 && layer.material().equals(material)));
     }
@@ -214,14 +214,14 @@ public final class MaterialChecks {
      *
      * @param thickness m
      */
-    void thickness(String material, Role role, double thickness, Position place) {
+    void thickness(String material, FilePart role, double thickness, Position place) {
         double thinnest = named(
                         material, each -> each.thinnest().stream().boxed().findFirst())
                 .orElse(0.0);
         double thickest = named(
                         material, each -> each.thickest().stream().boxed().findFirst())
                 .orElse(
-                        role == Role.MEMBRANE
+                        role == FilePart.MEMBRANE
                                 ? THICKEST_MEMBRANE
                                 : named(material, FileMaterial::saidToCarry)
                                         .filter(Material.Carries.COAT::equals)
@@ -231,7 +231,7 @@ public final class MaterialChecks {
             faults.add(
                     place,
                     "there is no such layer of " + material
-                            + (role == Role.MEMBRANE ? " as a " : " with the role ")
+                            + (role == FilePart.MEMBRANE ? " as a " : " with the role ")
                             + Words.word(role),
                     Phrase.of(thickness, Dimension.THICKNESS),
                     (thinnest > 0 ? Phrase.of(thinnest, Dimension.THICKNESS).and(" to ") : Phrase.of("up to "))

@@ -22,6 +22,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
@@ -92,6 +93,22 @@ class HouseFileTest {
                 house.assemblies().get("studs").layers().getOnly().framing().orElseThrow();
         assertEquals(1.5 / 16 + 0.125, framing.share(), ROUND_OFF);
         assertEquals(16 * 0.0254, framing.spaced().orElseThrow().spacing(), ROUND_OFF);
+    }
+
+    @Test
+    void anOldCoatIsOfTheStructureItStaysOn() {
+        House house = read(
+                HEAD.replace(
+                        "assemblies:\n",
+                        "assemblies:\n  coated:\n    layers:\n    - {material: rubble stone masonry, thickness: 500 mm, role: structure}\n"
+                                + "    - {material: lime render, thickness: 25 mm, role: old coat}\n"
+                                + "    - {material: mineral wool board, thickness: 160 mm, role: insulation}\n"),
+                "body:\n  footprint-line: inner face\n  storeys:\n  - {name: floor, height: 2.5 m, footprint: {rectangle: [8 m, 6"
+                        + " m]}, walls: coated}\n",
+                BASE_AND_ROOF);
+        assertEquals(
+                Lists.immutable.of(Role.STRUCTURE, Role.STRUCTURE, Role.INSULATION),
+                house.assemblies().get("coated").layers().collect(Layer::role));
     }
 
     private static Body.Storey storey(String footprint, String walls) {
