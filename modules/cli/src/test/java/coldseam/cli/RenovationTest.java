@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
@@ -103,6 +104,27 @@ class RenovationTest {
         assertTrue(open.containsAllArguments("jamb", "head", "sill"), open::makeString);
         assertFalse(open.contains("parapet"), open::makeString);
         assertTrue(renovation.stages().getLast().open().isEmpty());
+    }
+
+    /** The old brackets are in the new boards until they are set anew; set first, they wait for the boards. */
+    @Test
+    void aStageNamesThePointsThatWaitForTheirWall() {
+        ImmutableList<String> old = Lists.immutable.of("canopy over the front door", "awning over the kitchen window");
+        assertEquals(
+                Lists.immutable.of(Lists.immutable.empty(), old, Lists.immutable.empty()),
+                renovation.stages().collect(RenovationTest::openPoints));
+        Renovation pointsFirst = Stages.compare(
+                HouseAudit.of(BEFORE, Run.REAL),
+                HouseAudit.of(AFTER, Run.REAL),
+                Lists.immutable.of("points", "brick wall"),
+                Progress.SILENT);
+        assertEquals(
+                Lists.immutable.of(old, Lists.immutable.empty(), Lists.immutable.empty()),
+                pointsFirst.stages().collect(RenovationTest::openPoints));
+    }
+
+    private static ImmutableList<String> openPoints(Stage stage) {
+        return stage.openPoints().collect(PointRow::name);
     }
 
     /**

@@ -2,6 +2,7 @@ package coldseam.options;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,6 +86,7 @@ public record Renovation(
      * @param share of the whole change; empty where the whole does not change
      * @param changes to the findings since the stage before
      * @param open seams whose detail cannot be built yet, since something beside them is still to come
+     * @param openPoints points that go through a surface of which one is built anew and the other still to come
      * @param cold seams that are colder than they were found, or on which mould may grow, by their temperature factor
      * @param notJudged seams of which no temperature is known
      */
@@ -95,6 +97,7 @@ public record Renovation(
             OptionalDouble share,
             Changes changes,
             ImmutableList<JunctionRow> open,
+            ImmutableList<PointRow> openPoints,
             ImmutableList<Cold> cold,
             ImmutableList<JunctionRow> notJudged) {}
 

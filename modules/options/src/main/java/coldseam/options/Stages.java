@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Unknown;
 import coldseam.audit.house.HouseAudit;
@@ -192,6 +193,7 @@ public final class Stages {
                 whole.middle() == 0 ? OptionalDouble.empty() : OptionalDouble.of(more.middle() / whole.middle()),
                 Changes.between(audits.get(number - 1), now),
                 open(done, now),
+                openPoints(done, now),
                 cold(audits.getFirst(), now),
                 now.junctions().select(row -> row.sheet().isEmpty()));
     }
@@ -288,6 +290,19 @@ public final class Stages {
             ImmutableList<String> beside = beside(row.edge());
             return beside.anySatisfy(done::contains) && !done.containsAll(beside.castToList());
         });
+    }
+
+    /** Points in something built while they are still to come, or the other way round. */
+    private ImmutableList<PointRow> openPoints(ImmutableSet<String> done, Audit now) {
+        return now.points()
+                .select(row -> !first.points()
+                                .detectOptional(row.points()::equals)
+                                .equals(second.points().detectOptional(row.points()::equals))
+                        && row.surface()
+                                .assembly()
+                                .map(Assembly::name)
+                                .filter(name -> differs(name) && done.contains(name) != done.contains(Retrofit.POINTS))
+                                .isPresent());
     }
 
     private static ImmutableList<Cold> cold(Audit was, Audit now) {

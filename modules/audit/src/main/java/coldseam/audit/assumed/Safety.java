@@ -80,9 +80,13 @@ public final class Safety {
                                                     .sumOfDouble(UnderSill::width)
                                     < opening.width() - OfHouse.HAIR));
 
-    /** Windows that lie in decks, where people walk. */
+    /** What people walk on, above and below. */
+    private static final ImmutableSet<Body.Use> WALKED_ON =
+            Sets.immutable.of(Body.Use.TERRACE, Body.Use.FLOOR, Body.Use.OVERHANG);
+
+    /** Windows that lie in decks and floors. */
     public static final Assumption<Opening> STEPPED_THROUGH =
-            audit -> OfHouse.surfaces(audit, surface -> surface.use() == Body.Use.TERRACE)
+            audit -> OfHouse.surfaces(audit, surface -> WALKED_ON.contains(surface.use()))
                     .flatCollect(deck -> audit.house()
                             .openings()
                             .select(opening -> opening.kind() == Opening.Kind.WINDOW && deck.holds(opening)));

@@ -9,6 +9,7 @@ import static coldseam.report.data.Types.TEXTS;
 
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import coldseam.files.JsonForm;
 import coldseam.files.JsonType;
@@ -73,6 +74,8 @@ public final class RenovationJson {
             .with("findings", HouseForms.CHANGES, in -> in.of().changes())
             .with("open", TEXTS, in -> in.of().open().collect(JunctionRow::name))
             .says("names of seams whose detail cannot be built yet")
+            .with("openPoints", TEXTS, in -> in.of().openPoints().collect(PointRow::name))
+            .says("names of points that go through a surface of which one is built anew and the other still to come")
             .with("cold", COLD.list(), in -> in.of().cold())
             .says("seams that are colder than they were found, or on which mould may grow, the coldest first")
             .with("notJudged", TEXTS, in -> in.of().notJudged().collect(JunctionRow::name))

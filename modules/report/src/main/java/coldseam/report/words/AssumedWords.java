@@ -475,8 +475,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                             : Phrases.count(deck.posts(), "post or bracket", "posts and brackets")
                                                     + " along " + say.say(deck.length(), LENGTH) + ")")),
             of(Safety.STEPPED_THROUGH)
-                    .all((openings, say) ->
-                            "that nobody steps on or falls through " + quoted(openings, Opening::name) + ", in a deck"),
+                    .all((openings, say) -> "that nobody steps on or falls through " + quoted(openings, Opening::name)
+                            + ", where people walk"),
             of(Safety.FALLS)
                     .all((openings, say) -> "that nobody falls out of " + quoted(openings, Opening::name)
                             + " (no deck, stair, balcony or guard is listed there)"),

@@ -294,6 +294,15 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
         if (stage.open().notEmpty()) {
             lines.add("open until a later stage, so to be closed for a while: " + kinds(stage.open()));
         }
+        if (stage.openPoints().notEmpty()) {
+            lines.add((renovation.stages().indexOf(stage) >= pointsAt()
+                            ? "set before what they go through is built, so to be closed, and reached again then: "
+                            : "still the old ones in what is built anew, so to be opened once more: ")
+                    + stage.openPoints()
+                            .collect(row -> row.name() + " (" + row.number() + ") in "
+                                    + row.surface().name())
+                            .makeString(", "));
+        }
         if (stage.name().equals(Retrofit.OPENINGS)
                 && stage.audit()
                         .points()
@@ -307,6 +316,12 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
         ImmutableList<Cold> colder = stage.cold().select(cold -> cold.colder() && !cold.mould());
         byKind(colder).forEach(cold -> lines.add("colder" + while_ + " than it was found, and warm enough: " + cold));
         return lines.withAll(notJudged(stage.notJudged())).toImmutable();
+    }
+
+    /** Which stage builds the points; past the last where none does. */
+    private int pointsAt() {
+        int at = renovation.stages().detectIndex(stage -> stage.name().equals(Retrofit.POINTS));
+        return at < 0 ? renovation.stages().size() : at;
     }
 
     private static ImmutableList<String> mould(Audit audit, ImmutableList<Cold> cold, String while_) {
