@@ -56,7 +56,7 @@ class EveryBuildTest {
         ImmutableList<String> uses = Lists.immutable.of(
                 which == 0 ? typical.first() : typical.second().orElseThrow(),
                 BuildUps.insulatedInside(facing),
-                BuildUps.inItsFrame(facing),
+                BuildUps.inItsFrame(kind, which),
                 BuildUps.frameInsulatedInside(facing),
                 facing == BridgeKind.Facing.SIDE ? BuildUps.monolithic() : BuildUps.insulatedInside(facing));
         return uses.collect(BuildUps.all()::get)

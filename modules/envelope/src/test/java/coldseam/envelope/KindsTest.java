@@ -12,6 +12,7 @@ import coldseam.files.Faults;
 import coldseam.files.SameNames;
 import coldseam.files.SourceDocument;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,11 @@ class KindsTest {
                         .newWithAll(kind.typical().second().stream().toList()))
                 .newWithAll(PointKind.all().collect(PointKind::typical))
                 .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside))
-                .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::inItsFrame))
+                .newWithAll(JunctionKind.all()
+                        .flatCollect(kind -> Lists.immutable
+                                .fromStream(
+                                        IntStream.range(0, kind.faces().size()).boxed())
+                                .collect(which -> BuildUps.inItsFrame(kind, which))))
                 .newWithAll(Lists.immutable.of(BridgeKind.Facing.values()).collect(BuildUps::frameInsulatedInside))
                 .newWith(BuildUps.monolithic());
         SameNames.check(

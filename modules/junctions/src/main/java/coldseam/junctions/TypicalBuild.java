@@ -99,7 +99,7 @@ public enum TypicalBuild {
         Assembly first = contrasts.contains(BandDrawing.Contrast.ONE_MONOLITHIC)
                 ? assembly(BuildUps.monolithic())
                 : contrasts.contains(BandDrawing.Contrast.ONE_IN_ITS_FRAME)
-                        ? assembly(BuildUps.inItsFrame(kind.faces().get(0)))
+                        ? assembly(BuildUps.inItsFrame(kind, 0))
                         : inside(kind, 0, usual.first(), inside);
         return usual.between(
                 built(kind, 0, first, only),
@@ -137,7 +137,7 @@ public enum TypicalBuild {
             return assembly(BuildUps.monolithic());
         }
         if (asked.contains(Statement.Build.IN_ITS_FRAME)) {
-            return assembly(BuildUps.inItsFrame(kind.faces().get(which)));
+            return assembly(BuildUps.inItsFrame(kind, which));
         }
         boolean framed = framed(usual);
         if (framed && asked.contains(Statement.Build.INSULATED_INSIDE) && asked.contains(Statement.Build.FRAMED)) {

@@ -70,9 +70,7 @@ final class InItsFrameTest {
         String band = kind.bands().get(which);
         boolean pitched = band.equals("roof") && !kind.typical().first().equals("flat roof");
         return band.contains("wall") || pitched
-                ? BuildUps.all()
-                        .get(BuildUps.inItsFrame(kind.faces().get(which)))
-                        .frame()
+                ? BuildUps.all().get(BuildUps.inItsFrame(kind, which)).frame()
                 : usual;
     }
 
@@ -97,25 +95,37 @@ final class InItsFrameTest {
     /** A floor that stands out over open air, filled between its joists alone, bears walls of every build and stands on them. */
     @Test
     void aFilledFloorHasOptionsBesideEveryWall() {
+        assertEquals("", withoutOption(Lists.immutable.of("overhang edge", "wall under an overhang"), false));
+    }
+
+    /** So do the joists of a loft with batts between them, the most usual ceiling of all, beside blocks as well. */
+    @Test
+    void aLoftsFilledJoistsHaveOptionsBesideEveryWall() {
+        assertEquals("", withoutOption(Lists.immutable.of("eaves under a cold loft", "gable under a cold loft"), true));
+    }
+
+    /** What is neither offered as found nor, unbroken, better beside a first surface that is filled in its frame alone. */
+    private static String withoutOption(ImmutableList<String> kinds, boolean blocks) {
         MutableList<String> faults = Lists.mutable.empty();
-        for (JunctionKind kind :
-                Lists.immutable.of("overhang edge", "wall under an overhang").collect(JunctionKind::of)) {
-            Assembly floor =
-                    BuildUps.all().get(BuildUps.inItsFrame(kind.faces().get(0))).frame();
+        for (JunctionKind kind : kinds.collect(JunctionKind::of)) {
+            Assembly filled = BuildUps.all().get(BuildUps.inItsFrame(kind, 0)).frame();
             BridgeKind.Facing faces = kind.faces().get(1);
-            ImmutableList<Assembly> walls = Lists.immutable.of(
+            MutableList<Assembly> walls = Lists.mutable.of(
                     BuildUps.all().get("wall").masonry(),
                     BuildUps.all().get("wall").frame(),
                     BuildUps.all().get(BuildUps.insulatedInside(faces)).masonry(),
                     BuildUps.all().get(BuildUps.frameInsulatedInside(faces)).frame(),
-                    BuildUps.all().get(BuildUps.inItsFrame(faces)).frame());
+                    BuildUps.all().get(BuildUps.inItsFrame(kind, 1)).frame());
+            if (blocks) {
+                walls.add(BuildUps.all().get(BuildUps.monolithic()).masonry());
+            }
             for (Assembly wall : walls) {
-                JunctionSetup setup = TypicalBuild.FRAME.setup(kind).between(floor, Optional.of(wall));
+                JunctionSetup setup = TypicalBuild.FRAME.setup(kind).between(filled, Optional.of(wall));
                 ImmutableList<Detail> offered = CATALOGUE.options(kind).select(each -> fits(each, setup));
                 if (offered.noneSatisfy(each -> each.rank() == Rank.WORST)) {
                     faults.add(kind.label() + ", " + wall.name() + ": none as found");
                 }
-                // That floor is lined with nothing that keeps out rain.
+                // Neither floor nor ceiling is lined with what keeps out rain.
                 if (offered.noneSatisfy(each -> CatalogueTradeTest.lost(each, setup, true)
                         .reject("water"::equals)
                         .isEmpty())) {
@@ -124,7 +134,7 @@ final class InItsFrameTest {
                 }
             }
         }
-        assertEquals("", faults.makeString("\n"));
+        return faults.makeString("\n");
     }
 
     private static boolean fits(Detail detail, JunctionSetup setup) {

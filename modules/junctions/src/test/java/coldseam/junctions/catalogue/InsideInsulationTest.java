@@ -276,8 +276,7 @@ final class InsideInsulationTest {
         assertTrue(Composer.isFor(strip, typical));
         assertTrue(Composer.isFor(strip, typical.between(inside(kind, 0), Optional.of(wall))));
         assertTrue(Composer.isFor(strip, typical.between(typical.first(), Optional.of(inside(kind, 1)))));
-        ImmutableList<String> alone = Lists.immutable.of(
-                BuildUps.monolithic(), BuildUps.inItsFrame(kind.faces().get(1)));
+        ImmutableList<String> alone = Lists.immutable.of(BuildUps.monolithic(), BuildUps.inItsFrame(kind, 1));
         alone.collect(use -> BuildUps.all().get(use).frame())
                 .forEach(each -> assertTrue(
                         Composer.isFor(strip, typical.between(inside(kind, 0), Optional.of(each))), each.toString()));

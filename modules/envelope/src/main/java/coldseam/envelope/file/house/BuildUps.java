@@ -2,12 +2,14 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.JunctionKind;
 import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Refers;
 import coldseam.files.ResourceFolder;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -41,9 +43,15 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
         return FILE.frameInsulatedInside().facing(facing);
     }
 
-    /** The use of what stands in for a surface that is insulated in its frame alone, by the way it faces. */
-    public static String inItsFrame(BridgeKind.Facing facing) {
-        return FILE.inItsFrame().facing(facing);
+    /**
+     * The use of what stands in for a kind's first or second surface, 0 or 1, where that is insulated in its frame alone: what
+     * its usual one says, else by the way it faces.
+     */
+    public static String inItsFrame(JunctionKind kind, int which) {
+        JunctionKind.Typical typical = kind.typical();
+        Optional<String> usual = which == 0 ? Optional.of(typical.first()) : typical.second();
+        return usual.flatMap(use -> FILE.uses().get(use).inItsFrame())
+                .orElseGet(() -> FILE.inItsFrame().facing(kind.faces().get(which)));
     }
 
     /** The use of what stands in for a wall whose blocks are all that insulates it. */
@@ -64,6 +72,7 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
     record FileUse(
             @Refers("assembly") String masonry,
             @Refers("assembly") String frame,
+            Optional<String> inItsFrame,
             @Default("false") boolean onGround) {}
 
     @Noun("uses by the way a surface faces")
