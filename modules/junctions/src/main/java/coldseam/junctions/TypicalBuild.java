@@ -45,12 +45,13 @@ public enum TypicalBuild {
         return this == MASONRY ? built.masonry() : built.frame();
     }
 
-    /** The build-ups by name, in order of first use. */
+    /** The build-ups by name, in order of first use; then, by use, those that stand in where a surface is built otherwise. */
     public ImmutableList<Assembly> assemblies() {
         return JunctionKind.all()
                 .flatCollect(kind -> Lists.immutable
                         .of(kind.typical().first())
                         .newWithAll(kind.typical().second().stream().toList()))
+                .newWithAll(BuildUps.all().keysView().toSortedList())
                 .collect(this::assembly)
                 .distinct();
     }
