@@ -252,12 +252,10 @@ final class BandDrawingReader extends TermsReader {
         return keys.text("role").flatMap(text -> role(text.value(), text.place()));
     }
 
-    /** Such as {@code where: wall framed}. */
+    /** Such as {@code where: wall framed}, or {@code where: [floor framed, wall masonry]}, of which all must hold. */
     private Statement where(Keys keys, Statement statement) {
-        return keys.text("where")
-                .flatMap(this::built)
-                .<Statement>map(built -> new Statement.Where(built.first(), built.build(), statement))
-                .orElse(statement);
+        return collected(keys.oneOrMore("where"), this::built)
+                .injectInto(statement, (inner, built) -> new Statement.Where(built.first(), built.build(), inner));
     }
 
     private Statement band(Keys keys) {

@@ -42,6 +42,17 @@ public final class Keys {
         return value(key).map(node -> textsOf(node, faults)).orElse(Lists.immutable.empty());
     }
 
+    /** The one text of a key, or those of its list; none where it is not there. */
+    public ImmutableList<Located<String>> oneOrMore(String key) {
+        return value(key)
+                .map(node -> node instanceof SourceNode.Sequence
+                        ? textsOf(node, faults)
+                        : textOf(node, faults)
+                                .map(text -> Lists.immutable.of(text))
+                                .orElse(Lists.immutable.empty()))
+                .orElse(Lists.immutable.empty());
+    }
+
     /** The items of a list; none where it is not there. */
     public ImmutableList<SourceNode> list(String key) {
         return value(key)
