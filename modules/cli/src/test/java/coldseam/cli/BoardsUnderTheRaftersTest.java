@@ -89,7 +89,10 @@ class BoardsUnderTheRaftersTest {
         Files.writeString(bare, text.substring(0, text.indexOf("junctions:")));
         Audit audit = HouseAudit.of(bare, Bench.SHARED).compute();
         assertEquals(
-                Lists.immutable.of("collar-square-cut", "eaves-inner-boards-end-at-the-plate", "verge-gable-through"),
+                Lists.immutable.of(
+                        "collar-square-cut",
+                        "eaves-inner-boards-end-at-the-plate",
+                        "verge-inner-boards-end-at-the-gable"),
                 standing(audit)
                         .collect(Detail::id)
                         .select(each -> each.matches("(collar|eaves|verge)-.*"))

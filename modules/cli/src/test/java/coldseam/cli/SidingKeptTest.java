@@ -60,6 +60,7 @@ class SidingKeptTest {
                         "sill-in-frame-bare",
                         "slab-edge-bare",
                         "slab-threshold-on-concrete",
+                        "thickness-change-in-frame-solid-post",
                         "wall-under-overhang-gap"),
                 standing);
     }

@@ -183,7 +183,7 @@ class FloorBehindTest {
             Composer.compose(detail, setup(0, 0));
             String refused = assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup(0.3, 0.18)))
                     .getMessage();
-            assertTrue(refused.contains("storey floor.near"), refused);
+            assertTrue(refused.contains("the underside of the storey floor"), refused);
         }
     }
 
