@@ -211,6 +211,7 @@ class RenovationTest {
         Run run = Run.with(Bench.SHARED, "compare", thin.toString(), AFTER.toString(), "--order", "brick wall");
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("H_T = at least"), run::out);
+        assertTrue(said.contains("after it loses, of what has a value, "), run::out);
         assertTrue(said.contains("; not known, since before 30.40 m of seams have no value"), run::out);
         assertTrue(said.contains("no temperature is known, so mould is not judged, at: head (5), jamb (10)"), run::out);
         assertTrue(said.contains("take care: the two files differ in their site"), run::out);

@@ -107,10 +107,12 @@ record Dimensions(PaintedParts parts, View view, UnitSystem system, Occupied occ
     }
 
     private String text(double metres) {
-        // On paper half a millimetre cannot be told apart; thin boards keep theirs.
-        double shown = system == UnitSystem.US
-                ? metres
-                : Math.round(metres * (metres < 0.03 ? 2000 : 1000)) / (metres < 0.03 ? 2000.0 : 1000.0);
+        // On paper half a millimetre cannot be told apart; thin boards keep theirs. Tenths first: what rounding left in
+        // the places of
+        // two lines decides no half.
+        long tenths = Math.round(metres * 10_000);
+        int step = metres < 0.03 ? 5 : 10;
+        double shown = system == UnitSystem.US ? metres : (tenths + step / 2) / step * step / 10_000.0;
         return system.format(shown, Dimension.THICKNESS).replace(" mm", "").replace(" in", "");
     }
 

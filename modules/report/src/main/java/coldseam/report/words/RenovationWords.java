@@ -50,7 +50,7 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
         MutableList<String> lines = Lists.mutable.of(
                 "before: " + house(renovation.before()),
                 "after: " + house(renovation.after()),
-                "after it loses " + change(renovation.more()) + withCorners() + missing("before", renovation.before())
+                "after it loses" + change() + withCorners() + missing("before", renovation.before())
                         + missing("after", renovation.after()));
         renovation.unlike().collect(this::unlike).forEach(lines::add);
         if (renovation.idle().notEmpty()) {
@@ -69,9 +69,7 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
     private String withCorners() {
         Interval corners =
                 corners(renovation.after()).plus(corners(renovation.before()).times(-1));
-        boolean known = Unknown.of(renovation.before()).none()
-                && Unknown.of(renovation.after()).none();
-        return known && Standing.of(corners) != Standing.AS_GOOD
+        return known() && Standing.of(corners) != Standing.AS_GOOD
                 ? ", in surfaces, seams and points; with corners, as H_T has them, "
                         + words.heat(renovation.more().plus(corners))
                 : "";
@@ -79,6 +77,16 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
 
     private static Interval corners(Audit audit) {
         return audit.heatLoss().vertices().plus(audit.heatLoss().pairs());
+    }
+
+    /** Where something has no value the difference is of the two tables, and not of what is at least lost. */
+    private String change() {
+        return (known() ? " " : ", of what has a value, ") + change(renovation.more());
+    }
+
+    private boolean known() {
+        return Unknown.of(renovation.before()).none()
+                && Unknown.of(renovation.after()).none();
     }
 
     private String missing(String when, Audit audit) {
