@@ -42,8 +42,8 @@ class EveryBuildTest {
             # Build-ups without an option
 
             At a junction of these typical build-ups no option of the catalogue fits, not even a worst one: such a seam has no
-            value, its house "at least" a heat loss, until the house file gives a detail or a psi of its own. Floors of joists on
-            the ground are left out. `EveryBuildTest` writes this page.
+            value, and H_T is told as "at least", until the house file gives a detail or a psi of its own. Floors of joists on the
+            ground are left out. `EveryBuildTest` writes this page.
 
             | kind | first surface | second surface |
             |---|---|---|
@@ -117,6 +117,7 @@ class EveryBuildTest {
     void whatIsOfferedIsDrawnWholeAndWhatIsNotIsTold() throws IOException {
         Set<String> rows = new ConcurrentSkipListSet<>();
         Set<String> voids = new ConcurrentSkipListSet<>();
+        Set<String> gaps = new ConcurrentSkipListSet<>();
         JunctionKind.all().castToList().parallelStream().forEach(kind -> {
             JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
             ImmutableList<Optional<Assembly>> seconds = typical.second().isPresent()
@@ -131,11 +132,13 @@ class EveryBuildTest {
                     for (Detail detail : CATALOGUE.options(kind)) {
                         Optional<Composition> composition = composed(detail, setup);
                         offered |= composition.isPresent();
-                        composition
-                                .map(EveryBuildTest::largestVoid)
-                                .filter(area -> area > VOID && !WITH_A_GAP.contains(detail.id()))
-                                .ifPresent(area ->
-                                        voids.add(detail.id() + where.strip() + Math.round(area * 1e4) + " cm²"));
+                        double area =
+                                composition.map(EveryBuildTest::largestVoid).orElse(0.0);
+                        if (area > VOID && WITH_A_GAP.contains(detail.id())) {
+                            gaps.add(detail.id());
+                        } else if (area > VOID) {
+                            voids.add(detail.id() + where.strip() + Math.round(area * 1e4) + " cm²");
+                        }
                     }
                     if (!offered) {
                         rows.add("| " + kind + where);
@@ -144,6 +147,7 @@ class EveryBuildTest {
             }
         });
         assertEquals("", String.join("\n", voids));
+        assertEquals(WITH_A_GAP, gaps, "an exception that nothing needs any more");
         CommittedReport.check("builds.md", HEAD + String.join("", rows));
     }
 }

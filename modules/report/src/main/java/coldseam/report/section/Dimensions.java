@@ -107,9 +107,8 @@ record Dimensions(PaintedParts parts, View view, UnitSystem system, Occupied occ
     }
 
     private String text(double metres) {
-        // On paper half a millimetre cannot be told apart; thin boards keep theirs. Tenths first: what rounding left in
-        // the places of
-        // two lines decides no half.
+        // On paper half a millimetre cannot be told apart; thin boards keep theirs. Tenths first: no rounding error
+        // decides a half.
         long tenths = Math.round(metres * 10_000);
         int step = metres < 0.03 ? 5 : 10;
         double shown = system == UnitSystem.US ? metres : (tenths + step / 2) / step * step / 10_000.0;
