@@ -111,6 +111,18 @@ class InputUncertaintyTest {
         follows(house, "stainless steel", 17, ROUNDING);
     }
 
+    /** What the house's file says of a material goes also where no layer is of it: in sections, through points and at corners. */
+    @Test
+    void soAreThoseThatOnlyDetailsDraw() throws IOException {
+        Path house = folder.resolve("pierced.yaml");
+        Files.writeString(
+                house,
+                Files.readString(BOX)
+                        + "\npoints:\n  brackets: {surface: room south wall, detail: bracket-steel, number: 20}\n");
+        follows(house, "structural foam block", 0.06, ROUNDING);
+        follows(house, "steel", 50, ROUNDING);
+    }
+
     /** The floor's U by ISO 13370 and its edges' sections share the ground's flow. */
     @Test
     void soItIsInTheGround() throws IOException {

@@ -7,11 +7,14 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
@@ -35,6 +38,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param outdoorTemperature °C
  * @param firstUse what the first surface is, where the kind leaves that open: a party wall meets walls, roofs and floors; a wall
  *     elsewhere
+ * @param materials what the house's own file says of materials, by name
  */
 public record JunctionSetup(
         JunctionKind kind,
@@ -53,10 +57,11 @@ public record JunctionSetup(
         Optional<GroundBlock> ground,
         double indoorTemperature,
         double outdoorTemperature,
-        Body.Use firstUse)
+        Body.Use firstUse,
+        ImmutableMap<String, Material> materials)
         implements BridgeSetup {
 
-    /** Of surfaces whose inner faces meet, without a house that says where a door's sill lies. */
+    /** Of surfaces whose inner faces meet, without a house that says where a door's sill lies or what materials are. */
     public JunctionSetup(
             JunctionKind kind,
             Assembly first,
@@ -87,7 +92,8 @@ public record JunctionSetup(
                 ground,
                 indoorTemperature,
                 outdoorTemperature,
-                Body.Use.WALL);
+                Body.Use.WALL,
+                Maps.immutable.empty());
     }
 
     /** The form of its kind, as it lies on the page: whatever its kind, a floor has the rooms above it. */
@@ -145,7 +151,8 @@ public record JunctionSetup(
                 ground,
                 indoorTemperature,
                 outdoorTemperature,
-                firstUse);
+                firstUse,
+                materials);
     }
 
     /**

@@ -14,6 +14,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
@@ -209,7 +210,14 @@ public enum TypicalBuild {
                 .anySatisfy(
                         built -> built.onGround() && host.equals(this == MASONRY ? built.masonry() : built.frame()));
         return onGround
-                ? new PointSetup(host, Exposure.ground(), flow, Optional.of(groundBelow(host)), INDOORS, OUTDOORS)
+                ? new PointSetup(
+                        host,
+                        Exposure.ground(),
+                        flow,
+                        Optional.of(groundBelow(host)),
+                        INDOORS,
+                        OUTDOORS,
+                        Maps.immutable.empty())
                 : PointSetup.outdoors(host, flow, INDOORS, OUTDOORS);
     }
 

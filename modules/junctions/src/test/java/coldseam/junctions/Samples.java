@@ -98,7 +98,8 @@ public final class Samples {
                 of.ground(),
                 of.indoorTemperature(),
                 of.outdoorTemperature(),
-                of.firstUse());
+                of.firstUse(),
+                of.materials());
     }
 
     /** A junction that a detail is drawn for. */

@@ -22,12 +22,13 @@ public final class Materials {
     public static final Assumption<Material> OVERRIDE = audit -> used(audit).select(Materials::isOverride);
 
     /** Those of the built-in list that count as insulation by its word alone, such as blocks that carry. */
-    public static final Assumption<Material> INSULATES_BY_SOURCE = audit ->
-            used(audit).select(each -> isBuiltIn(each) && each.insulatesSource().isPresent() && each.insulates());
+    public static final Assumption<Material> INSULATES_BY_SOURCE = audit -> used(audit)
+            .select(each ->
+                    MaterialLibrary.isBuiltIn(each) && each.insulatesSource().isPresent() && each.insulates());
 
     /** Those of the house file that conduct less than boards without a vacuum do. */
-    public static final Assumption<Material> STILL_AIR =
-            audit -> used(audit).select(material -> material.conductivity() < STILL && !isBuiltIn(material));
+    public static final Assumption<Material> STILL_AIR = audit ->
+            used(audit).select(material -> material.conductivity() < STILL && !MaterialLibrary.isBuiltIn(material));
 
     /** W/(m·K), at 10 °C (ISO 10456:2007 table 4, from memory): only what keeps another gas, or holds it in pores, conducts less. */
     private static final double AIR = 0.025;
@@ -40,7 +41,7 @@ public final class Materials {
             .select(material -> material.conductivity() >= STILL
                     && material.conductivity() < AIR
                     && material.vapourResistanceFactor().orElse(0) < KEEPS_GAS
-                    && !isBuiltIn(material));
+                    && !MaterialLibrary.isBuiltIn(material));
 
     /** W/(m·K); concretes that span rooms conduct more, by half and more (common practice, no source). */
     private static final double LIGHTER_THAN_CONCRETE = 1;
@@ -62,7 +63,8 @@ public final class Materials {
                 .toSet()
                 .toImmutable();
         return used(audit)
-                .select(material -> alone.contains(material) && !isBuiltIn(material) && !material.insulates())
+                .select(material ->
+                        alone.contains(material) && !MaterialLibrary.isBuiltIn(material) && !material.insulates())
                 .select(material -> switch (material.carries()) {
                     case SPANS -> material.conductivity() < LIGHTER_THAN_CONCRETE;
                     case STANDS -> material.conductivity() < LIGHTER_THAN_BLOCKS;
@@ -76,7 +78,8 @@ public final class Materials {
     /** Conductivities that are generic ones, of the built-in list or by the house file's own words. */
     public static final Assumption<Generic> WITHOUT_PRODUCT = audit -> {
         ImmutableList<Material> used = used(audit);
-        int generic = used.count(each -> isBuiltIn(each) || !each.provenance().isDeclared());
+        int generic = used.count(
+                each -> MaterialLibrary.isBuiltIn(each) || !each.provenance().isDeclared());
         return generic > 0 ? Lists.immutable.of(new Generic(generic, used.size())) : Lists.immutable.empty();
     };
 
@@ -93,18 +96,16 @@ public final class Materials {
         return audit.house()
                 .assemblies()
                 .valuesView()
+                .asLazy()
                 .flatCollect(Assembly::materials)
+                .concatenate(audit.house().materials().valuesView())
                 .reject(Material::isAir)
                 .toSet()
                 .toImmutableSortedListBy(Material::name);
     }
 
-    private static boolean isBuiltIn(Material material) {
-        return MaterialLibrary.named(material.name()).filter(material::equals).isPresent();
-    }
-
     private static boolean isOverride(Material material) {
-        return !isBuiltIn(material)
+        return !MaterialLibrary.isBuiltIn(material)
                 && (material.insulatesSource().isPresent()
                         || (material.controls().notEmpty() || material.bears().notEmpty())
                                 && MaterialLibrary.materials()

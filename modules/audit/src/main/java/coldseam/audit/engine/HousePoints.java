@@ -3,10 +3,12 @@ package coldseam.audit.engine;
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointBridges.Count;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -14,6 +16,7 @@ import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * A set of points of a house with what it depends on, before any detail is chosen or computed.
@@ -45,6 +48,8 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
 
     static ImmutableList<HousePoints> of(
             House house, Shell shell, SurfaceHeats heats, ImmutableList<SurfaceHeat> computed) {
+        ImmutableMap<String, Material> materials =
+                house.materials().reject((name, each) -> MaterialLibrary.isBuiltIn(each));
         return house.points()
                 .select(points -> surface(points, shell).isPresent())
                 .collect(points -> {
@@ -61,7 +66,8 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
                                             HeatFlow.through(surface.normal()),
                                             ground(house, heat),
                                             house.site().indoorTemperature(),
-                                            house.site().outdoorTemperature())),
+                                            house.site().outdoorTemperature(),
+                                            materials)),
                             number(points, surface, shell));
                 });
     }

@@ -6,8 +6,10 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -24,6 +26,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * Which detail each edge gets, and for which setup it is computed.
@@ -52,6 +55,9 @@ final class JunctionPlan {
     private final Shell shell;
     private final Catalogue catalogue;
     private final SurfaceHeats heats;
+    /** Its own, which details beside no layer of them draw, too. */
+    private final ImmutableMap<String, Material> materials;
+
     private final MutableList<JunctionSetup> setups = Lists.mutable.empty();
     /** By setups as they stand in that list. */
     private final Map<JunctionSetup, ImmutableList<Detail>> meant = new IdentityHashMap<>();
@@ -61,6 +67,7 @@ final class JunctionPlan {
         this.shell = shell;
         this.catalogue = catalogue;
         this.heats = new SurfaceHeats(house, shell, true);
+        this.materials = house.materials().reject((name, each) -> MaterialLibrary.isBuiltIn(each));
     }
 
     /** One for each edge, in the shell's order. */
@@ -174,7 +181,8 @@ final class JunctionPlan {
                 ground(edge, firstExposure, secondExposure),
                 house.site().indoorTemperature(),
                 house.site().outdoorTemperature(),
-                edge.kind() == JunctionKind.PARTY_WALL ? edge.first().use() : Body.Use.WALL));
+                edge.kind() == JunctionKind.PARTY_WALL ? edge.first().use() : Body.Use.WALL,
+                materials));
     }
 
     /** A step that leaves none outside, either, is none. */

@@ -1,7 +1,6 @@
 package coldseam.junctions.point;
 
 import coldseam.envelope.Duty;
-import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -288,13 +287,8 @@ final class PointLaying {
             return like.orElse(null);
         }
         String name = drawn.material().name().orElseThrow();
-        Optional<Material> found = drawing.terms()
-                .material(name)
-                .or(() -> setup.host()
-                        .layers()
-                        .collect(Layer::material)
-                        .detectOptional(each -> each.name().equals(name)))
-                .or(() -> MaterialLibrary.named(name));
+        Optional<Material> found =
+                setup.material(name).or(() -> drawing.terms().material(name)).or(() -> MaterialLibrary.named(name));
         if (found.isEmpty()) {
             reasons.add(Phrase.of(detail.who() + " draws " + drawn.what() + " of \"" + name
                     + "\", which is neither in its file nor in \""

@@ -1,6 +1,5 @@
 package coldseam.junctions.section;
 
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
 import coldseam.envelope.KindForm;
@@ -425,8 +424,8 @@ final class Painter {
         Optional<Material> found = named(name);
         if (found.isEmpty()) {
             reasons.add(
-                    Phrase.of("\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
-                            + " beside the junction, nor in the detail, nor built in. Name another material."));
+                    Phrase.of("\"" + what + "\" is made of \"" + name + "\", which is neither the house's, nor in the"
+                            + " detail, nor built in. Name another material."));
         }
         if (found.filter(Material::isAir).isPresent() && !drawnOnly) {
             reasons.add(Phrase.of("\"" + what
@@ -439,8 +438,8 @@ final class Painter {
 
     /** The house's own word first: what its layers are made of; then the detail's; then the built-in list. */
     private Optional<Material> named(String name) {
-        ImmutableList<Material> own = scene.setup().assemblies().flatCollect(Assembly::materials);
-        return own.detectOptional(material -> material.name().equals(name))
+        return scene.setup()
+                .material(name)
                 .or(() -> scene.drawing().terms().material(name))
                 .or(() -> MaterialLibrary.named(name));
     }

@@ -1,6 +1,5 @@
 package coldseam.junctions.vertex;
 
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
@@ -183,14 +182,14 @@ final class CornerBoxes {
         String name = box.material().name().orElseThrow();
         DrawingTerms terms = drawing.terms();
         Optional<Material> found = setup.edges()
-                .flatCollect(end -> end.setup().assemblies())
-                .flatCollect(Assembly::materials)
-                .detectOptional(material -> material.name().equals(name))
+                .collect(end -> end.setup().material(name))
+                .detectOptional(Optional::isPresent)
+                .flatMap(each -> each)
                 .or(() -> terms.material(name))
                 .or(() -> MaterialLibrary.named(name));
         if (found.isEmpty()) {
             reasons.add(Phrase.of(corner.detail().who() + " draws " + box.what() + " of \"" + name
-                    + "\", which is neither in the house's assemblies there, nor in the detail, nor built in. Name another"
+                    + "\", which is neither the house's, nor in the detail, nor built in. Name another"
                     + " material."));
         }
         found.ifPresent(materials::add);

@@ -227,8 +227,14 @@ class PointCatalogueTest {
                 Optional.empty(),
                 Assembly.AirGaps.NONE,
                 Optional.empty());
-        PointSetup setup =
-                new PointSetup(bare, coldseam.envelope.Exposure.outdoors(), HeatFlow.UPWARDS, Optional.empty(), 20, 0);
+        PointSetup setup = new PointSetup(
+                bare,
+                coldseam.envelope.Exposure.outdoors(),
+                HeatFlow.UPWARDS,
+                Optional.empty(),
+                20,
+                0,
+                Maps.immutable.empty());
         DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> COMPUTER.compute(detail, setup));
         String all = refused.getMessage();
         assertTrue(all.contains("needs insulation in the surface; its assembly has none"), all);

@@ -19,6 +19,7 @@ import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.PointDrawing;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Test;
 
 /** Points against closed forms and the standard's own simplified formula. */
@@ -141,7 +142,8 @@ class PointChecksTest {
                 HeatFlow.HORIZONTAL,
                 Optional.empty(),
                 20,
-                -10);
+                -10,
+                Maps.immutable.empty());
         Detail detail = CatalogueFile.builtIn().find("anchor-bolt-steel").orElseThrow();
         PointResult result = COMPUTER.compute(detail, garage);
         PointSection section = PointComposition.compose(detail, garage).section();
@@ -160,7 +162,8 @@ class PointChecksTest {
                 HeatFlow.DOWNWARDS,
                 Optional.of(new PointSetup.GroundBelow(1.5, 0.14)),
                 20,
-                -5);
+                -5,
+                Maps.immutable.empty());
         Detail through = CatalogueFile.builtIn().find("column-through").orElseThrow();
         Detail block = CatalogueFile.builtIn().find("column-under-block").orElseThrow();
         PointResult worst = COMPUTER.compute(through, onGround);

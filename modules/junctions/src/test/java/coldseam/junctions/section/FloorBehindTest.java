@@ -32,6 +32,7 @@ import coldseam.junctions.plan.SectionPlan;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,7 +80,8 @@ class FloorBehindTest {
                 Optional.empty(),
                 20,
                 -10,
-                Body.Use.WALL);
+                Body.Use.WALL,
+                Maps.immutable.empty());
     }
 
     private static double conductivity(String material) {
@@ -209,7 +211,8 @@ class FloorBehindTest {
                     Optional.empty(),
                     typical.indoorTemperature(),
                     typical.outdoorTemperature(),
-                    typical.firstUse());
+                    typical.firstUse(),
+                    typical.materials());
             Composition drawn = Composer.compose(detail("wall-to-terrace-boards-meet"), apart);
             boolean rim = drawn.plan()
                     .pieces()
@@ -255,7 +258,8 @@ class FloorBehindTest {
                 typical.ground(),
                 typical.indoorTemperature(),
                 typical.outdoorTemperature(),
-                typical.firstUse()));
+                typical.firstUse(),
+                typical.materials()));
         ImmutableList<JunctionResult> worstToBest = Lists.immutable
                 .of("deck-through", "inner-boards-board-up-the-wall", "inner-boards-on-a-course")
                 .collect(id ->

@@ -41,7 +41,8 @@ final class PartyWallFloorTest {
                 typical.ground(),
                 typical.indoorTemperature(),
                 typical.outdoorTemperature(),
-                use);
+                use,
+                typical.materials());
         return BuiltIn.composed(detail, setup);
     }
 

@@ -48,7 +48,8 @@ final class ThresholdSillTest {
                 of.ground(),
                 of.indoorTemperature(),
                 of.outdoorTemperature(),
-                of.firstUse());
+                of.firstUse(),
+                of.materials());
     }
 
     private static Detail builtIn(String id) {

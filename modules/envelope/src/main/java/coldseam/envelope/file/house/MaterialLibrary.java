@@ -44,6 +44,11 @@ public final class MaterialLibrary {
         return MATERIALS.detectOptional(each -> Words.aloud(each.name()).equals(aloud));
     }
 
+    /** Whether it is what the built-in list says of its name. */
+    public static boolean isBuiltIn(Material material) {
+        return named(material.name()).filter(material::equals).isPresent();
+    }
+
     /** As its file describes it. */
     static Optional<FileMaterial> filed(String name) {
         return FILED.detectOptional(each -> each.name().equals(name)).map(Named::value);
