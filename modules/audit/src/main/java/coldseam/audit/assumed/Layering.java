@@ -54,7 +54,7 @@ public final class Layering {
      * Air inside the insulation, between what carries or outside of what keeps out air: outdoor air that gets in there passes all boards
      * by.
      */
-    public static final Assumption<Cavity> CAVITY =
+    public static final Assumption<LayerOf> CAVITY =
             audit -> OfHouse.assemblies(audit, surface -> true).flatCollect(Layering::cavities);
 
     /** Those outdoors whose outermost layer is a thin sheet, or on walls what insulates, in sun and wind. */
@@ -68,7 +68,7 @@ public final class Layering {
             .toImmutableSortedListBy(Assembly::name);
 
     /** What rain dissolves or swells, outside of what keeps water out. */
-    public static final Assumption<Wetted> WETTED =
+    public static final Assumption<LayerOf> WETTED =
             audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(Layering::wetted);
 
@@ -77,21 +77,21 @@ public final class Layering {
             audit -> audit.shell().surfaces().flatCollect(surface -> thin(audit, surface));
 
     /** Air outside of all insulation that is not said to let outdoor air in: it and what lies outside it then count in U, or in part. */
-    public static final Assumption<Cavity> CLOSED =
+    public static final Assumption<LayerOf> CLOSED =
             audit -> OfHouse.assemblies(audit, surface -> surface.faces(Exposure.Kind.OUTDOORS))
                     .flatCollect(assembly -> assembly.layers()
                             .drop(assembly.layers().detectLastIndex(Layer::insulates) + 1)
                             .select(layer -> layer.air().isPresent() && !layer.isWellVentilated())
-                            .collect(air -> new Cavity(assembly, air)))
+                            .collect(air -> new LayerOf(assembly, air)))
                     .reject(closed -> closed.assembly().layers().noneSatisfy(Layer::insulates));
 
     /** Layers that metal goes through, of which U is counted as through wood: what metal gathers from beside it is not in it. */
-    public static final Assumption<Bridged> METAL = audit -> OfHouse.assemblies(audit, surface -> true)
+    public static final Assumption<LayerOf> METAL = audit -> OfHouse.assemblies(audit, surface -> true)
             .flatCollect(assembly -> assembly.layers()
                     .select(layer -> layer.framing()
                             .filter(members -> members.material().conductivity() > Carrying.METAL)
                             .isPresent())
-                    .collect(layer -> new Bridged(assembly, layer)));
+                    .collect(layer -> new LayerOf(assembly, layer)));
 
     /** m of still air that slow vapour as a metre does; foams are tighter, what is packed into bays is not (judgement). */
     private static final double FOAM = 20;
@@ -105,12 +105,28 @@ public final class Layering {
             .toImmutableSortedListBy(Assembly::name);
 
     /** What counts for a bright face: air beside it resists the more. */
-    public static final Assumption<Cavity> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
+    public static final Assumption<LayerOf> BRIGHT = audit -> OfHouse.assemblies(audit, surface -> true)
             .flatCollect(assembly -> assembly.insideVentilation()
                     .select(layer -> layer.air()
                             .filter(air -> air.lowEmissivity() < BRIGHT_FROM)
                             .isPresent())
-                    .collect(air -> new Cavity(assembly, air)));
+                    .collect(air -> new LayerOf(assembly, air)));
+
+    /** m; in narrower gaps outdoor air hardly rises, and what drains stays (common practice, no source). */
+    public static final double AIRED = 0.01;
+
+    /** Air that is said to be well ventilated and is too thin for it. */
+    public static final Assumption<LayerOf> NARROW = audit -> OfHouse.assemblies(audit, surface -> true)
+            .flatCollect(assembly -> assembly.layers()
+                    .select(layer -> layer.isWellVentilated() && layer.thickness() < AIRED)
+                    .collect(air -> new LayerOf(assembly, air)));
+
+    /** What is cut to falls where no rain runs off over it: its mean resists more than what details draw, its least. */
+    public static final Assumption<LayerOf> CUT =
+            audit -> OfHouse.assemblies(audit, surface -> surface.normal().z() < Carrying.LEVEL)
+                    .flatCollect(assembly -> assembly.layers()
+                            .select(layer -> layer.taper().isPresent())
+                            .collect(layer -> new LayerOf(assembly, layer)));
 
     /**
      * Those with wood outside of what holds vapour back, whose outside slows it more than their inside: what gets damp there dries to
@@ -140,14 +156,8 @@ public final class Layering {
      */
     public record Loose(Assembly assembly, Layer board, double weight) {}
 
-    /** A layer that rain spoils. */
-    public record Wetted(Assembly assembly, Layer layer) {}
-
-    /** A layer with members of metal. */
-    public record Bridged(Assembly assembly, Layer layer) {}
-
-    /** Air in a build-up. */
-    public record Cavity(Assembly assembly, Layer air) {}
+    /** A layer, and the build-up that it is of. */
+    public record LayerOf(Assembly assembly, Layer layer) {}
 
     /**
      * A surface cut to falls.
@@ -170,7 +180,7 @@ public final class Layering {
                 && layer.framing().map(Layer.Framing::share).orElse(0.0) < SPLINES;
     }
 
-    private static ImmutableList<Cavity> cavities(Assembly assembly) {
+    private static ImmutableList<LayerOf> cavities(Assembly assembly) {
         ImmutableList<Layer> layers = assembly.layers();
         int from = layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
         int to = layers.detectLastIndex(layer -> layer.role() == Role.STRUCTURE);
@@ -179,7 +189,7 @@ public final class Layering {
         return layers.selectWithIndex((layer, at) -> layer.air().isPresent()
                         && (at > from && at < to && to <= outermost && from >= 0
                                 || at > tight && at < outermost && tight >= 0 && !layer.isWellVentilated()))
-                .collect(air -> new Cavity(assembly, air));
+                .collect(air -> new LayerOf(assembly, air));
     }
 
     private static ImmutableList<Shut> shut(Assembly assembly) {
@@ -253,7 +263,7 @@ public final class Layering {
         return first.insulates() || first.role() == Role.MEMBRANE && first.thickness() < HUNG;
     }
 
-    private static ImmutableList<Wetted> wetted(Assembly assembly) {
+    private static ImmutableList<LayerOf> wetted(Assembly assembly) {
         int dry = assembly.layers().detectLastIndex(layer -> layer.controls().contains(Control.WATER));
         return dry < 0
                 ? Lists.immutable.empty()
@@ -261,7 +271,7 @@ public final class Layering {
                         .drop(dry + 1)
                         .select(layer -> MaterialLibrary.isForIndoorsAlone(
                                 layer.material().name()))
-                        .collect(layer -> new Wetted(assembly, layer));
+                        .collect(layer -> new LayerOf(assembly, layer));
     }
 
     private static ImmutableList<Thin> thin(Audit audit, Surface surface) {

@@ -30,16 +30,22 @@ public final class Materials {
     public static final Assumption<Material> STILL_AIR = audit ->
             used(audit).select(material -> material.conductivity() < STILL && !MaterialLibrary.isBuiltIn(material));
 
-    /** W/(m·K), at 10 °C (ISO 10456:2007 table 4, from memory): only what keeps another gas, or holds it in pores, conducts less. */
-    private static final double AIR = 0.025;
+    /**
+     * W/(m·K); fibres and foams that air gets into conduct as much as it, 0.025 at 10 °C (ISO 10456:2007 table 4, from memory), and what
+     * goes along them and shines through them, as much as 0.030 together (common practice, no source).
+     */
+    private static final double AIR_AND_FIBRES = 0.029;
 
     /** Vapour resistance factor; foams that keep their gas have more (common practice, no source). */
     private static final double KEEPS_GAS = 20;
 
-    /** Those of the house file that conduct less than the air that may get into them, since they are open to vapour or nobody says. */
+    /**
+     * Those of the house file, or of a layer's declared resistance, that conduct less than what air gets into does, since they are open
+     * to vapour or nobody says: only what keeps another gas, or holds air in the smallest pores, conducts as little.
+     */
     public static final Assumption<Material> GASEOUS = audit -> used(audit)
             .select(material -> material.conductivity() >= STILL
-                    && material.conductivity() < AIR
+                    && material.conductivity() < AIR_AND_FIBRES
                     && material.vapourResistanceFactor().orElse(0) < KEEPS_GAS
                     && !MaterialLibrary.isBuiltIn(material));
 

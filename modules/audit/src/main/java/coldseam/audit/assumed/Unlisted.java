@@ -74,6 +74,23 @@ public final class Unlisted {
     public static final Assumption<Double> INNER_WALLS =
             audit -> OfHouse.over(0, OfHouse.area(audit, surface -> nothingMeets(audit, surface)));
 
+    /** m²; no inner wall need stand in smaller rooms (judgement). */
+    private static final double ONE_ROOM = 40;
+
+    /**
+     * Floors whose insulation lies over what carries them, slabs and not joists, and on which hardly a wall is listed: what stands on a
+     * slab indoors cuts what lies on it.
+     */
+    public static final Assumption<Surface> WALLS_ON_SLABS = audit -> OfHouse.surfaces(
+            audit,
+            surface -> surface.use() == Body.Use.FLOOR
+                    && surface.internalArea() > ONE_ROOM
+                    && surface.assembly()
+                            .filter(floor ->
+                                    floor.insulatedInside() && floor.structure().noneSatisfy(Carrying::isOfWood))
+                            .isPresent()
+                    && !isListed(audit, seam -> seam.kind() == BEARING_WALL && OfHouse.isOn(seam, surface)));
+
     /** Listed seams on walls with openings: nobody says where on the wall they lie. */
     public static final Assumption<Seam> PLACES = audit -> audit.house()
             .seams()

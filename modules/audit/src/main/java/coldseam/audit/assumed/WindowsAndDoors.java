@@ -28,6 +28,9 @@ public final class WindowsAndDoors {
     /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
     private static final double BEST = 0.6;
 
+    /** W/(m²·K); of three panes the best have 0.5 (common practice, no source). */
+    public static final double BEST_GLASS = 0.45;
+
     /** m over the floor; higher ones are windows, or have stairs before them (judgement). */
     private static final double STEP = 0.5;
 
@@ -72,6 +75,10 @@ public final class WindowsAndDoors {
     /** Those that, or whose frames, lose less than the best that are usual; not a hatch indoors, whose lid is as thick as one makes it. */
     public static final Assumption<Opening> BETTER_THAN_BEST =
             audit -> audit.house().openings().select(opening -> least(opening) < BEST && !isHatch(audit, opening));
+
+    /** Those whose glass alone is said to lose less than that of three panes; with its frame it need not. */
+    public static final Assumption<Opening> BETTER_GLASS =
+            those(opening -> opening.rating().match(whole -> false, it -> it.glass() < BEST_GLASS));
 
     /** Doors whose sill nobody steps over, in their walls' order. */
     public static final Assumption<Opening> HIGH_SILL =

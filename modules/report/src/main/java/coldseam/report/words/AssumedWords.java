@@ -90,6 +90,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(Unlisted.INNER_WALLS)
                     .each((area, say) -> "that no inner wall, stair or joist bay meets " + say.say(area, AREA)
                             + " of walls insulated inside (hardly any is listed under seams)"),
+            of(Unlisted.WALLS_ON_SLABS)
+                    .all((floors, say) -> "that no inner wall goes down through what insulates "
+                            + quoted(floors, Surface::name) + " over its slab (hardly any is listed under seams)"),
             of(Unlisted.PLACES)
                     .all((seams, say) -> "that " + quoted(seams, Seam::name)
                             + (seams.size() == 1 ? " lies" : " lie")
@@ -108,8 +111,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + " listed there)"),
             of(Layering.CAVITY)
                     .each((cavity, say) -> "that "
-                            + AssumedWords.outdoorAir(cavity.air()) + " gets into the "
-                            + say.say(cavity.air().thickness(), THICKNESS) + " of air in \""
+                            + AssumedWords.outdoorAir(cavity.layer()) + " gets into the "
+                            + say.say(cavity.layer().thickness(), THICKNESS) + " of air in \""
                             + cavity.assembly().name() + "\", which lie inside its insulation"),
             of(Carrying.LEAF)
                     .each((leaf, say) -> "that the " + layer(leaf.layer(), say) + " outside the insulation of \""
@@ -336,6 +339,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                                     openings.collectDouble(WindowsAndDoors::least)
                                             .min(),
                                     TRANSMITTANCE)),
+            of(WindowsAndDoors.BETTER_GLASS)
+                    .all((openings, say) -> "that the glass of " + quoted(openings, Opening::name)
+                            + " has a U of less than "
+                            + say.rule(WindowsAndDoors.BEST_GLASS, TRANSMITTANCE, SI) + " (three panes have more)"),
             of(WindowsAndDoors.UPRIGHT)
                     .all((openings, say) -> "that the U of " + quoted(openings, Opening::name)
                             + (openings.size() == 1 ? " is that of its slope" : " are those of their slopes")
@@ -452,7 +459,7 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(Materials.GASEOUS)
                     .each((material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
-                            + ", less than the air that may get into it"),
+                            + ", less than fibres and foams open to air do"),
             of(Materials.CARRIES_LIGHTLY)
                     .each((material, say) -> "that \"" + material.name() + "\" carries and conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY) + ", less than "
@@ -485,10 +492,17 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + quoted(assemblies, Assembly::name) + " outside (none is listed)"),
             of(Layering.CLOSED)
                     .each((closed, say) -> "that "
-                            + AssumedWords.outdoorAir(closed.air()) + " gets into " + layer(closed.air(), say)
+                            + AssumedWords.outdoorAir(closed.layer()) + " gets into " + layer(closed.layer(), say)
                             + " of \""
                             + closed.assembly().name() + "\", outside its insulation (it counts as "
-                            + Words.word(ventilation(closed.air())) + ")"),
+                            + Words.word(ventilation(closed.layer())) + ")"),
+            of(Layering.NARROW)
+                    .each((gap, say) -> "that outdoor air rises in " + layer(gap.layer(), say) + " of \""
+                            + gap.assembly().name() + "\" (" + say.rule(Layering.AIRED, THICKNESS, SI)
+                            + " are little for it)"),
+            of(Layering.CUT)
+                    .each((cut, say) -> "that " + layer(cut.layer(), say) + " and more of \""
+                            + cut.assembly().name() + "\" are cut to falls, though no rain runs off over them"),
             of(Layering.SHUT)
                     .each((shut, say) -> "that the wood in \"" + shut.assembly().name() + "\" stays dry: its outside "
                             + (Double.isInfinite(shut.outside())
@@ -510,9 +524,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                             + bridged.assembly().name()
                             + "\" takes no more heat along than its share (ISO 6946 does not count it so for metal)"),
             of(Layering.BRIGHT)
-                    .each((bright, say) -> "that a face of " + layer(bright.air(), say) + " of \""
+                    .each((bright, say) -> "that a face of " + layer(bright.layer(), say) + " of \""
                             + bright.assembly().name() + "\" stays bright (an emissivity of "
-                            + say.say(bright.air().air().orElseThrow().lowEmissivity(), SHARE) + ")"),
+                            + say.say(bright.layer().air().orElseThrow().lowEmissivity(), SHARE) + ")"),
             of(AirAndGround.LEFT_OUT)
                     .all((left, say) -> "that "
                             + Phrases.listed(left.collect(each -> AssumedWords.word(each, say)))
@@ -554,7 +568,8 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
 
         /** A part for each that it is taken of. */
         AssumedWords<E> each(BiFunction<E, Phrases, String> part) {
-            return new AssumedWords<>(of, (all, say) -> all.collect(one -> part.apply(one, say)));
+            return new AssumedWords<>(
+                    of, (all, say) -> all.collect(one -> part.apply(one, say)).distinct());
         }
 
         /** One part for all of them. */
