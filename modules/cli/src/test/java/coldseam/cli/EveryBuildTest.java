@@ -12,6 +12,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
@@ -22,6 +23,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Area;
@@ -149,5 +151,27 @@ class EveryBuildTest {
         assertEquals("", String.join("\n", voids));
         assertEquals(WITH_A_GAP, gaps, "an exception that nothing needs any more");
         CommittedReport.check("builds.md", HEAD + String.join("", rows));
+    }
+
+    /** A house may set a detail's lengths to either end of what makes sense. */
+    @Test
+    void lengthsAtEitherEndLeaveNoVoid() {
+        Set<String> voids = new ConcurrentSkipListSet<>();
+        CATALOGUE.junctions().reject(detail -> WITH_A_GAP.contains(detail.id())).castToList().parallelStream()
+                .forEach(detail -> {
+                    for (TypicalBuild build : TypicalBuild.values()) {
+                        JunctionSetup setup = build.setup(detail);
+                        for (DetailParameter length : detail.parameters()) {
+                            for (double end : new double[] {length.least(), length.most()}) {
+                                Optional<Composition> composition =
+                                        composed(detail.with(Maps.immutable.of(length.name(), end)), setup);
+                                if (composition.map(EveryBuildTest::largestVoid).orElse(0.0) > VOID) {
+                                    voids.add(detail.id() + ": " + length.name() + " of " + end + " m");
+                                }
+                            }
+                        }
+                    }
+                });
+        assertEquals("", String.join("\n", voids));
     }
 }
