@@ -1,7 +1,6 @@
 package coldseam.cli;
 
 import coldseam.files.quantity.Format;
-import java.util.function.LongSupplier;
 
 /**
  * A bar on standard error, with the time that is left: written over on a terminal, a plain line now and then elsewhere.
@@ -13,29 +12,22 @@ final class ProgressBar {
 
     private final Terminal terminal;
     private final String what;
-    private final LongSupplier clock;
     private final long start;
     private final long between;
     private long last;
     private boolean open;
 
     ProgressBar(Terminal terminal, String what) {
-        this(terminal, what, System::nanoTime);
-    }
-
-    /** @param clock nanoseconds from any beginning */
-    ProgressBar(Terminal terminal, String what, LongSupplier clock) {
         this.terminal = terminal;
         this.what = what;
-        this.clock = clock;
-        this.start = clock.getAsLong();
+        this.start = System.nanoTime();
         this.between = terminal.interactive() ? SECOND / 10 : 10 * SECOND;
         this.last = start;
     }
 
     /** So many of so many are done. */
     synchronized void at(int done, int of) {
-        long now = clock.getAsLong();
+        long now = System.nanoTime();
         if (now - last < between && done < of) {
             return;
         }

@@ -12,7 +12,8 @@ final class Cautions {
     @Noun("cautions")
     record FileCautions(ImmutableMap<String, String> cautions) {}
 
-    private static final ImmutableMap<String, String> BY_NAME = new ResourceFolder("/")
+    /** Texts by their names. */
+    static final ImmutableMap<String, String> BY_NAME = new ResourceFolder("/")
             .read("cautions.yaml", FileCautions.class, Maps.immutable.empty())
             .cautions();
 
@@ -25,10 +26,5 @@ final class Cautions {
      */
     static ImmutableList<String> told(ImmutableList<String> written) {
         return written.collect(each -> BY_NAME.getIfAbsentValue(each, each));
-    }
-
-    /** Texts by their names. */
-    static ImmutableMap<String, String> byName() {
-        return BY_NAME;
     }
 }

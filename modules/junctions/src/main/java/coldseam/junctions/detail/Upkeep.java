@@ -62,10 +62,13 @@ public record Upkeep(String look, String often) {
         }
     }
 
-    private static final ImmutableList<Rule> RULES = new ResourceFolder("/")
+    /** As upkeep.yaml writes them. */
+    static final ImmutableList<FileRule> FILE = new ResourceFolder("/")
             .read("upkeep.yaml", FileRules.class, Maps.immutable.empty())
-            .upkeep()
-            .collect(file -> new Rule(file, words(file.drawn(), "", "s?\\b"), words(file.outermost(), "\\b", "s?$")));
+            .upkeep();
+
+    private static final ImmutableList<Rule> RULES = FILE.collect(
+            file -> new Rule(file, words(file.drawn(), "", "s?\\b"), words(file.outermost(), "\\b", "s?$")));
 
     private static Pattern words(ImmutableSet<String> words, String before, String after) {
         return Pattern.compile(words.isEmpty() ? "(?!)" : words.makeString(before + "(?:", "|", ")" + after));
@@ -74,16 +77,6 @@ public record Upkeep(String look, String often) {
     /** All there is, in the order in which it is printed. */
     public static ImmutableList<Upkeep> all() {
         return RULES.collect(Upkeep::of);
-    }
-
-    /** Words with which names of pieces begin that ask for something. */
-    static ImmutableList<String> drawnWords() {
-        return RULES.flatCollect(rule -> rule.file().drawn());
-    }
-
-    /** Words with which names of materials end that ask for something where they are outermost. */
-    static ImmutableList<String> outermostWords() {
-        return RULES.flatCollect(rule -> rule.file().outermost());
     }
 
     /** What a detail asks for wherever all that it may draw is there; of a section that is drawn by hand only what its kind tells. */

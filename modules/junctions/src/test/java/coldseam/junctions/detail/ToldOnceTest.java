@@ -36,7 +36,7 @@ class ToldOnceTest {
                 .toSet();
         assertEquals(
                 Sets.mutable.empty(),
-                several.symmetricDifference(Cautions.byName().toSet()),
+                several.symmetricDifference(Cautions.BY_NAME.toSet()),
                 "give what two details or more caution of a name in cautions.yaml, and nothing else");
     }
 
@@ -46,7 +46,7 @@ class ToldOnceTest {
         ImmutableList<String> files = files("/details/", "/points/", "/corners/");
         assertEquals(
                 Lists.immutable.empty(),
-                Cautions.byName()
+                Cautions.BY_NAME
                         .keyValuesView()
                         .select(each -> files.anySatisfy(file -> file.contains(each.getTwo())))
                         .collect(each -> "write \"" + each.getOne() + "\" in place of: " + each.getTwo())

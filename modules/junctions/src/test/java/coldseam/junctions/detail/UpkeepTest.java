@@ -98,10 +98,13 @@ class UpkeepTest {
                 ALL.flatCollect(detail -> detail.drawing().pieces());
         assertEquals(
                 Lists.immutable.empty(),
-                Upkeep.drawnWords().reject(word -> pieces.anySatisfy(piece -> piece.matches(word + "s?\\b.*"))));
+                Upkeep.FILE
+                        .flatCollect(Upkeep.FileRule::drawn)
+                        .reject(word -> pieces.anySatisfy(piece -> piece.matches(word + "s?\\b.*"))));
         assertEquals(
                 Lists.immutable.empty(),
-                Upkeep.outermostWords()
+                Upkeep.FILE
+                        .flatCollect(Upkeep.FileRule::outermost)
                         .reject(word -> MATERIALS.anySatisfy(each -> each.name().matches("(.*\\b)?" + word + "s?"))));
     }
 
