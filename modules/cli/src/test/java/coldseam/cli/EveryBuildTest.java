@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
 import coldseam.envelope.file.house.BuildUps;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -17,6 +18,7 @@ import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -63,6 +65,22 @@ class EveryBuildTest {
                 .flatCollect(each -> Lists.immutable.of(each.masonry(), each.frame()))
                 .distinct()
                 .reject(each -> kind.form().ground() && facing == BridgeKind.Facing.DOWN && framed(each));
+    }
+
+    /** One layer of it thin or thick, as houses have them. */
+    private static JunctionSetup otherThickness(JunctionSetup setup, Random random) {
+        boolean first = setup.second().isEmpty() || random.nextBoolean();
+        Assembly built = first ? setup.first() : setup.second().orElseThrow();
+        ImmutableList<Layer> thick = built.layers().select(layer -> layer.thickness() > 0.05);
+        Layer changed = thick.get(random.nextInt(thick.size()));
+        double thickness = random.nextBoolean() ? 0.06 + 0.04 * random.nextDouble() : 0.3 + 0.15 * random.nextDouble();
+        Assembly other = new Assembly(
+                built.name(),
+                built.layers().collect(layer -> layer == changed ? layer.thick(thickness) : layer),
+                built.fasteners(),
+                built.gaps(),
+                built.rain());
+        return first ? setup.between(other, setup.second()) : setup.between(setup.first(), Optional.of(other));
     }
 
     private static boolean framed(Assembly assembly) {
@@ -114,10 +132,17 @@ class EveryBuildTest {
                     for (Detail detail : CATALOGUE.options(kind)) {
                         Optional<Composition> composition = composed(detail, setup);
                         offered |= composition.isPresent();
-                        double area =
-                                composition.map(EveryBuildTest::largestVoid).orElse(0.0);
-                        if (area > VOID) {
-                            voids.add(detail.id() + where.strip() + Math.round(area * 1e4) + " cm²");
+                        if (composition.isPresent()) {
+                            JunctionSetup other = otherThickness(setup, new Random((detail.id() + where).hashCode()));
+                            for (Optional<Composition> drawn :
+                                    Lists.immutable.of(composition, composed(detail, other))) {
+                                double area =
+                                        drawn.map(EveryBuildTest::largestVoid).orElse(0.0);
+                                if (area > VOID) {
+                                    voids.add(detail.id() + where.strip() + Math.round(area * 1e4) + " cm², layers of "
+                                            + (drawn == composition ? setup : other));
+                                }
+                            }
                         }
                     }
                     if (!offered) {
