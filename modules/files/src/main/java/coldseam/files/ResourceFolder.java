@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
@@ -101,10 +102,12 @@ public record ResourceFolder(String path) {
 
     private byte[] bytes(String file) {
         Optional<JarFile> jar = InJar.of(this);
+        Optional<JarEntry> entry = jar.map(each -> each.getJarEntry(path.substring(1) + file));
         try (InputStream stream = jar.isPresent()
-                ? jar.get().getInputStream(jar.get().getJarEntry(path.substring(1) + file))
+                ? jar.get().getInputStream(entry.get())
                 : ResourceFolder.class.getResourceAsStream(path + file)) {
-            return stream.readAllBytes();
+            // Who does not know how much there is to read asks for room for far more.
+            return entry.isPresent() ? stream.readNBytes((int) entry.get().getSize()) : stream.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

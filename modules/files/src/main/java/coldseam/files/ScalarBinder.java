@@ -58,7 +58,7 @@ record ScalarBinder(Faults faults, References references) {
     }
 
     static Optional<Dimension> unit(Shape.Part part) {
-        return part == null ? Optional.empty() : part.note(Unit.class).map(Unit::value);
+        return part == null ? Optional.empty() : part.unit();
     }
 
     private Optional<Double> quantity(SourceNode.Scalar scalar, Dimension dimension, Shape.Part part, String what) {
@@ -81,8 +81,7 @@ record ScalarBinder(Faults faults, References references) {
         if (Double.isFinite(value)) {
             Optional<String> pointed = QuantityParser.pointed(scalar.text())
                     .filter(next -> part != null
-                            && part.note(Bounds.class)
-                                    .map(bounds -> Range.of(bounds, Optional.empty()))
+                            && part.range()
                                     .filter(range -> range.holds(value) && value * THOUSAND <= range.most())
                                     .isPresent());
             if (pointed.isPresent()) {
@@ -111,8 +110,7 @@ record ScalarBinder(Faults faults, References references) {
 
     private Optional<Double> inBounds(
             SourceNode.Scalar scalar, double value, Optional<Dimension> dimension, Shape.Part part, String what) {
-        Optional<Range> range =
-                part == null ? Optional.empty() : part.note(Bounds.class).map(b -> Range.of(b, dimension));
+        Optional<Range> range = part == null ? Optional.empty() : part.range();
         if (range.isEmpty() || range.get().holds(value)) {
             return Optional.of(value);
         }

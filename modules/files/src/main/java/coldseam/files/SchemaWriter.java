@@ -64,13 +64,12 @@ public final class SchemaWriter {
     }
 
     private Map<String, Object> number(Class<?> raw, Optional<Shape.Part> part) {
-        Optional<Dimension> dimension =
-                part.flatMap(each -> each.note(Unit.class)).map(Unit::value);
+        Optional<Dimension> dimension = part.flatMap(Shape.Part::unit);
+        Optional<Range> range = part.flatMap(Shape.Part::range);
         Map<String, Object> schema = new LinkedHashMap<>();
         if (dimension.isEmpty()) {
             schema.put("type", raw == int.class || raw == Integer.class ? "integer" : "number");
-            part.flatMap(each -> each.note(Bounds.class))
-                    .ifPresent(bounds -> bound(schema, Range.of(bounds, dimension)));
+            range.ifPresent(each -> bound(schema, each));
             return schema;
         }
         Map<String, Object> text = JsonText.object(
@@ -80,7 +79,6 @@ public final class SchemaWriter {
                 QUANTITY,
                 "examples",
                 dimension.get().examples());
-        Optional<Range> range = part.flatMap(each -> each.note(Bounds.class)).map(each -> Range.of(each, dimension));
         if (dimension.get().allowsBareNumber()) {
             schema.put("type", "number");
             range.ifPresent(each -> bound(schema, each));

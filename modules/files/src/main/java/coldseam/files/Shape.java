@@ -1,12 +1,15 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Dimension;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -19,6 +22,15 @@ final class Shape {
 
         <A extends java.lang.annotation.Annotation> Optional<A> note(Class<A> annotation) {
             return Optional.ofNullable(component.getAnnotation(annotation));
+        }
+
+        Optional<Dimension> unit() {
+            return note(Unit.class).map(Unit::value);
+        }
+
+        /** Of a number. */
+        Optional<Range> range() {
+            return RANGES.computeIfAbsent(component, each -> note(Bounds.class).map(of -> Range.of(of, unit())));
         }
 
         Optional<String> defaultText() {
@@ -38,6 +50,9 @@ final class Shape {
                             : Lists.immutable.of(part(each)));
         }
     };
+
+    /** Likewise: to read its ends takes as long as to read a number. */
+    private static final Map<RecordComponent, Optional<Range>> RANGES = new ConcurrentHashMap<>();
 
     private static final ClassValue<ImmutableList<Class<?>>> ALTERNATIVES = new ClassValue<>() {
         @Override

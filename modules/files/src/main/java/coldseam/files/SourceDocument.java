@@ -62,6 +62,8 @@ public final class SourceDocument {
     /** Characters without a shape that words of some scripts are written with, and the soft hyphen. */
     private static final String JOINING = "\u200c\u200d\u00ad";
 
+    private static final char BROKEN = '\ufffd';
+
     /** What sets a line in and is neither a space nor a tab, of which the reader tells. */
     private static final Pattern ODD_SPACE = Pattern.compile("[ \\t]*([\\p{Zs}&&[^ ]])");
 
@@ -145,6 +147,9 @@ public final class SourceDocument {
 
     /** Lines copied from a page on the web may be set in by what looks like a space, and YAML takes it for a letter. */
     private static boolean isSetInOddly(String file, String text, Faults faults) {
+        if (text.chars().noneMatch(c -> c > '~' && Character.getType(c) == Character.SPACE_SEPARATOR)) {
+            return false;
+        }
         MutableList<Position> places = Lists.mutable.empty();
         int line = 1;
         int odd = 0;
@@ -178,6 +183,11 @@ public final class SourceDocument {
     }
 
     private static Optional<String> decoded(String file, byte[] content, Faults faults) {
+        // What stands for broken bytes may stand there itself.
+        String whole = new String(content, StandardCharsets.UTF_8);
+        if (whole.indexOf(BROKEN) < 0) {
+            return Optional.of(unmarked(whole));
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer bytes = ByteBuffer.wrap(content);
         CharBuffer chars = CharBuffer.allocate(content.length + 1);
@@ -194,7 +204,11 @@ public final class SourceDocument {
                     "save the file as UTF-8");
             return Optional.empty();
         }
-        return Optional.of(text.startsWith("\ufeff") ? text.substring(1) : text);
+        return Optional.of(unmarked(text));
+    }
+
+    private static String unmarked(String text) {
+        return text.startsWith("\ufeff") ? text.substring(1) : text;
     }
 
     private Optional<SourceNode> document() throws IOException {

@@ -15,11 +15,13 @@ public final class Words {
 
     private static final Pattern GAP = Pattern.compile("[\\s_-]+");
 
+    private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
+
     private Words() {}
 
     /** {@code surfaceResistance} → {@code surface-resistance}. */
     static String kebab(String name) {
-        return name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
+        return HUMP.matcher(name).replaceAll("$1-$2").toLowerCase(Locale.ROOT);
     }
 
     /** {@code FileEdgeInsulation} → {@code an edge insulation}. */
@@ -41,10 +43,24 @@ public final class Words {
 
     /** How a name reads: two that differ in capitals, gaps or what has no shape alone are one to whoever reads them. */
     public static String aloud(String name) {
+        if (isOneWord(name)) {
+            return name;
+        }
         String shown = SHAPELESS
                 .matcher(Normalizer.normalize(name, Normalizer.Form.NFKC))
                 .replaceAll("");
         return GAP.matcher(shown.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    }
+
+    /** Small letters and digits alone: so are most names, and patterns take their time. */
+    private static boolean isOneWord(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if ((c < 'a' || c > 'z') && (c < '0' || c > '9')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether the values of a type are the words of a closed list. */

@@ -39,11 +39,11 @@ public record Price(double each, String currency) {
          * @throws UnreadableException where it is none of these
          */
         public Price parse(String written) {
-            QuantityParser.refuseLong(written, noun, allowed);
+            QuantityParser.refuseLong(written, noun, () -> allowed);
             Matcher match = (this == PIECE ? BY_PIECE : BY_MEASURE).matcher(QuantityParser.plain(written));
             if (match.matches()) {
                 if (this != HEAT) {
-                    QuantityParser.refusePointed(match.group(1), written, noun, allowed);
+                    QuantityParser.refusePointed(match.group(1), written, noun, () -> allowed);
                 }
                 double amount = Double.parseDouble(match.group(1));
                 Optional<Double> each = this == PIECE ? Optional.of(amount) : each(amount, match.group(3));

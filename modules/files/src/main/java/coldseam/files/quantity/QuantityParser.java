@@ -2,6 +2,7 @@ package coldseam.files.quantity;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
@@ -64,7 +65,7 @@ public final class QuantityParser {
      * @throws UnreadableException where it is no number, lacks its unit or is of another dimension
      */
     public static double parse(String written, Dimension dimension) {
-        refuseLong(written, dimension.noun(), dimension.allowed());
+        refuseLong(written, dimension.noun(), dimension::allowed);
         String text = plain(written);
         refuseImproper(text, written, dimension);
         double value = special(text, written, dimension).orElseGet(() -> ordinary(text, written, dimension));
@@ -76,6 +77,9 @@ public final class QuantityParser {
 
     /** Refuses a whole number with a fraction of one or more beside it, such as 7 9/8: one of the digits is a slip. */
     private static void refuseImproper(String text, String written, Dimension dimension) {
+        if (text.indexOf('/') < 0) {
+            return;
+        }
         Matcher match = IMPROPER.matcher(text);
         while (match.find()) {
             if (Double.parseDouble(match.group(1)) >= Double.parseDouble(match.group(2))) {
@@ -89,10 +93,10 @@ public final class QuantityParser {
      *
      * @param number without its unit
      */
-    static void refusePointed(String number, String written, String noun, String allowed) {
+    static void refusePointed(String number, String written, String noun, Supplier<String> allowed) {
         Matcher match = POINTED.matcher(number);
         if (match.matches()) {
-            throw new UnreadableException(noun + " is needed", written, allowed, pointed(match));
+            throw new UnreadableException(noun + " is needed", written, allowed.get(), pointed(match));
         }
     }
 
@@ -121,12 +125,12 @@ public final class QuantityParser {
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
-    static void refuseLong(String written, String noun, String allowed) {
+    static void refuseLong(String written, String noun, Supplier<String> allowed) {
         if (written.length() > LONGEST) {
             throw new UnreadableException(
                     noun + " is needed",
                     "a text of " + written.length() + " characters",
-                    allowed,
+                    allowed.get(),
                     "write it in at most " + LONGEST + " characters");
         }
     }
@@ -234,7 +238,7 @@ public final class QuantityParser {
         if (GROUPED.matcher(text).matches()) {
             throw refused(dimension, written, "write thousands without a mark or space, and decimals after a point");
         }
-        if (DECIMAL_COMMA.matcher(text).matches()) {
+        if (text.indexOf(',') >= 0 && DECIMAL_COMMA.matcher(text).matches()) {
             throw refused(dimension, written, "write the decimals after a point, not after a comma");
         }
         Matcher match = PLAIN.matcher(text);
@@ -274,7 +278,7 @@ public final class QuantityParser {
         }
         boolean length = dimension.inside().sameKindAs(Dimension.LENGTH.inside());
         if (dimension.isWhole(unit) && !(length && isOddEighth(match.group(1)))) {
-            refusePointed(match.group(1), written, dimension.noun(), dimension.allowed());
+            refusePointed(match.group(1), written, dimension.noun(), dimension::allowed);
         }
         return inside.factor() == unit.factor()
                 ? number(match.group(1))
@@ -318,7 +322,7 @@ public final class QuantityParser {
 
     private static double number(String text) {
         Matcher mixed = MIXED.matcher(text);
-        if (!mixed.matches()) {
+        if (text.indexOf('/') < 0 || !mixed.matches()) {
             return Double.parseDouble(text);
         }
         double whole = mixed.group(2) == null ? 0 : Double.parseDouble(mixed.group(2));

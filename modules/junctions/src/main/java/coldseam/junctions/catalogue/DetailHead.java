@@ -41,12 +41,12 @@ record DetailHead(String id, ImmutableList<String> kinds, Rank rank, ImmutableLi
 
     /** What follows a key that begins a line. */
     private static Optional<String> line(String key, String text) {
-        String begins = '\n' + key + ": ";
-        int before = ('\n' + text).indexOf(begins);
-        if (before < 0) {
+        String begins = key + ": ";
+        int before = text.startsWith(begins) ? 0 : text.indexOf('\n' + begins) + 1;
+        if (!text.startsWith(begins, before)) {
             return Optional.empty();
         }
-        int from = before + begins.length() - 1;
+        int from = before + begins.length();
         int end = text.indexOf('\n', from);
         return end < 0 ? Optional.empty() : Optional.of(text.substring(from, end));
     }

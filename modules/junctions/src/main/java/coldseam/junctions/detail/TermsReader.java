@@ -19,6 +19,7 @@ import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MapIterable;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -221,10 +222,10 @@ abstract class TermsReader {
 
     /** A line, length or number in the names known so far. */
     Optional<Expression> expression(String text, Position place) {
-        return expression(text, place, names());
+        return expression(text, place, names);
     }
 
-    Optional<Expression> expression(String text, Position place, ImmutableMap<String, Measured> known) {
+    Optional<Expression> expression(String text, Position place, MapIterable<String, Measured> known) {
         try {
             return Optional.of(ExpressionParser.parse(text, known));
         } catch (UnreadableException bad) {

@@ -1,14 +1,14 @@
 package coldseam.junctions.language;
 
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.QuantityParser;
 import coldseam.files.quantity.UnreadableException;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MapIterable;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -30,10 +30,10 @@ public final class ExpressionParser {
     private static final int LONGEST = 300;
 
     private final String text;
-    private final ImmutableMap<String, Measured> names;
+    private final MapIterable<String, Measured> names;
     private int at;
 
-    private ExpressionParser(String text, ImmutableMap<String, Measured> names) {
+    private ExpressionParser(String text, MapIterable<String, Measured> names) {
         this.text = text;
         this.names = names;
     }
@@ -44,7 +44,7 @@ public final class ExpressionParser {
      * @param names every name that may stand in it
      * @throws UnreadableException where it cannot be read
      */
-    public static Expression parse(String text, ImmutableMap<String, Measured> names) {
+    public static Expression parse(String text, MapIterable<String, Measured> names) {
         if (text.length() > LONGEST) {
             throw new UnreadableException(
                     "an expression is too long",
@@ -127,9 +127,9 @@ public final class ExpressionParser {
             return inside;
         }
         for (Expression.Function function : Expression.Function.values()) {
-            String word = function.name().toLowerCase(Locale.ROOT) + "(";
-            if (text.startsWith(word, at)) {
-                at += word.length();
+            String word = Words.word(function);
+            if (text.startsWith(word, at) && text.startsWith("(", at + word.length())) {
+                at += word.length() + 1;
                 return pick(function);
             }
         }
