@@ -47,6 +47,9 @@ public record Layer(
     /** m; one layer measured twice. */
     private static final double MEASURED_ALIKE = 0.001;
 
+    /** Of members counted in one layer twice: plates and studs at openings are seldom all counted (judgement). */
+    private static final double COUNTED_ALIKE = 0.8;
+
     private Material carrying() {
         return framing.map(Framing::material).orElse(material);
     }
@@ -57,15 +60,21 @@ public record Layer(
     }
 
     /**
-     * Whether what carries in it is there still in another: members may be made deeper, and their bays filled; a slab may be topped;
-     * masonry stays as thick as it is.
+     * Whether what carries in it is there still in another: members may be made deeper, and their bays filled, and none goes; a slab may
+     * be topped; masonry stays as thick as it is.
      */
     boolean carriesOnIn(Layer planned) {
         double more = planned.thickness - thickness;
         return planned.carrier().equals(carrier())
                 && planned.carrying().conductivity() == carrying().conductivity()
                 && more > -MEASURED_ALIKE
+                && planned.ofMembers() >= COUNTED_ALIKE * ofMembers()
                 && (carrying().carries() != Material.Carries.STANDS || more < MEASURED_ALIKE);
+    }
+
+    /** m³ of members in each m² of it; none where nothing bridges it. */
+    private double ofMembers() {
+        return thickness * framing.map(Framing::share).orElse(0.0);
     }
 
     /** Whether outdoor air runs through it, so that what lies outside it holds neither heat nor vapour back (ISO 6946). */

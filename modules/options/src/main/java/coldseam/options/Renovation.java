@@ -46,6 +46,8 @@ public record Renovation(
         CONDUCTIVITIES,
         /** Points: of some kind the second has fewer. */
         POINTS_LEFT_OUT,
+        /** Fasteners of boards that hang outside: the second has none where the first has some. */
+        FASTENERS_LEFT_OUT,
         /** Windows and doors: the second has less of them. */
         OPENINGS_LEFT_OUT,
         /** Seams whose psi is the file's own in one of them alone, or another. */

@@ -5,9 +5,11 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.assumed.Carrying;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Material;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.shell.Surface;
 import coldseam.options.Renovation.Unlike;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -34,6 +36,9 @@ public record Uneven(Audit before, Audit after) {
         }
         if (fewerPoints().notEmpty()) {
             unlike.add(Unlike.POINTS_LEFT_OUT);
+        }
+        if (unfastened().notEmpty()) {
+            unlike.add(Unlike.FASTENERS_LEFT_OUT);
         }
         if (openings(after) < openings(before) - OPENING) {
             unlike.add(Unlike.OPENINGS_LEFT_OUT);
@@ -81,6 +86,22 @@ public record Uneven(Audit before, Audit after) {
                 .collect(PointRow::kind)
                 .distinct()
                 .select(kind -> count(after, kind) < count(before, kind));
+    }
+
+    /** Build-ups of the second whose boards hang on nothing that it lists, on surfaces that the first has fasteners for. */
+    public ImmutableList<Assembly> unfastened() {
+        ImmutableSet<String> fastened = before.shell()
+                .surfaces()
+                .select(surface ->
+                        surface.assembly().flatMap(Assembly::fasteners).isPresent())
+                .collect(Surface::name)
+                .toImmutableSet();
+        return Carrying.UNFASTENED
+                .in(after)
+                .select(assembly -> after.shell()
+                        .surfaces()
+                        .anySatisfy(surface -> fastened.contains(surface.name())
+                                && surface.assembly().filter(assembly::equals).isPresent()));
     }
 
     /** How many points of a kind a house has. */

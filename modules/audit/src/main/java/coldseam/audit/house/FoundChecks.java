@@ -7,6 +7,7 @@ import coldseam.envelope.shell.Shell;
 import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -83,6 +84,10 @@ final class FoundChecks {
     }
 
     private static Phrase said(Layer layer) {
-        return Phrase.of(layer.thickness(), Dimension.THICKNESS).and(" of " + layer.carrier());
+        return Phrase.of(layer.thickness(), Dimension.THICKNESS)
+                .and(" of " + layer.carrier()
+                        + layer.framing()
+                                .map(framing -> Format.of(", %.3g %% of the area", 100 * framing.share()))
+                                .orElse(""));
     }
 }

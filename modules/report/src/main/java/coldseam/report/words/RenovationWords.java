@@ -122,6 +122,10 @@ public record RenovationWords(Renovation renovation, UnitSystem units, CompareWo
                         "their points ("
                                 + uneven().fewerPoints().collect(this::fewer).makeString("; ")
                                 + "), so the difference is also of what is left out: list in both what stays";
+                    case FASTENERS_LEFT_OUT ->
+                        "what holds boards outside (fasteners before, none after in "
+                                + Phrases.listed(uneven().unfastened().collect(each -> "\"" + each.name() + "\""))
+                                + "), so the difference is also of what is left out";
                     case OPENINGS_LEFT_OUT ->
                         "the size of their windows and doors (" + area(Uneven.openings(renovation.before()))
                                 + " before, " + area(Uneven.openings(renovation.after()))
