@@ -25,19 +25,21 @@ import org.eclipse.collections.api.set.MutableSet;
  * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
  * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
  * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}, {@link Inline}. A constructor may throw a {@link BadValueException}, and a
- * {@link SelfChecking} record may add faults of its own.
+ * {@link SelfChecking} record may add faults of its own. A {@link Vocabulary} may call keys otherwise, and read further types.
  */
 public final class Binder {
 
     private final Faults faults;
+    private final Vocabulary vocabulary;
     private final References references;
     private final ScalarBinder scalars;
 
     /** Of mappings from names some of which are faulty, those that are not: their record's checks need not wait for the others. */
     private final Map<SourceNode, ImmutableList<Named<Object>>> sound = new IdentityHashMap<>();
 
-    private Binder(Faults faults) {
+    private Binder(Faults faults, Vocabulary vocabulary) {
         this.faults = faults;
+        this.vocabulary = vocabulary;
         this.references = new References(faults);
         this.scalars = new ScalarBinder(faults, references);
     }
@@ -47,22 +49,26 @@ public final class Binder {
         return bind(node, type, faults, Maps.immutable.empty());
     }
 
+    /** Binds with names from outside; see {@link #bind(SourceNode, Class, Faults, Vocabulary)}. */
+    public static <T> Optional<T> bind(
+            SourceNode node, Class<T> type, Faults faults, ImmutableMap<String, KnownNames> known) {
+        return bind(node, type, faults, Vocabulary.of(known));
+    }
+
     /**
      * Binds a tree to a type.
      *
      * @param node root of the tree
      * @param type a record or sealed interface of records
      * @param faults to which every fault is added
-     * @param known names of each {@link Refers} kind that are known without being defined in the file
      * @return the bound value; empty where there were faults in it
      */
-    public static <T> Optional<T> bind(
-            SourceNode node, Class<T> type, Faults faults, ImmutableMap<String, KnownNames> known) {
-        Binder binder = new Binder(faults);
+    public static <T> Optional<T> bind(SourceNode node, Class<T> type, Faults faults, Vocabulary vocabulary) {
+        Binder binder = new Binder(faults, vocabulary);
         int before = faults.count();
         Optional<Object> value = binder.value(node, type, null, Words.noun(type));
         boolean faulty = faults.count() > before;
-        binder.references.check(known);
+        binder.references.check(vocabulary.names());
         return faulty ? Optional.empty() : value.map(type::cast);
     }
 
@@ -83,6 +89,15 @@ public final class Binder {
         if (raw == ImmutableMap.class) {
             return named(node, Shape.argument(type, 1), part, what)
                     .map(list -> list.toImmutableMap(Named::name, Named::value));
+        }
+        if (vocabulary.texts().containsKey(raw)) {
+            return node instanceof SourceNode.Scalar scalar && scalar.kind() != SourceNode.Kind.EMPTY
+                    ? vocabulary
+                            .texts()
+                            .get(raw)
+                            .apply(new Located<>(scalar.text().strip(), scalar.place()))
+                            .map(each -> each)
+                    : wrongKind(node, part, what);
         }
         if (raw.isRecord()) {
             return record(node, raw, what).map(each -> each);
@@ -203,8 +218,13 @@ public final class Binder {
             ImmutableList<Class<?>> marked = all.select(each -> each.isAnnotationPresent(Marked.class));
             ImmutableList<Class<?>> fitting = marked.select(each ->
                     mapping.entry(each.getAnnotation(Marked.class).value()).isPresent());
-            if (fitting.size() == 1) {
-                return record(node, fitting.getOnly(), what).map(each -> each);
+            // The mark of one may be a key of another, which is then meant.
+            ImmutableList<String> marks =
+                    fitting.collect(each -> each.getAnnotation(Marked.class).value());
+            ImmutableList<Class<?>> meant =
+                    fitting.select(each -> parts(each).collect(Shape.Part::key).containsAll(marks.castToList()));
+            if (meant.size() == 1) {
+                return record(node, meant.getOnly(), what).map(each -> each);
             }
             Optional<Class<?>> names = all.detectOptional(Shape::isWholeMapping);
             if (fitting.isEmpty() && names.isPresent()) {
@@ -234,7 +254,7 @@ public final class Binder {
         return Optional.empty();
     }
 
-    private static String forms(ImmutableList<Class<?>> alternatives) {
+    private String forms(ImmutableList<Class<?>> alternatives) {
         return alternatives
                 .collect(each -> {
                     if (each.isAnnotationPresent(Positional.class)) {
@@ -252,17 +272,25 @@ public final class Binder {
                 .makeString(", or ");
     }
 
-    private static String listOf(Class<?> whole) {
-        Class<?> item = Shape.raw(Shape.argument(Shape.parts(whole).getOnly().type(), 0));
+    private String listOf(Class<?> whole) {
+        Class<?> item = Shape.raw(Shape.argument(parts(whole).getOnly().type(), 0));
         return "a list" + (item.isAnnotationPresent(Positional.class) ? " [" + positions(item) + ", …]" : "");
     }
 
-    private static String positions(Class<?> record) {
-        return Shape.parts(record).collect(Shape.Part::key).makeString("[", ", ", "]");
+    /** The components that stand in the file, by the keys they have here. */
+    private ImmutableList<Shape.Part> parts(Class<?> record) {
+        return vocabulary.keys().isEmpty()
+                ? Shape.parts(record)
+                : Shape.parts(record)
+                        .collect(part -> part.called(vocabulary.keys().getIfAbsentValue(part.key(), part.key())));
+    }
+
+    private String positions(Class<?> record) {
+        return parts(record).collect(Shape.Part::key).makeString("[", ", ", "]");
     }
 
     private <T> Optional<T> record(SourceNode node, Class<T> type, String what) {
-        ImmutableList<Shape.Part> parts = Shape.parts(type);
+        ImmutableList<Shape.Part> parts = parts(type);
         RecordDraft<T> target = new RecordDraft<>(type, node.place());
         if (type.isAnnotationPresent(Whole.class)) {
             bindPart(target, parts.getOnly(), node, what);
@@ -402,8 +430,12 @@ public final class Binder {
         }
     }
 
-    private static String example(Shape.Part part) {
+    private String example(Shape.Part part) {
         ImmutableList<String> words = words(part);
+        Class<?> raw = Shape.raw(part.type());
+        if (raw.isAnnotationPresent(Positional.class)) {
+            return part.key() + ": " + positions(raw);
+        }
         return part.key() + ": "
                 + (words.notEmpty()
                         ? words.makeString(" or ")

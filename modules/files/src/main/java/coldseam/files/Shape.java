@@ -20,6 +20,11 @@ final class Shape {
     /** A component that stands in the file. */
     record Part(RecordComponent component, String key, Type type, boolean mayBeMissing) {
 
+        /** The same under another key. */
+        Part called(String other) {
+            return new Part(component, other, type, mayBeMissing);
+        }
+
         <A extends java.lang.annotation.Annotation> Optional<A> note(Class<A> annotation) {
             return Optional.ofNullable(component.getAnnotation(annotation));
         }

@@ -235,13 +235,17 @@ abstract class TermsReader {
     }
 
     Optional<Role> role(String word, Position place) {
-        Optional<Role> role = Lists.immutable
-                .with(Role.values())
-                .detectOptional(each -> DrawingNames.word(each).equals(word));
+        Optional<Role> role = named(word);
         if (role.isEmpty()) {
             faults.add(place, "a role is needed", '"' + word + '"', words().makeString(", "), "write one of them");
         }
         return role;
+    }
+
+    static Optional<Role> named(String word) {
+        return Lists.immutable
+                .with(Role.values())
+                .detectOptional(each -> DrawingNames.word(each).equals(word));
     }
 
     /** The words for the roles. */

@@ -9,6 +9,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
@@ -18,6 +19,7 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composition;
 import java.io.IOException;
@@ -316,8 +318,41 @@ class CatalogueFileTest {
                 told.contains("two.yaml:12:10: a line of the wall is needed; got \"frame.edge\", a line of the second"),
                 told);
         assertTrue(told.contains("two.yaml:13:23: a line of the frame is needed; got \"50\", a number"), told);
-        assertTrue(told.contains("two.yaml:14:3: a drawing statement is needed"), told);
+        assertTrue(told.contains("two.yaml:14:3: a drawing statement needs exactly one of the keys"), told);
+        assertTrue(told.contains("got the keys blok; did you mean \"block\"?"), told);
         assertTrue(told.contains("two.yaml:1:1: the drawing needs its frame"), told);
+    }
+
+    /** A misspelt key hides no fault beside it, a band that there is not makes none of its keys, and what this kind lacks is refused. */
+    @Test
+    void everyFaultOfAStatementIsTold() throws IOException {
+        Path resources = Path.of(System.getProperty("coldseam.root")).resolve("modules/junctions/src/main/resources");
+        String jamb = Files.readString(resources.resolve("details/jamb-mid-depth.yaml"));
+        String head = jamb.substring(0, jamb.indexOf("\ndrawing:"));
+        String tail = jamb.substring(jamb.indexOf("\norder:"));
+        String statements = """
+
+                drawing:
+                - frame: set-back
+                - band: wal
+                  to: frame.edge
+                - block: b
+                  materiel: softwood
+                  wall: [wall.inside, wall.outsid]
+                  frame: [frame.edge, frame.glass]
+                - ground: away
+                """;
+        FileFaultException refused =
+                assertThrows(FileFaultException.class, () -> DetailFile.read("own", head + statements + tail));
+        assertEquals(
+                Lists.immutable.of(
+                        "a band of this kind is needed",
+                        "a block statement has no such key",
+                        "a line or a length is needed",
+                        "this kind of junction does not stand in the ground"),
+                refused.faults().collect(Fault::asked));
+        assertEquals(
+                "did you mean \"material\"?", refused.faults().get(1).next().toString());
     }
 
     /** A file of the other sort is no detail of this one. */

@@ -168,10 +168,10 @@ class StatedStripsTest {
                         + "- strip: none\n  material: bitumen sheet\n  corners: [" + THROUGH + "]\n"));
         assertEquals(
                 Lists.immutable.of(
-                        "a strip is a sheet of its own",
-                        "it needs corners",
                         "a control layer is needed",
-                        "a strip carries a control layer"),
+                        "a strip is a sheet of its own",
+                        "corners has too few items",
+                        "a strip statement needs the key carries"),
                 told.faults().collect(fault -> fault.asked()));
     }
 }

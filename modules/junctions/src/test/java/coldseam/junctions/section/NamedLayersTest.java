@@ -83,6 +83,7 @@ class NamedLayersTest {
         assertTrue(twice.getMessage().contains("corner.yaml:13:51: each layer ends once"), twice.getMessage());
         FileFaultException unknown =
                 assertThrows(FileFaultException.class, () -> detail("outermost insolation: other wall.inside"));
-        assertTrue(unknown.getMessage().contains("a role is needed; got \"insolation\""), unknown.getMessage());
+        assertTrue(
+                unknown.getMessage().contains("a role is needed; got \"outermost insolation\""), unknown.getMessage());
     }
 }
