@@ -8,6 +8,7 @@ import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
 import coldseam.report.house.HouseDrawing;
+import coldseam.report.pdf.Paper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -77,7 +78,7 @@ final class AuditCommand implements Callable<Integer> {
         Outputs.refuse(options.house, written.toImmutable());
         Timings timings = Timings.when(options.timed);
         ImmutableList<String> asked = Lists.immutable.of(
-                "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
+                "audit", options.units().name(), paper().name(), "" + json.isPresent(), "" + csv.isPresent());
         Told told = options.tell(timings, asked, PdfReport::prepare, this::telling);
         timings.begin("write");
         // First, so that what was found is told though a file cannot be written.
@@ -100,7 +101,7 @@ final class AuditCommand implements Callable<Integer> {
     /** With the documents in the order in which they are written. */
     private Told told(Audit audit, Keeping drawn, Supplier<HouseDrawing.Views> views) {
         MutableList<byte[]> documents =
-                Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper, drawn, views));
+                Lists.mutable.of(PdfReport.bytes(audit, options.units(), paper(), drawn, views));
         json.ifPresent(path -> documents.add(Told.bytes(AuditJson.text(audit))));
         csv.ifPresent(path -> {
             for (AuditCsv table : AuditCsv.values()) {
@@ -109,6 +110,10 @@ final class AuditCommand implements Callable<Integer> {
         });
         return new Told(
                 Exit.of(audit).code(), new VerdictText(audit, options.units()).brief(), documents.toImmutable());
+    }
+
+    private Paper paper() {
+        return pages.of(options.units());
     }
 
     private static Path beside(Path csv, AuditCsv table) {

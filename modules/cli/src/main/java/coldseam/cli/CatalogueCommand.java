@@ -7,6 +7,7 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import java.io.IOException;
@@ -107,7 +108,7 @@ final class CatalogueCommand implements Callable<Integer> {
                     points ? CatalogueFile.pointGuide() : corners ? CatalogueFile.cornerGuide() : CatalogueFile.guide();
             terminal.out().println(text.stripTrailing());
         } else if (materials) {
-            new MaterialTable(terminal, printed.units).print();
+            new MaterialTable(terminal, units()).print();
         } else {
             options(accuracy());
         }
@@ -121,12 +122,12 @@ final class CatalogueCommand implements Callable<Integer> {
         refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners.notEmpty() ? "corners" : "");
         ImmutableList<JunctionKind> chosen = chosen(JunctionKind.all(), true);
         Layers layers = between.layers(workshop);
-        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), printed.units);
+        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units());
         if (pdf.isPresent()) {
             sheets(chosen, chosenPoints, chosenCorners, layers, accuracy);
         } else if (chosenCorners.notEmpty()) {
             new CornerLines(
-                            new DetailLines(terminal, printed.units),
+                            new DetailLines(terminal, units()),
                             layers.catalogue(),
                             between.build,
                             workshop.vertices().orElseThrow())
@@ -142,12 +143,16 @@ final class CatalogueCommand implements Callable<Integer> {
         }
     }
 
+    private UnitSystem units() {
+        return printed.of(between.house);
+    }
+
     private void junctions(ImmutableList<JunctionKind> chosen, OptionTable table, Layers layers, Accuracy accuracy)
             throws IOException {
         if (assemblies) {
             layers.assemblies().forEach(each -> terminal.fold(each.name(), "  ", "    "));
         } else if (atlas.isPresent()) {
-            new AtlasRun(terminal, layers, printed.units, accuracy).write(chosen, atlas.get(), pages.paper);
+            new AtlasRun(terminal, layers, units(), accuracy).write(chosen, atlas.get(), pages.of(units()));
         } else if (kinds.isEmpty() && between.notNamed() && !computed) {
             names(chosen, table, layers);
         } else {
@@ -191,7 +196,7 @@ final class CatalogueCommand implements Callable<Integer> {
                         layers,
                         BridgeComputers.computer(accuracy),
                         workshop.vertices().orElseThrow(),
-                        printed.units)
+                        units())
                 .write(
                         all.toImmutable(),
                         "Catalogue of "
@@ -201,7 +206,7 @@ final class CatalogueCommand implements Callable<Integer> {
                                                 ? "corners"
                                                 : "junction details"),
                         pdf.orElseThrow(),
-                        pages.paper);
+                        pages.of(units()));
     }
 
     /** What was asked to be written and would not be. */

@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
                         "--watch: got it with --timings; allowed: one of them. Leave --watch out for the phases of one run");
             }
             return options.living(within ->
-                    new Watch(options.house, within, options.units(), terminal, root.verbose).run(Polling.USUAL));
+                    new Watch(options.house, within, options::units, terminal, root.verbose).run(Polling.USUAL));
         }
         Timings timings = Timings.when(options.timed);
         Told told = options.tell(

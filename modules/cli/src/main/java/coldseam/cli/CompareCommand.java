@@ -126,7 +126,7 @@ final class CompareCommand implements Callable<Integer> {
         });
         terminal.lines(CompareText.of(comparison, options.units()));
         write(
-                () -> ComparePdf.bytes(comparison, options.units(), pages.paper),
+                () -> ComparePdf.bytes(comparison, options.units(), pages.of(options.units())),
                 () -> CompareSvg.text(comparison, options.units()),
                 () -> CompareCsv.text(comparison, options.units()),
                 () -> CompareJson.text(comparison));
@@ -146,7 +146,7 @@ final class CompareCommand implements Callable<Integer> {
         });
         terminal.lines(RenovationText.of(renovation, options.units()));
         write(
-                () -> RenovationPdf.bytes(renovation, options.units(), pages.paper),
+                () -> RenovationPdf.bytes(renovation, options.units(), pages.of(options.units())),
                 () -> CompareSvg.text(renovation, options.units()),
                 () -> RenovationPdf.csv(renovation, options.units()),
                 () -> RenovationJson.text(renovation));

@@ -7,6 +7,7 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.AtomicFiles;
 import coldseam.files.Nearest;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
@@ -71,13 +72,13 @@ final class DetailCommand implements Callable<Integer> {
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
         DetailPdf.Sheet sheet = detail.kind() instanceof CornerKind ? corner(detail, layers) : bridge(detail, layers);
         if (svg.isPresent()) {
-            AtomicFiles.write(svg.get(), sheet.svg(layers.site(), printed.units));
+            AtomicFiles.write(svg.get(), sheet.svg(layers.site(), units()));
         }
         if (pdf.isPresent()) {
             AtomicFiles.write(
                     pdf.get(),
                     DetailPdf.bytes(
-                            sheet, layers.site(), printed.units, pages.paper, "coldseam " + ToolVersion.read()));
+                            sheet, layers.site(), units(), pages.of(units()), "coldseam " + ToolVersion.read()));
         }
         terminal.written(written);
         return Exit.UNBROKEN.code();
@@ -110,7 +111,7 @@ final class DetailCommand implements Callable<Integer> {
                     + " house's own corners");
         }
         CornerLines lines = new CornerLines(
-                new DetailLines(terminal, printed.units),
+                new DetailLines(terminal, units()),
                 layers.catalogue(),
                 between.build,
                 workshop.vertices().orElseThrow());
@@ -126,9 +127,13 @@ final class DetailCommand implements Callable<Integer> {
                         .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them"));
     }
 
+    private UnitSystem units() {
+        return printed.of(between.house);
+    }
+
     private void words(BridgeResult result, Layers.Place<?> place, int places) {
         Detail detail = result.detail();
-        DetailLines lines = new DetailLines(terminal, printed.units);
+        DetailLines lines = new DetailLines(terminal, units());
         lines.head(detail, place.words() + " (" + place.origin() + ").");
         if (places > 1) {
             lines.fold("The house has this kind of "
@@ -141,6 +146,6 @@ final class DetailCommand implements Callable<Integer> {
         lines.parameters(detail.parameters());
         lines.told(detail);
         lines.list("Simplified", result.notes(), false);
-        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(printed.units)));
+        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units())));
     }
 }

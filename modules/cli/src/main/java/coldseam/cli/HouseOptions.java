@@ -64,9 +64,9 @@ final class HouseOptions {
         this.usual = usual;
     }
 
-    /** What numbers are printed in. */
+    /** What numbers are printed in: what was asked for, else what the house is written in. */
     UnitSystem units() {
-        return printed.units;
+        return printed.of(house);
     }
 
     /**

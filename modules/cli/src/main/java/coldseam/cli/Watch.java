@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -16,9 +17,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * Checks a house again each time that it is saved and says what changed, in one workshop: what is as before is not solved again.
  *
+ * @param printed in which units; asked each time, since they may be the file's own
  * @param workshop remembers what it has solved
  */
-record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal, boolean verbose) {
+record Watch(Path house, Workshop workshop, Supplier<UnitSystem> printed, Terminal terminal, boolean verbose) {
 
     /** A file's name as a value in YAML or JSON. */
     private static final Pattern NAMED =
@@ -47,6 +49,7 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
             // Before the files are read: what is saved meanwhile is read next.
             files = files();
             state = waiting.state(files);
+            UnitSystem units = printed.get();
             try {
                 Audit audit = audited(HouseAudit.of(house, workshop));
                 VerdictText text = new VerdictText(audit, units);

@@ -62,7 +62,7 @@ class WatchTest {
         String worse = box().replace("walls: {all: wall}", "walls: {all: wall, east: bare wall}");
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = new Watch(file, Bench.SHARED, UnitSystem.SI, Terminal.of(out, err), false)
+        int code = new Watch(file, Bench.SHARED, () -> UnitSystem.SI, Terminal.of(out, err), false)
                 .run(new Saving(
                         file,
                         new ArrayDeque<>(List.of(worse, worse.replace("height: 3 m", "height: tall"), box(), box()))));
@@ -117,8 +117,8 @@ class WatchTest {
                         + "corners:\n- \"later.yml\"\n- ./deep/last.json # like the first.yaml\n# and no\0name.yaml\n");
         Looking looking = new Looking(new ArrayList<>());
         StringWriter err = new StringWriter();
-        int code =
-                new Watch(file, Bench.SHARED, UnitSystem.SI, Terminal.of(new StringWriter(), err), false).run(looking);
+        int code = new Watch(file, Bench.SHARED, () -> UnitSystem.SI, Terminal.of(new StringWriter(), err), false)
+                .run(looking);
         assertEquals(Exit.REFUSED.code(), code);
         assertTrue(looking.at().get(0).containsAll(List.of(file, broken, folder.resolve("later.yml"))), err::toString);
         assertTrue(looking.at().get(0).contains(file.resolveSibling("./deep/last.json")), looking::toString);
