@@ -3,24 +3,40 @@ package coldseam.cli;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
+import coldseam.audit.assumed.Unlisted;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointKind;
+import coldseam.envelope.PointKind.Service;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Groups;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
-/** The lines of a house file that choose the catalogue's best for every seam for which nobody has chosen yet. */
+/** The lines of a house file that choose the catalogue's best for every seam and point for which nobody has chosen yet. */
 final class ChoiceLines {
 
     private static final String SENTENCE =
             "The catalogue's best for each of these layers, as lines to add to the house file. Read each detail first"
                     + " (\"coldseam detail ID\"): it must suit the house, its builder and the local code.";
+
+    private static final String OF_POINTS =
+            "What stands under points with a kind alone: these in the place of those of the same names.";
+
+    private static final String OF_SERVICES =
+            "What serves the house goes through the insulation, too. For each of these that goes through it, a line under"
+                    + " points, with the surface and the number it has (\"coldseam catalogue --points\" lists others):";
 
     /** What a name may be made of to stand in a YAML list without quotes. */
     private static final String PLAIN = "[\\p{L}\\p{N}][\\p{L}\\p{N} ().-]*[\\p{L}\\p{N})]";
@@ -31,16 +47,67 @@ final class ChoiceLines {
     static ImmutableList<String> of(Audit audit) {
         ImmutableList<JunctionRow> open =
                 audit.junctions().reject(row -> row.source().known());
-        if (open.noneSatisfy(row -> row.sheet().isPresent())) {
+        ImmutableList<PointRow> points = audit.points()
+                .select(row -> !row.source().known() && row.sheet().isPresent());
+        boolean junctions = open.anySatisfy(row -> row.sheet().isPresent());
+        if (!junctions && points.isEmpty()) {
             return Lists.immutable.empty();
         }
         MutableList<String> lines = Lists.mutable.of("");
         lines.addAllIterable(Columns.fold(SENTENCE, "  ", "  "));
         lines.add("");
-        lines.add("junctions:");
-        Groups.by(open, JunctionRow::kindLabel).forEach(rows -> ofKind(lines, rows));
-        framesApart(lines, open);
+        if (junctions) {
+            lines.add("junctions:");
+            Groups.by(open, JunctionRow::kindLabel).forEach(rows -> ofKind(lines, rows));
+            framesApart(lines, open);
+        }
+        points(lines, points);
+        services(lines, audit);
         return lines.toImmutable();
+    }
+
+    /** Where a set of points says its kind alone, its detail; how many there are stands in the file as before. */
+    private static void points(MutableList<String> lines, ImmutableList<PointRow> open) {
+        if (open.notEmpty()) {
+            lines.addAllIterable(Columns.fold(OF_POINTS, "# ", "# "));
+            open.forEach(row -> lines.addAllIterable(Columns.fold(
+                    quoted(row.name()) + ": detail: "
+                            + best(row.sheet().orElseThrow()).detail().id() + ", instead of kind: " + row.kindLabel(),
+                    "#   ",
+                    "#     ")));
+        }
+    }
+
+    /** Of services for which no point is listed: as remarks, since what the house has and where nobody but its builder knows. */
+    private static void services(MutableList<String> lines, Audit audit) {
+        ImmutableList<Service> missing = Unlisted.SERVICES.in(audit);
+        if (missing.isEmpty()) {
+            return;
+        }
+        lines.addAllIterable(Columns.fold(OF_SERVICES, "# ", "# "));
+        lines.add("# points:");
+        missing.forEach(service -> widest(audit, service == Service.VENT_OF_WASTE_PIPES)
+                .ifPresent(surface -> PointKind.all()
+                        .select(kind -> kind.serves().contains(service))
+                        .minByOptional(kind -> kind.serves().size())
+                        .flatMap(kind -> CatalogueFile.builtIn().options(kind).maxByOptional(detail -> detail.rank()))
+                        .ifPresent(detail -> lines.addAllIterable(Columns.fold(
+                                Words.word(service) + ": {surface: " + quoted(surface.name()) + ", detail: "
+                                        + detail.id() + ", number: 1}",
+                                "#   ",
+                                "#     ")))));
+    }
+
+    /** The roof, or the wall, with the largest area towards the cold: where a service is likely to go through. */
+    private static Optional<Surface> widest(Audit audit, boolean roof) {
+        return audit.shell()
+                .surfaces()
+                .select(surface -> surface.exposure().kind() != Exposure.Kind.PARTY
+                        && surface.exposure().kind() != Exposure.Kind.GROUND
+                        && (roof
+                                ? surface.use() == Body.Use.ROOF || surface.use() == Body.Use.CEILING
+                                : surface.use() == Body.Use.WALL))
+                .maxByOptional(Surface::externalArea);
     }
 
     /**
@@ -134,7 +201,7 @@ final class ChoiceLines {
         return UnitSystem.SI.format(metres, Dimension.THICKNESS);
     }
 
-    private static JunctionResult best(BridgeSheet<JunctionResult> sheet) {
+    private static <R extends BridgeResult> R best(BridgeSheet<R> sheet) {
         return sheet.best().orElse(sheet.result());
     }
 

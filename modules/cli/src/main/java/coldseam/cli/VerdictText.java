@@ -202,11 +202,9 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
                 print.of(loss.designLoad(), Dimension.POWER) + " at "
                         + print.of(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors, "
                         + HeatLossWords.of(audit));
-        loss.annualLoss()
-                .ifPresent(annual -> row(
-                        lines,
-                        "loss in a year",
-                        print.of(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(audit)));
+        HeatLossWords.year(audit, print)
+                .ifPresent(year ->
+                        row(lines, "loss in a year", year + ", gross, by degree days, " + HeatLossWords.of(audit)));
         mould(lines);
         row(lines, "inside assemblies", inside());
         audit.terraces().forEach(terrace -> row(lines, "terrace", TerraceWords.brief(terrace, units)));

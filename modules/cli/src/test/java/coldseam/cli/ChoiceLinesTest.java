@@ -66,6 +66,32 @@ class ChoiceLinesTest {
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
 
+    /** Without their marks the remarks are lines that the file takes, and nothing that serves the house is missing then. */
+    @Test
+    void whatServesTheHouseIsOfferedAsRemarksThatReadWithoutTheirMarks() throws IOException {
+        Path file = Files.writeString(folder.resolve("services.yaml"), house());
+        String out = Run.with(Bench.SHARED, "check", file.toString()).out();
+        assertTrue(check(file).contains("that nothing that serves the house goes through the insulation"), out);
+        String lines = out.substring(out.indexOf("\njunctions:\n") + 1);
+        assertTrue(lines.lines().allMatch(each -> each.length() <= Terminal.WIDTH), out);
+        String points = lines.substring(lines.indexOf("# points:\n")).replaceAll("(?m)^# ?", "");
+        assertTrue(points.contains("vent of waste pipes: {surface: roof, "), points);
+        Files.writeString(file, house() + lines.substring(0, lines.indexOf("# points:\n")) + points);
+        String listed = check(file);
+        assertTrue(listed.contains("of it in points"), listed);
+        assertFalse(listed.contains("goes through the insulation"), listed);
+    }
+
+    /** Points that say a kind alone: their detail, in the place of it. */
+    @Test
+    void pointsOfAKindAreOfferedTheirDetail() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        Path file = Files.writeString(
+                folder.resolve("kind.yaml"),
+                text + "points:\n  fresh air: {surface: house south wall, kind: duct, number: 1}\n");
+        assertTrue(check(file).contains("# fresh air: detail: duct-insulated, instead of kind: duct"), check(file));
+    }
+
     /** A box before thick boards leaves the frame farther out than the other sides have it: one line more makes it one. */
     @Test
     void whereNothingFitsInThePlaneOfTheOtherSidesTheLinesSayHowOneFrameIsMade() throws IOException {

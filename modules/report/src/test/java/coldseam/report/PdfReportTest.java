@@ -24,6 +24,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -330,6 +331,20 @@ class PdfReportTest {
         String said = "Not said in the house file (submittal): the address, who prepared it and its date.";
         assertTrue(text(unsigned, 1, 1).contains(said), () -> text(unsigned, 1, 1));
         assertFalse(TEXT.contains("Not said in the house file"), "the sample says by whom and when");
+    }
+
+    /** Many a house is called by its address. */
+    @Test
+    void saysTheAddressOnceWhereTheHouseIsCalledByIt() {
+        Submittal none = Submittal.NONE;
+        Submittal there = new Submittal(
+                Optional.of("linnet yard 4"), none.client(), none.preparedBy(), none.date(), none.revision());
+        String page = text(
+                PdfReport.bytes(SampleAudit.create("Linnet Yard 4", there), UnitSystem.SI, Paper.A4, Keeping.NOTHING),
+                1,
+                1);
+        assertFalse(page.contains("linnet yard 4"), page);
+        assertTrue(page.contains("(submittal): who prepared it and its date."), page);
     }
 
     @Test

@@ -4,6 +4,7 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Body;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.Surface;
@@ -24,8 +25,9 @@ public final class SurfaceWithoutLayerRule implements Rule {
      * An assembly without a layer.
      *
      * @param area m², of the surfaces that have it, openings taken off
+     * @param roof whether they are of a roof over the rooms, where a ceiling under a cold loft may have been meant
      */
-    public record Found(String assembly, Control control, double area, int surfaces) implements Evidence {
+    public record Found(String assembly, Control control, double area, int surfaces, boolean roof) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(Value.of("area", area, Dimension.AREA));
@@ -62,7 +64,8 @@ public final class SurfaceWithoutLayerRule implements Rule {
                         Facts.assembly(surfaces.getFirst()),
                         control,
                         surfaces.sumOfDouble(surface -> opaqueArea(facts, surface)),
-                        surfaces.size()),
+                        surfaces.size(),
+                        surfaces.allSatisfy(surface -> surface.use() == Body.Use.ROOF)),
                 surfaces,
                 loss(facts, surfaces));
     }

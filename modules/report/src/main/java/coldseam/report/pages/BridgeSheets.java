@@ -6,6 +6,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.PairSheet;
 import coldseam.audit.PointRow;
+import coldseam.conduction.Interval;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
@@ -143,16 +144,23 @@ public final class BridgeSheets {
                         Rich.marked("The best option of the catalogue for " + (point ? "this surface" : "these layers")
                                 + " is “"
                                 + best.detail().name() + "”" + new Phrases(print.units()).given(best.detail())
-                                + ": it would save "
-                                + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT)
+                                + ": it would " + saved(best)
                                 + " over " + (point ? extent() + ", with χ " : print.length(sheet.size()) + ", with ψ ")
                                 + print.of(best.psiOrChi(page.audit().heatLoss().system()), best.dimension())
                                 + (point ? " each" : "")
+                                + new Phrases(print.units()).dearer(sheet, best)
                                 + (drawn(best)
                                         ? ". It is drawn at the end of this sheet."
                                         : ". H_{T} does not show as much, so it is not drawn.")),
                         Style.BODY)));
         return Blocks.stack(out.toImmutable(), 4);
+    }
+
+    private String saved(BridgeResult best) {
+        Interval saved = BestOption.saved(page, sheet, best);
+        return saved.upper() < 0
+                ? "lose " + print.of(saved.times(-1), Dimension.HEAT_LOSS_COEFFICIENT) + " more"
+                : "save " + print.of(saved, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** That another seam runs beside it, and what both come to. */

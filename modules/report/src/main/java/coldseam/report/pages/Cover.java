@@ -5,6 +5,7 @@ import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Mould;
 import coldseam.audit.Sheet;
+import coldseam.envelope.House;
 import coldseam.envelope.Submittal;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
@@ -35,6 +36,7 @@ import coldseam.report.words.TakeOff;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -71,8 +73,7 @@ public final class Cover {
         flow.add(Blocks.space(2));
         flow.add(Blocks.text(audit.house().name(), Style.TITLE));
         flow.add(Blocks.space(2));
-        submittal(audit.house().submittal())
-                .forEach(line -> flow.add(Blocks.text(line, Style.BODY.with(Palette.SLATE))));
+        submittal(audit.house()).forEach(line -> flow.add(Blocks.text(line, Style.BODY.with(Palette.SLATE))));
         flow.add(Blocks.space(10));
         flow.add(verdict(page));
         flow.add(Blocks.space(7));
@@ -104,7 +105,8 @@ public final class Cover {
      * The address, and for whom, by whom and when; and which of these nobody said, since who reviews it sends back what bears no
      * name and no date.
      */
-    private static ImmutableList<String> submittal(Submittal submittal) {
+    private static ImmutableList<String> submittal(House house) {
+        Submittal submittal = house.submittal();
         ImmutableList<String> facts = Lists.immutable.withAll(Stream.of(
                         submittal.client().map("for "::concat),
                         submittal.preparedBy().map("prepared by "::concat),
@@ -113,9 +115,15 @@ public final class Cover {
                 .flatMap(Optional::stream)
                 .toList());
         return Lists.immutable
-                .withAll(submittal.address().stream().toList())
+                .withAll(submittal.address().filter(address -> !isIn(address, house.name())).stream()
+                        .toList())
                 .newWithAll(facts.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(facts.makeString(" · ")))
                 .newWithAll(missing(submittal).stream().toList());
+    }
+
+    /** Many a house is called by its address, which stands over it as the title. */
+    private static boolean isIn(String address, String title) {
+        return title.toLowerCase(Locale.ROOT).contains(address.strip().toLowerCase(Locale.ROOT));
     }
 
     private static Optional<String> missing(Submittal submittal) {

@@ -19,6 +19,7 @@ import coldseam.report.words.HonestWords;
 import coldseam.report.words.Print;
 import coldseam.report.words.PrintedLoss;
 import coldseam.report.words.UncertaintyWords;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient, line by line; the printed numbers add up to the printed sums. */
@@ -233,10 +234,11 @@ public final class HeatLossPages {
                         + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
                         + " outdoors, " + HeatLossWords.of(page.audit())),
                 print.of(loss.designLoad(), Dimension.POWER));
-        if (loss.annualLoss().isPresent()) {
+        Optional<String> year = HeatLossWords.year(page.audit(), print);
+        if (year.isPresent()) {
             table = table.fact(
                     Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(page.audit())),
-                    print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
+                    year.get());
         }
         page.flow().add(table);
     }

@@ -394,12 +394,10 @@ public record CompareWords(UnitSystem units) {
 
     /** Loss of the year of a whole house, by degree days; empty without them. */
     public Optional<String> year(Audit audit) {
-        OptionalDouble annual = audit.heatLoss().annualLoss();
-        return annual.isPresent()
-                ? Optional.of(units.format(annual.getAsDouble(), Dimension.ENERGY) + " a year"
+        return HeatLossWords.year(audit, new Print(units))
+                .map(year -> year + " a year"
                         + (Unknown.of(audit).none() ? "" : " " + HeatLossWords.PART)
-                        + price(audit.house()).map(each -> " at " + each).orElse(""))
-                : Optional.empty();
+                        + price(audit.house()).map(each -> " at " + each).orElse(""));
     }
 
     /** Of heat, such as "0.12 EUR/kWh", by which all money here is counted; of the unit in which a year's loss stands beside it. */

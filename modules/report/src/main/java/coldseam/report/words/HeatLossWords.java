@@ -6,8 +6,13 @@ import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.audit.engine.Unknown;
+import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Site;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the lines of the heat-loss table are called, and what its sums are of. */
@@ -24,6 +29,18 @@ public final class HeatLossWords {
                         ? "transmission and ventilation"
                         : "transmission alone (no ventilation given)")
                 + (Unknown.of(audit).none() ? "" : ", " + PART);
+    }
+
+    /** What a year takes by degree days, gains left out, as people read an interval; empty without degree days. */
+    public static Optional<String> year(Audit audit, Print print) {
+        HeatLoss loss = audit.heatLoss();
+        Interval rate = loss.total().plus(loss.ventilation().orElse(0));
+        Site site = audit.house().site();
+        OptionalDouble least = site.yearly(rate.lower());
+        OptionalDouble most = site.yearly(rate.upper());
+        return least.isPresent() && most.isPresent()
+                ? Optional.of(print.of(new Interval(least.getAsDouble(), most.getAsDouble()), Dimension.ENERGY))
+                : Optional.empty();
     }
 
     /**

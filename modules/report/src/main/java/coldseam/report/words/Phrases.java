@@ -123,10 +123,20 @@ public record Phrases(UnitSystem units) {
                                                 .cost()
                                                 .map(cost -> ", " + cost.sourced(units))
                                                 .orElse(""))
+                                + dearer(sheet, best)
                                 + elsewhere(sheet, best))
                         .orElseGet(() ->
                                 "the catalogue has nothing better for these layers" + lengths(sheet) + oneSide(sheet))
                 + withheld(sheet);
+    }
+
+    /** Why the best loses more than what was computed, where it does: it is chosen by what is open in it, before heat. */
+    public String dearer(BridgeSheet<?> sheet, BridgeResult best) {
+        return best.psiOrChi(DimensionSystem.EXTERNAL).lower()
+                        > sheet.external().upper()
+                ? "; that is more than what was computed here loses, " + transmittance(sheet, sheet.external())
+                        + ", but less is broken, left unsaid or past a limit in it, which counts before heat"
+                : "";
     }
 
     /** That no frame is where the best of this side and those of the others draw it. */

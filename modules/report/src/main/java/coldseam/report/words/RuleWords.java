@@ -441,7 +441,11 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + " still dry";
                         case WATER ->
                             "name the layer that keeps rain or ground water out in the house file, or add one with its laps"
-                                    + " and flashings";
+                                    + " and flashings"
+                                    + (found.roof()
+                                            ? "; if these are the layers of a ceiling under a cold loft, say insulated-at:"
+                                                    + " ceiling under roof"
+                                            : "");
                     }),
             new RuleWords<>(
                     TemperatureFactorUnderLimitRule.Found.class,

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Subject;
@@ -116,6 +117,28 @@ class FindingWordsTest {
                 SI.what(finding).contains("; psi is 0.400 W/(m·K) in external dimensions, the limit"),
                 SI.what(finding));
         assertTrue(US.what(finding).contains("Btu/(h·ft·°F)"), US.what(finding));
+    }
+
+    /** What breaks nothing goes before what loses less: whoever reads both numbers is told why. */
+    @Test
+    void aBestOptionThatLosesMoreSaysWhyItIsBest() {
+        var corner = Sample.Made.good("corner-good", coldseam.envelope.JunctionKind.OUTSIDE_CORNER);
+        Finding cheap = Sample.audit(
+                        Sample.yaml(), Sample.goodBut(corner.broken().psi(-0.5)))
+                .findings()
+                .getOnly();
+        Finding dear = Sample.audit(
+                        Sample.yaml(), Sample.goodBut(corner.broken().psi(0.4)))
+                .findings()
+                .getOnly();
+        Phrases say = new Phrases(UnitSystem.SI);
+        BridgeSheet<?> cheapSheet = (BridgeSheet<?>) cheap.sheet().orElseThrow();
+        BridgeSheet<?> dearSheet = (BridgeSheet<?>) dear.sheet().orElseThrow();
+        String told = say.dearer(cheapSheet, dearSheet.result());
+        assertTrue(
+                told.startsWith("; that is more than what was computed here loses, psi -0.500 W/(m·K), but less is"),
+                told);
+        assertEquals("", say.dearer(dearSheet, cheapSheet.result()));
     }
 
     /** So that the lengths told add up to the finding's. */
