@@ -25,7 +25,10 @@ class WrittenInTest {
                 "a: 5'6\", b: 12 mm, c: 4 inches | US",
                 "a: [2.9 m, 240 mm] | SI",
                 "a: 9 ft, b: 2.7 m | SI",
-                "a: 70 °F, b: R-30, c: 0, d: 12 | SI"
+                "a: 70 °F, b: R-30, c: 0, d: 12 | SI",
+                "a: 3 m, b: 'room 2' # 9 ft, 3 in, 2 in | SI",
+                "a: [3 ft, 90 cm], b: 'wall 2', c: 20 ft², d: 4 in | US",
+                "a: [9 ft | US"
             })
     void whatMostLengthsAreWrittenIn(String content, UnitSystem units) throws IOException {
         Path file = Files.writeString(
@@ -37,6 +40,6 @@ class WrittenInTest {
     @Test
     void whatCannotBeReadIsInMetres() throws IOException {
         assertEquals(UnitSystem.SI, WrittenIn.of(folder.resolve("none.yaml")));
-        assertEquals(UnitSystem.SI, WrittenIn.of(Files.writeString(folder.resolve("broken.yaml"), "a: [9 ft")));
+        assertEquals(UnitSystem.SI, WrittenIn.of(folder));
     }
 }
