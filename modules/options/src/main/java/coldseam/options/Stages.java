@@ -216,18 +216,31 @@ public final class Stages {
         return house.shell().surfaces().toMap(Surface::name, Surface::outline).toImmutable();
     }
 
-    /** Whether what carries some surface that stays is another, or gone, in the second house. */
+    /** Whether what carries some surface that stays, or an opening of one size in it, is another, or gone, in the second house. */
     private boolean structureDiffers() {
         return second.retrofit()
                 .filter(old -> after.shell()
                         .surfaces()
                         .select(surface -> surface.keepsStructureIn(old))
-                        .flatCollect(surface -> surface.assembly().stream().toList())
-                        .anySatisfy(planned -> Optional.ofNullable(
-                                        first.assemblies().get(planned.name()))
-                                .filter(was -> was.structureGoneFrom(planned).notEmpty())
-                                .isPresent()))
+                        .anySatisfy(surface -> isGone(surface) || isUnderAnother(surface)))
                 .isPresent();
+    }
+
+    private boolean isGone(Surface surface) {
+        return surface.assembly()
+                .flatMap(planned -> Optional.ofNullable(first.assemblies().get(planned.name()))
+                        .filter(was -> was.structureGoneFrom(planned).notEmpty()))
+                .isPresent();
+    }
+
+    /** Whether another lintel is said to be over one of its openings, which is no wider than before. */
+    private boolean isUnderAnother(Surface surface) {
+        return second.openings()
+                .select(surface::holds)
+                .anySatisfy(now -> first.openings()
+                        .anySatisfy(was -> was.name().equals(now.name())
+                                && was.width() == now.width()
+                                && !was.lintel().equals(now.lintel())));
     }
 
     private ImmutableList<Unlike> unlike(Uneven uneven) {
