@@ -1,6 +1,7 @@
 package coldseam.benchmarks;
 
 import coldseam.conduction.Section;
+import coldseam.junctions.hand.Drawn;
 import coldseam.junctions.hand.DrawnSection;
 import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -30,6 +31,6 @@ final class Sections {
 
     /** One by its name. */
     static Section of(String name) {
-        return DrawnSection.load(FOLDER.resolve(name + ".yaml")).section();
+        return ((DrawnSection) Drawn.load(FOLDER.resolve(name + ".yaml"))).section();
     }
 }

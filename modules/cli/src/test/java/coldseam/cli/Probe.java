@@ -9,7 +9,7 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.envelope.shell.fault.ShellException;
 import coldseam.files.FileFaultException;
-import coldseam.junctions.hand.DrawnSection;
+import coldseam.junctions.hand.Drawn;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +29,7 @@ enum Probe {
     SECTION {
         @Override
         void read(Path file) {
-            DrawnSection.load(file);
+            Drawn.load(file);
         }
     },
     DETAIL {

@@ -113,7 +113,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     static ComputedVertices notAsked(ImmutableList<Corner> corners) {
         return new ComputedVertices(
                 Lists.immutable.empty(),
-                corners.collect(corner -> row(Planned.not(corner, Obstacle.NOT_ASKED), Optional.empty())));
+                corners.collect(corner -> row(Planned.not(corner, Obstacle.NOT_ASKED), Answers.none(), Map.of())));
     }
 
     /**
@@ -188,10 +188,6 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 sheet,
                 refused ? misfit.or(() -> Optional.of(Obstacle.NOT_SAID)) : planned.obstacle(),
                 refused ? answers.reasons(planned.setup().get()) : Lists.immutable.empty());
-    }
-
-    private static VertexRow row(Planned planned, Optional<VertexSheet> sheet) {
-        return new VertexRow(planned.corner(), sheet, planned.obstacle(), Lists.immutable.empty());
     }
 
     private static VertexSheet sheet(

@@ -6,20 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
-import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.Surface;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -156,8 +153,7 @@ class AlteredHouseTest {
 
     /** What a house is added up to, apart by all that two parts of it must have in common; build-ups by their thickness. */
     private static Map<String, Double> sums(String text) {
-        House house = HouseFile.read("house.yaml", text.getBytes(StandardCharsets.UTF_8), Optional.empty())
-                .house();
+        House house = Sample.house(text);
         Shell shell = ShellBuilder.build(house);
         Map<String, Double> sums = new TreeMap<>();
         sums.put("volume outside", shell.externalVolume());

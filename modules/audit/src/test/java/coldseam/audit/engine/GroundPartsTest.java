@@ -7,15 +7,12 @@ import coldseam.audit.Note;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
-import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.Surface;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -26,9 +23,7 @@ class GroundPartsTest {
     private static final double ROUND_OFF = 1e-6;
 
     private static House house(String name) throws IOException {
-        return HouseFile.read(
-                        Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"))
-                .house();
+        return Sample.house(text(name));
     }
 
     private static Surface surface(Shell shell, String name) {
@@ -77,7 +72,7 @@ class GroundPartsTest {
                                 "    base: {kind: slab on ground, assembly: slab}",
                                 "    base: {kind: over unheated, assembly: timber floor, faces: store}")
                 + text.substring(text.indexOf("  roof: {form"), text.indexOf("openings:"));
-        House house = house(cold, "");
+        House house = Sample.house(cold);
         Shell shell = ShellBuilder.build(house);
         part(new GroundParts(house, shell).part(surface(shell, "lowest floor")), 5 * 8, 8 + 5 + 5 + 8, 2.4 * 18 / 26);
         assertEquals(26, shell.exposedPerimeter(), ROUND_OFF);
@@ -113,7 +108,7 @@ class GroundPartsTest {
     @Test
     void explicitFloorsAtTwoDepthsAreEachTheirOwn() throws IOException {
         String text = text("hillside");
-        House house = house(text.substring(0, text.indexOf("body:")), """
+        House house = Sample.house(text.substring(0, text.indexOf("body:")) + """
                 body:
                   points:
                     a: [0 m, 0 m, -2.8 m]
@@ -171,13 +166,8 @@ class GroundPartsTest {
                 Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"));
     }
 
-    private static House house(String head, String body) {
-        return HouseFile.read("house.yaml", (head + body).getBytes(StandardCharsets.UTF_8), Optional.empty())
-                .house();
-    }
-
     private static void asIfOutdoors(String text, int walls) {
-        House house = house(text, "");
+        House house = Sample.house(text);
         SurfaceHeats heats = new SurfaceHeats(house, ShellBuilder.build(house), true);
         ImmutableList<SurfaceHeat> buried = heats.compute()
                 .select(each -> each.surface().use() == Body.Use.WALL

@@ -9,7 +9,6 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
-import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.JunctionResult;
@@ -22,7 +21,6 @@ import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A hatch closes a ceiling against the cold loft over it; a skylight stands at the top of a shaft and faces open air. */
 class OverheadOpeningsTest {
@@ -32,10 +30,9 @@ class OverheadOpeningsTest {
 
     /** The room in the roof with both in its collar's ceiling. */
     @BeforeEach
-    void build(@TempDir Path folder) throws IOException {
+    void build() throws IOException {
         Path plain = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "room-in-roof.yaml");
-        Path pierced = folder.resolve("pierced.yaml");
-        Files.writeString(pierced, Files.readString(plain).replace("\njunctions:\n", """
+        house = Sample.house(Files.readString(plain).replace("\njunctions:\n", """
 
                 openings:
                   hatch: {kind: door, surface: collar ceiling, width: 0.6 m, height: 0.8 m, left: 2 m, sill: 0.5 m, transmittance: 0.8 W/(m²·K)}
@@ -43,7 +40,6 @@ class OverheadOpeningsTest {
 
                 junctions:
                 """));
-        house = HouseFile.read(pierced).house();
         shell = ShellBuilder.build(house);
     }
 

@@ -9,7 +9,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import coldseam.envelope.shell.fault.ShellException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -246,7 +246,7 @@ class AnyAngleTest {
     @Tag("slow")
     void heronRowIsTheSameAtEveryAngle() {
         var house =
-                HouseFile.read(Path.of("../../fixtures/houses/heron-row.yaml")).house();
+                HouseFiles.read(Path.of("../../fixtures/houses/heron-row.yaml")).house();
         Body.Storeys body = (Body.Storeys) house.body();
         Map<String, Double> straight = takeOff(ShellBuilder.build(house));
         for (int degrees = 1; degrees < 90; degrees++) {

@@ -12,7 +12,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import coldseam.envelope.shell.fault.ShellException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -57,12 +57,11 @@ class OpeningsTest {
     void bothPartsOfAWallAreMeant() throws IOException {
         String text = Files.readString(
                 Path.of(System.getProperty("coldseam.root"), "fixtures/houses/shapes/cellar-in-a-slope.yaml"));
-        House house = HouseFile.read(
+        House house = HouseFiles.read(
                         "house.yaml",
                         (text
                                         + "openings: {W1: {kind: window, surface: ground floor east wall, width: 1 m, height: 1 m, sill: 1 m, transmittance: 0.9 W/(m²·K)}}\n")
-                                .getBytes(StandardCharsets.UTF_8),
-                        Optional.empty())
+                                .getBytes(StandardCharsets.UTF_8))
                 .house();
         String fault = assertThrows(ShellException.class, () -> ShellBuilder.build(house))
                 .getMessage();

@@ -7,7 +7,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +30,7 @@ class ShapeHousesTest {
 
     private static Shell shell(String name) throws IOException {
         Path file = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml");
-        Shell shell = HouseFile.read(file).shell();
+        Shell shell = HouseFiles.read(file).shell();
         assertEquals(Lists.immutable.empty(), shell.openEdges());
         assertEquals(new Point3(0, 0, 0), shell.areaVectorSum());
         return shell;
@@ -450,7 +450,7 @@ class ShapeHousesTest {
         double floor = -2.4 + 1 - 0.25;
         assertEquals(
                 8 * ((0.1 - 1.8) / 2 + 2.8) - 1.4 * ((left + right) / 2 - floor),
-                area(HouseFile.read(file).shell(), "cellar west wall, below ground"),
+                area(HouseFiles.read(file).shell(), "cellar west wall, below ground"),
                 NODES);
     }
 
@@ -770,7 +770,7 @@ class ShapeHousesTest {
                 .findFirst()
                 .orElseThrow();
         Path other = folder.resolve("house.yaml");
-        return HouseFile.read(Files.writeString(other, text.replace(line.strip(), landing)))
+        return HouseFiles.read(Files.writeString(other, text.replace(line.strip(), landing)))
                 .shell();
     }
 
@@ -836,7 +836,7 @@ class ShapeHousesTest {
                                 "overhang: {assembly: floor over the garage, faces: garage}",
                                 "base: {kind: over unheated, assembly: floor over the garage, faces: garage}")
                         .replaceFirst("(?s)openings:.*?\n\n", ""));
-        Shell shell = HouseFile.read(file).shell();
+        Shell shell = HouseFiles.read(file).shell();
         Surface floor = ShellBuilderTest.surface(shell, "floor under upper floor");
         assertEquals(Body.Use.FLOOR, floor.use());
         assertEquals(Exposure.Kind.UNHEATED, floor.exposure().kind());

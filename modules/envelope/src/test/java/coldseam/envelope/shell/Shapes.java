@@ -1,7 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.House;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -39,7 +39,7 @@ final class Shapes {
                     .fromStream(files.filter(each -> each.toString().endsWith(".yaml")))
                     .toMap(
                             each -> each.getFileName().toString().replace(".yaml", ""),
-                            each -> HouseFile.read(each).house())
+                            each -> HouseFiles.read(each).house())
                     .withMap(RareHouses.all().toMap())
                     .toImmutable();
         } catch (IOException unreadable) {

@@ -8,7 +8,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import coldseam.envelope.shell.fault.ShellException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -295,7 +295,7 @@ class WingAlongTheHouseTest {
                   base: {kind: heated cellar, assembly: slab, depth: 2 m}
                   roof: {form: flat, assembly: slab}
                 """);
-        Shell shell = HouseFile.read(file).shell();
+        Shell shell = HouseFiles.read(file).shell();
         Surface under = shell.surfaces()
                 .detect(surface -> surface.name().equals("cellar south wall, under the floor beside it"));
         // From the cellar floor's underside at -2.22 m to the slab's at 0.18 m.

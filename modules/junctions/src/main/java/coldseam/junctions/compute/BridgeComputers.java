@@ -39,7 +39,6 @@ import coldseam.junctions.point.PointSolution;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
-import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.PathStore;
 import coldseam.junctions.store.SolutionStore;
@@ -73,16 +72,6 @@ public final class BridgeComputers {
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
         return computer(accuracy, Conduction::solve, BodySolver::solve, WeakestPaths::of, Keeping.NOTHING);
-    }
-
-    /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
-    public static BridgeComputer computer(Accuracy accuracy, KeptFolder folder) {
-        return computer(
-                accuracy,
-                new SolutionStore(folder, Conduction::solve),
-                new BodyStore(Optional.of(folder), BodySolver::solve),
-                new PathStore(folder, WeakestPaths::of),
-                Keeping.NOTHING);
     }
 
     /** Measures, and keeps the numbers of what it has solved in a folder, for later runs. */

@@ -12,12 +12,9 @@ import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
 import coldseam.files.Binder;
 import coldseam.files.Faults;
-import coldseam.files.FileFaultException;
 import coldseam.files.Position;
-import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import coldseam.junctions.section.Shapes;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.DoubleList;
@@ -34,18 +31,6 @@ public record DrawnSection(Section section, double unit, FileDrawnSection file) 
 
     /** m; lines as near as this are one, by rounding of corners to the grid of shapes. */
     private static final double ON_THE_OUTLINE = 2e-6;
-
-    /**
-     * Reads the section of a file, YAML or JSON.
-     *
-     * @throws FileFaultException with every fault of the file, or else every fault of what it draws
-     */
-    public static DrawnSection load(Path path) {
-        Faults faults = new Faults();
-        Optional<DrawnSection> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
-        faults.throwIfAny();
-        return loaded.orElseThrow();
-    }
 
     /** Reads a tree; every fault of it and of the section it draws is added, each with its place. */
     public static Optional<DrawnSection> bind(SourceNode node, Faults faults) {

@@ -51,6 +51,10 @@ class DrawnSectionTest {
         return Files.writeString(folder.resolve(name), text);
     }
 
+    private static DrawnSection load(Path path) {
+        return (DrawnSection) Drawn.load(path);
+    }
+
     @Test
     void aDrawingInAnotherUnitOrACoefficientForAResistanceIsRefused() throws IOException {
         assertTrue(
@@ -69,18 +73,16 @@ class DrawnSectionTest {
 
     private String refusal(String text) throws IOException {
         Path file = file("refused.yaml", text);
-        return assertThrows(FileFaultException.class, () -> DrawnSection.load(file))
-                .getMessage();
+        return assertThrows(FileFaultException.class, () -> load(file)).getMessage();
     }
 
     @Test
     void facesThatNoAirTouchesAreListed() throws IOException {
-        DrawnSection cut = DrawnSection.load(file("wall.yaml", WALL));
+        DrawnSection cut = load(file("wall.yaml", WALL));
         assertEquals(2, cut.withoutAir().size());
         cut.withoutAir().forEach(piece -> assertEquals(0.18, width(piece), 1e-5));
         String forgotten = "- {environment: outdoor, path: [[200, 0], [200, 1000]]}";
-        DrawnSection half =
-                DrawnSection.load(file("half.yaml", WALL.replace(forgotten, forgotten.replace("1000]", "400]"))));
+        DrawnSection half = load(file("half.yaml", WALL.replace(forgotten, forgotten.replace("1000]", "400]"))));
         assertEquals(
                 Lists.immutable.of(200.0, 400.0),
                 half.withoutAir()
@@ -88,7 +90,7 @@ class DrawnSectionTest {
                         .select(point -> point.x() < 0.21 && point.y() < 0.41 && point.y() > 0.39)
                         .flatCollect(point -> Lists.immutable.of(
                                 (double) Math.round(1000 * point.x()), (double) Math.round(1000 * point.y()))));
-        DrawnSection rod = DrawnSection.load(file(
+        DrawnSection rod = load(file(
                 "rod.yaml",
                 WALL.replace("lengths: mm", "lengths: mm\naxisymmetric: true")
                         .replace("[200, 0, 380, 1000]", "[0, 0, 380, 1000]")
@@ -103,7 +105,7 @@ class DrawnSectionTest {
 
     @Test
     void readsInItsUnitAndWritesInIt() throws IOException {
-        DrawnSection file = DrawnSection.load(file("wall.yaml", WALL));
+        DrawnSection file = load(file("wall.yaml", WALL));
         assertEquals(
                 0.38,
                 file.section().regions().getFirst().outline().corners().get(1).x(),
@@ -134,7 +136,7 @@ class DrawnSectionTest {
     void tooManyRegionsAreRefusedAtTheirPlace() throws IOException {
         String region = "- {material: brick, conductivity: 0.8, rectangle: [200, 0, 380, 1000]}\n";
         Path file = file("many.yaml", WALL.replace(region, region.repeat(501)));
-        FileFaultException refused = assertThrows(FileFaultException.class, () -> DrawnSection.load(file));
+        FileFaultException refused = assertThrows(FileFaultException.class, () -> load(file));
         assertEquals(1, refused.faults().size());
         String said = refused.faults().getFirst().message();
         assertTrue(said.startsWith(file + ":4:1: ") && said.contains("501") && said.contains("500"), said);
@@ -143,7 +145,7 @@ class DrawnSectionTest {
     /** A layer with an edge has a gap, and most of it lies around that edge, in the file's unit. */
     @Test
     void theGapIsGivenWithItsPlaces() throws IOException {
-        DrawnSection file = DrawnSection.load(file(
+        DrawnSection file = load(file(
                 "edge.yaml",
                 WALL.replace(
                         "environments:",
@@ -160,8 +162,7 @@ class DrawnSectionTest {
 
     @Test
     void axisymmetricAndOtherUnits() throws IOException {
-        Section section = DrawnSection.load(
-                        file("rod.yaml", WALL.replace("lengths: mm", "lengths: cm\naxisymmetric: true")))
+        Section section = load(file("rod.yaml", WALL.replace("lengths: mm", "lengths: cm\naxisymmetric: true")))
                 .section();
         assertEquals(Symmetry.AXISYMMETRIC, section.symmetry());
         assertEquals(
@@ -176,7 +177,7 @@ class DrawnSectionTest {
                  "environments": {"a": {"temperature": 1, "surface-resistance": 0.1}},
                  "boundaries": [{"environment": "a", "path": [[0, 0], [0, 40]], "surface-resistance": 0.2}]}
                 """;
-        Section section = DrawnSection.load(file("s.json", json)).section();
+        Section section = load(file("s.json", json)).section();
         assertEquals(
                 0.254, section.regions().getFirst().outline().corners().get(1).x(), 1e-12);
         assertEquals(0.2, section.boundaries().getFirst().surfaceResistance().orElseThrow());
@@ -217,15 +218,14 @@ class DrawnSectionTest {
                 - {environment: indoor, path: [[0, 0], [%2$.17g, 0]]}
                 - {environment: outdoor, path: [[0, %4$.17g], [%3$.17g, %4$.17g]]}
                 """, unit, 0.4 * scale, slanted * scale, 0.3 * scale, 0.2 * scale, (0.2 + steel) * scale);
-        return Conduction.solve(
-                        DrawnSection.load(file(unit + steel + ".yaml", text)).section(), Accuracy.standard())
+        return Conduction.solve(load(file(unit + steel + ".yaml", text)).section(), Accuracy.standard())
                 .coupling("indoor", "outdoor");
     }
 
     /** Infinite flow between two prescribed sides that meet: null and why, and each side has what it is prescribed. */
     @Test
     void infinityIsNullWithItsReason() {
-        DrawnSection file = DrawnSection.load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
+        DrawnSection file = load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
         Solution solution = Conduction.solve(file.section(), new Accuracy(1e-2, 20_000));
         String json = SectionJson.write(solution, file.unit());
         assertTrue(json.contains("\"lower\": null") && json.contains("\"upper\": null"), json);
@@ -246,7 +246,7 @@ class DrawnSectionTest {
     @Test
     void anEnvironmentThatNothingFaces() throws IOException {
         String corner = Files.readString(Path.of("../../fixtures/sections/corner-insulated-outside.yaml"));
-        DrawnSection file = DrawnSection.load(
+        DrawnSection file = load(
                 file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "") + JUNCTION));
         assertEquals(1, file.section().boundaries().size());
         Solution solution = Conduction.solve(file.section(), Accuracy.standard());
@@ -267,8 +267,7 @@ class DrawnSectionTest {
                         .replace("environment: indoor", "environment: indor")
                         .replace("lengths: mm", "lengths: feet")
                         .replace("rectangle: [200, 0, 380, 1000]", "rectangle: [200, 0, 380]"));
-        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
-                .getMessage();
+        String told = assertThrows(FileFaultException.class, () -> load(bad)).getMessage();
         assertTrue(told.contains("bad.yaml:2:10: lengths is needed; got \"feet\"; allowed: mm, cm, m, in"), told);
         assertTrue(told.contains("bad.yaml:4:35: conductivity is out of range; got -1"), told);
         assertTrue(told.contains("bad.yaml:4:50:"), told);
@@ -295,9 +294,8 @@ class DrawnSectionTest {
                 probes:
                 - {name: far, at: [300, 0]}
                 """);
-        ImmutableList<String> told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
-                .faults()
-                .collect(Fault::message);
+        ImmutableList<String> told =
+                assertThrows(FileFaultException.class, () -> load(bad)).faults().collect(Fault::message);
         ImmutableList<String> starts = Lists.immutable.of(
                 ":5:3: region 2 (foil) at (0.05, 0) m is so thin that nothing of it is left",
                 ":11:3: boundary 2 (outdoor) is not on the outline at (0.1, 0.5) m (both sides are painted)",
@@ -322,7 +320,7 @@ class DrawnSectionTest {
                 boundaries:
                 - {environment: indoor, path: [[0, 0], [1000, 0]]}
                 """);
-        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
+        String told = assertThrows(FileFaultException.class, () -> load(bad))
                 .faults()
                 .getOnly()
                 .message();
@@ -337,7 +335,7 @@ class DrawnSectionTest {
                 WALL.replace(
                         "environments:",
                         "- {material: board, conductivity: 0.03, rectangle: [900, 0, 950, 500]}\nenvironments:"));
-        String told = assertThrows(FileFaultException.class, () -> DrawnSection.load(bad))
+        String told = assertThrows(FileFaultException.class, () -> load(bad))
                 .faults()
                 .getOnly()
                 .message();

@@ -65,7 +65,7 @@ class HandDrawingTest {
     private DrawnSection file(String text) throws IOException {
         Path file = folder.resolve("drawn.yaml");
         Files.writeString(file, text);
-        return DrawnSection.load(file);
+        return (DrawnSection) Drawn.load(file);
     }
 
     private ImmutableList<Fault> faults(String text) throws IOException {

@@ -6,13 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.Samples;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -184,14 +188,22 @@ class PathStoreTest {
     /** Heat flow, surface temperature and path. */
     @Test
     void aComputerKeepsTheWholeJunction() {
-        Accuracy accuracy = new Accuracy(1e-3, 50_000);
         KeptFolder first = KeptFolder.in(folder);
-        JunctionResult cold = BridgeComputers.computer(accuracy, first).compute(DETAIL, SETUP);
+        JunctionResult cold = keeping(first).compute(DETAIL, SETUP);
         KeptFolder second = KeptFolder.in(folder);
-        JunctionResult kept = BridgeComputers.computer(accuracy, second).compute(DETAIL, SETUP);
+        JunctionResult kept = keeping(second).compute(DETAIL, SETUP);
         assertEquals(3, first.added());
         assertEquals(3, second.found());
         assertEquals(0, second.added());
         assertEquals(cold.weakestPath(), kept.weakestPath());
+    }
+
+    private static BridgeComputer keeping(KeptFolder folder) {
+        return BridgeComputers.computer(
+                new Accuracy(1e-3, 50_000),
+                new SolutionStore(folder, Conduction::solve),
+                BodySolver::solve,
+                new PathStore(folder, WeakestPaths::of),
+                Keeping.NOTHING);
     }
 }

@@ -13,7 +13,6 @@ import coldseam.files.Named;
 import coldseam.files.SchemaWriter;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
@@ -30,32 +29,6 @@ public final class HouseFile {
     private HouseFile() {}
 
     /**
-     * Reads a house without knowing the catalogues' details.
-     *
-     * @throws FileFaultException with every fault of the file
-     */
-    public static LoadedHouse read(Path path) {
-        Faults faults = new Faults();
-        return required(
-                SourceDocument.read(path, faults).flatMap(node -> bind(node, Maps.immutable.empty(), faults)), faults);
-    }
-
-    /**
-     * Reads a house from the content of a file.
-     *
-     * @param file its name, for messages
-     * @param content its bytes
-     * @param details that junction choices may name; empty where they are checked later
-     * @throws FileFaultException with every fault of the file
-     */
-    public static LoadedHouse read(String file, byte[] content, Optional<KnownNames> details) {
-        return read(
-                file,
-                content,
-                details.map(each -> Maps.immutable.of("detail", each)).orElse(Maps.immutable.empty()));
-    }
-
-    /**
      * Reads a house from the content of a file.
      *
      * @param file its name, for messages
@@ -67,17 +40,11 @@ public final class HouseFile {
      */
     public static LoadedHouse read(
             String file, byte[] content, KnownNames details, KnownNames points, KnownNames corners) {
-        return read(
-                file, content, Maps.immutable.of("detail", details, "point detail", points, "corner detail", corners));
-    }
-
-    private static LoadedHouse read(String file, byte[] content, ImmutableMap<String, KnownNames> details) {
+        ImmutableMap<String, KnownNames> known =
+                Maps.immutable.of("detail", details, "point detail", points, "corner detail", corners);
         Faults faults = new Faults();
-        return required(
-                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, faults)), faults);
-    }
-
-    private static LoadedHouse required(Optional<LoadedHouse> house, Faults faults) {
+        Optional<LoadedHouse> house =
+                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, known, faults));
         faults.throwIfAny();
         return house.orElseThrow();
     }

@@ -9,7 +9,6 @@ import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -36,7 +35,7 @@ class CostBombsTest {
         byte[] content = text.getBytes(StandardCharsets.UTF_8);
         FileFaultException refused = assertThrows(
                 FileFaultException.class,
-                () -> assertTimeoutPreemptively(HANGS, () -> HouseFile.read("bomb.yaml", content, Optional.empty())));
+                () -> assertTimeoutPreemptively(HANGS, () -> HouseFiles.read("bomb.yaml", content)));
         int said = refused.getMessage().length();
         assertTrue(said < 200_000, () -> said + " characters are said");
         return refused.faults();

@@ -15,7 +15,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
@@ -45,7 +44,7 @@ class FaultyHousesTest {
         byte[] content = Files.readAllBytes(file);
         FileFaultException refused = assertThrows(
                 FileFaultException.class,
-                () -> HouseFile.read(name, content, Optional.of(DETAILS)).shell());
+                () -> HouseFiles.read(name, content, DETAILS).shell());
         Path expected = file.resolveSibling(name.replaceFirst("\\.\\w+$", ".expected"));
         String said = refused.getMessage() + "\n";
         if (Boolean.getBoolean("coldseam.write")) {
@@ -63,7 +62,7 @@ class FaultyHousesTest {
         byte[] content = Files.readAllBytes(file);
         FileFaultException refused = assertThrows(
                 FileFaultException.class,
-                () -> HouseFile.read("f", content, Optional.of(DETAILS)).shell());
+                () -> HouseFiles.read("f", content, DETAILS).shell());
         for (Fault fault : refused.faults()) {
             String allowed = fault.allowed().in(UnitSystem.US);
             boolean toBeWritten = allowed.contains("such as") || allowed.contains(": ");
@@ -77,10 +76,10 @@ class FaultyHousesTest {
         String good = Files.readString(FOLDER.resolve("83-material-of-no-conductivity.yaml"));
         FileFaultException refused = assertThrows(
                 FileFaultException.class,
-                () -> HouseFile.read(
+                () -> HouseFiles.read(
                         "f",
                         good.replace("conductivity: 0 W", "conductivity: 600 W").getBytes(StandardCharsets.UTF_8),
-                        Optional.of(DETAILS)));
+                        DETAILS));
         Fault fault = refused.faults().getFirst();
         assertEquals("600 W/(m·K)", fault.got().in(UnitSystem.US));
         assertEquals(
@@ -108,6 +107,6 @@ class FaultyHousesTest {
     @Test
     void theHouseTheyAreMadeFromIsGood() throws IOException {
         byte[] content = Files.readAllBytes(FOLDER.resolve("good.yaml"));
-        assertDoesNotThrow(() -> HouseFile.read("good.yaml", content, Optional.of(DETAILS)));
+        assertDoesNotThrow(() -> HouseFiles.read("good.yaml", content, DETAILS));
     }
 }

@@ -75,7 +75,7 @@ class HouseFileTest {
 
     private static House read(String... parts) {
         byte[] content = String.join("", parts).getBytes(StandardCharsets.UTF_8);
-        return HouseFile.read("test.yaml", content, Optional.empty()).house();
+        return HouseFiles.read("test.yaml", content).house();
     }
 
     /** Studs of 1 1/2 in every 16 in take 1.5/16, and the plates and openings what is said of them. */
@@ -124,7 +124,7 @@ class HouseFileTest {
     @ValueSource(strings = {"heron-row.yaml", "marsh-bungalow.yaml"})
     void theDemoHousesCloseTheirShell(String name) {
         Shell shell = ShellBuilder.build(
-                HouseFile.read(FIXTURES.resolve("houses").resolve(name)).house());
+                HouseFiles.read(FIXTURES.resolve("houses").resolve(name)).house());
         assertTrue(shell.closed());
     }
 
@@ -152,7 +152,7 @@ class HouseFileTest {
 
     @Test
     void theDemoHouseHasWhatTheAuditIsToShow() {
-        House house = HouseFile.read(FIXTURES.resolve("houses/heron-row.yaml")).house();
+        House house = HouseFiles.read(FIXTURES.resolve("houses/heron-row.yaml")).house();
         var kinds =
                 ShellBuilder.build(house).edges().collect(each -> each.kind()).toSet();
         assertTrue(kinds.containsAllArguments(
@@ -262,7 +262,7 @@ class HouseFileTest {
 
     @Test
     void readsAllAHouseCanSay() {
-        LoadedHouse loaded = HouseFile.read(resource("everything"));
+        LoadedHouse loaded = HouseFiles.read(resource("everything"));
         House house = loaded.house();
         assertEquals(60, house.site().ventilationHeatLoss().orElseThrow());
         assertEquals(1.2, house.site().groundConductivity());
@@ -394,7 +394,7 @@ class HouseFileTest {
 
     @Test
     void readsExplicitSurfaces() {
-        House house = HouseFile.read(resource("wedge")).house();
+        House house = HouseFiles.read(resource("wedge")).house();
         Body.Explicit body = (Body.Explicit) house.body();
         assertEquals(new Point3(4, 0, 3), body.points().get("f"));
         assertEquals(0.15, body.groundLevel(), ROUND_OFF);
@@ -427,7 +427,7 @@ class HouseFileTest {
                 "body:\n  footprint-line: inner face\n  storeys:\n  - {name: floor, height: 2.5 m, walls: wall,"
                         + " footprint: {rectangle: [4 m, 3 m]}}\n",
                 BASE_AND_ROOF);
-        assertEquals(fromYaml, HouseFile.read(file).house());
+        assertEquals(fromYaml, HouseFiles.read(file).house());
     }
 
     @Test
@@ -441,8 +441,8 @@ class HouseFileTest {
                         + " {rectangle: [4 m, 3 m]}}\n" + BASE_AND_ROOF + choice)
                 .getBytes(StandardCharsets.UTF_8);
         KnownNames catalogue = KnownNames.of(Lists.immutable.with("slab-edge-bare"));
-        FileFaultException refused = assertThrows(
-                FileFaultException.class, () -> HouseFile.read("test.yaml", content, Optional.of(catalogue)));
+        FileFaultException refused =
+                assertThrows(FileFaultException.class, () -> HouseFiles.read("test.yaml", content, catalogue));
         assertEquals(
                 "test.yaml:13:32: no detail has this name; got \"mine.yaml\"; allowed: slab-edge-bare; write one of"
                         + " these, or define it",
@@ -450,7 +450,7 @@ class HouseFileTest {
         KnownNames withFiles = catalogue.or(name -> name.endsWith(".yaml"));
         assertEquals(
                 "mine.yaml",
-                HouseFile.read("test.yaml", content, Optional.of(withFiles))
+                HouseFiles.read("test.yaml", content, withFiles)
                         .house()
                         .choices()
                         .getOnly()
@@ -459,7 +459,7 @@ class HouseFileTest {
 
     private static House shipped(String name) throws IOException {
         byte[] content = Files.readAllBytes(FIXTURES.resolve("houses/" + name + ".yaml"));
-        return HouseFile.read(name, content, Optional.empty()).house();
+        return HouseFiles.read(name, content).house();
     }
 
     @Test

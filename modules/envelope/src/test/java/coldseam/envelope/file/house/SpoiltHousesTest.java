@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -98,7 +97,7 @@ class SpoiltHousesTest {
             text = spoiling.of(text);
         }
         try {
-            HouseFile.read("spoilt.yaml", text.getBytes(StandardCharsets.UTF_8), Optional.empty());
+            HouseFiles.read("spoilt.yaml", text.getBytes(StandardCharsets.UTF_8));
         } catch (FileFaultException refused) {
             assertFalse(refused.faults().isEmpty());
             refused.faults().forEach(each -> assertFalse(each.asked().isBlank()));

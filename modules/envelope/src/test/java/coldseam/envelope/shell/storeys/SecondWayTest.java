@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.HouseFiles;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
@@ -38,7 +38,7 @@ class SecondWayTest {
             })
     void everyFacetIsMissedAndSeenTwice(String name) throws IOException {
         Path file = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml");
-        House house = HouseFile.read(file).house();
+        House house = HouseFiles.read(file).house();
         StoreyFacets storeys = new StoreyFacets(house, (Body.Storeys) house.body(), new ShellFaults());
         ImmutableList<Facet> facets = storeys.build().orElseThrow().facets();
         assertTrue(facets.size() > 5);
