@@ -78,6 +78,7 @@ class BoardsInsideTest {
         Path house = OLD.resolve("boards-inside-under-a-terrace.yaml");
         ImmutableList<String> closed = Lists.immutable.of(
                 "Cold corner of 2 × parapet, outside corner",
+                "Cold corner of wall to terrace, terrace edge over a room, outside corner",
                 "Insulation broken at the abutment",
                 "Insulation broken at the floor over an unheated space",
                 "Insulation broken at the parapet",
@@ -85,6 +86,7 @@ class BoardsInsideTest {
                 "Insulation broken at the wall to terrace",
                 "Insulation, air and vapour control broken at the eaves of an insulated roof");
         ImmutableList<String> left = Lists.immutable.of(
+                "Cold corner of intermediate floor, terrace edge over a room, wall to terrace, outside corner",
                 "Insulation broken at the intermediate floor",
                 "Insulation broken at the verge",
                 "Much heat lost at the inside corner");

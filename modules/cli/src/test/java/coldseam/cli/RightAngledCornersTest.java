@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("slow")
 class RightAngledCornersTest {
 
-    /** Those in the ground, at a change of walls, where a floor ends in an inside corner, under a bay. */
+    /** Those in the ground, at a change of walls, where a floor ends in an inside corner, under a bay; and where blocks meet. */
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -30,6 +30,10 @@ class RightAngledCornersTest {
                 "shapes/part-cellar",
                 "shapes/split-level",
                 "shapes/two-wings",
+                "shapes/over-the-garage",
+                "shapes/drained-wall",
+                "old/jettied-frame",
+                "larch-house",
                 "heron-row"
             })
     void eachIsComputed(String house) {

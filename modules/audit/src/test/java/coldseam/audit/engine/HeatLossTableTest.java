@@ -417,6 +417,7 @@ class HeatLossTableTest {
                 null,
                 0.9,
                 new Place(0, 0, 0),
+                Lists.immutable.empty(),
                 Lists.immutable.empty());
     }
 

@@ -216,7 +216,14 @@ public final class Sample {
 
     static VertexResult corner(VertexSetup setup, double factor) {
         return new VertexResult(
-                setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
+                setup,
+                Optional.empty(),
+                Optional.empty(),
+                null,
+                factor,
+                new Place(0, 0, 0),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
     }
 
     /** The same with its seams that touch computed two in one section, which lose a hundredth more than apart. */

@@ -74,7 +74,8 @@ public final class VertexBody {
             return new VertexBody(name, setup, corner, laying);
         }
         try {
-            return new VertexBody(name, setup, Optional.empty(), laying);
+            VertexBody bare = new VertexBody(name, setup, Optional.empty(), laying);
+            return bare.inDoubt().notEmpty() ? new VertexBody(name, setup, corner, laying) : bare;
         } catch (DetailDoesNotFit open) {
             return new VertexBody(name, setup, corner, laying);
         }
@@ -83,6 +84,13 @@ public final class VertexBody {
     /** The corner's own detail that it is built by; empty where the sections say it all. */
     public Optional<VertexResult.Own> corner() {
         return sections.corner.map(CornerBoxes::own);
+    }
+
+    /** Of blocks of its edges that meet where nothing says which goes on, which was taken, in plain words. */
+    ImmutableList<String> inDoubt() {
+        return cells.inDoubt()
+                .collect(each -> "The details leave open whether " + each.taken() + " or " + each.other()
+                        + " goes on here; counted: " + each.taken() + ", which conducts better.");
     }
 
     /** What was simplified, in plain words. */

@@ -2,10 +2,15 @@ package coldseam.junctions.vertex;
 
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.sorted.ImmutableSortedSet;
+import org.eclipse.collections.api.set.sorted.MutableSortedSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.SortedSets;
 
 /**
  * What fills each cell of a vertex's box, from the sections of its edges.
@@ -25,16 +30,30 @@ import org.eclipse.collections.impl.factory.Lists;
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
  * </ol>
  * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
- * two edges of equal walls show two blocks, each runs round the corner as a ring; last, what only one of two edges on the
- * ground has ends where air lies over the ground. Where a rule finds several things, the one that conducts better is there,
+ * two edges of equal walls show two blocks, each runs round the corner as a ring; what only one of two edges on the
+ * ground has ends where air lies over the ground; last, a block that an edge shows goes before those that are only put together
+ * at a face of the box. Where a rule finds several things, the one that conducts better is there,
  * so that a corner is filled as its mirror image is. Where none of this helps, the sections do not say how the corner is
- * built; then a detail of the corner's own may, or else it is refused. Such a detail may also paint over what the sections
- * say, but not where they leave the box.
+ * built; then a detail of the corner's own may. Where there is none, of blocks of several edges the one that conducts best is
+ * taken, and told, since a corner loses no more than so whichever of them goes on; anything else is refused. A detail of the
+ * corner's own may also paint over what the sections say, but not where they leave the box.
  */
 final class VertexCells {
 
     /** m; walls that differ by less are equally thick. */
     private static final double SAME = 1e-6;
+
+    /** Two materials of two edges' blocks that meet: the one taken, which conducts better, and the other. */
+    record Doubt(String taken, String other) implements Comparable<Doubt> {
+
+        private static final Comparator<Doubt> ORDER =
+                Comparator.comparing(Doubt::taken).thenComparing(Doubt::other);
+
+        @Override
+        public int compareTo(Doubt that) {
+            return ORDER.compare(this, that);
+        }
+    }
 
     private final VertexSetup setup;
     private final VertexSections sections;
@@ -43,6 +62,8 @@ final class VertexCells {
     private final boolean[][] open = new boolean[3][2];
     /** Of each axis, what was found of a cell: every cell asks those in line with it. */
     private final Filling[][] votes;
+
+    private final MutableSortedSet<Doubt> inDoubt = SortedSets.mutable.empty();
 
     private int undecided = -1;
 
@@ -124,10 +145,35 @@ final class VertexCells {
             }
             return over.get();
         }
-        return said(cell).or(() -> own(cell, true)).orElseGet(() -> {
+        return said(cell).or(() -> own(cell, true)).or(() -> ofBlocks(cell)).orElseGet(() -> {
             undecided = undecided < 0 ? index(cell) : undecided;
             return Filling.AIR;
         });
+    }
+
+    /** Of several blocks of several edges the one that conducts best: more is never lost than so, whichever goes on. */
+    private Optional<Filling> ofBlocks(int[] cell) {
+        ImmutableList<Filling> blocks = shown(cell);
+        if (blocks.size() < 2) {
+            return Optional.empty();
+        }
+        Filling best = blocks.maxBy(Filling::conductivity);
+        blocks.reject(best::same).forEach(other -> inDoubt.add(new Doubt(best.material(), other.material())));
+        return Optional.of(best);
+    }
+
+    /** The blocks in a cell that edges show; not what is only put together at a face through which no edge leaves. */
+    private ImmutableList<Filling> shown(int[] cell) {
+        return Lists.immutable
+                .of(0, 1, 2)
+                .select(axis -> sections.edge(axis, voting(axis, cell)).isPresent())
+                .collect(axis -> vote(axis, cell))
+                .select(Filling::block);
+    }
+
+    /** The pairs of blocks of which no section says which goes on, so that the better conductor was taken. */
+    ImmutableSortedSet<Doubt> inDoubt() {
+        return inDoubt.toImmutable();
     }
 
     private boolean isSoft(Filling filling) {
@@ -174,7 +220,10 @@ final class VertexCells {
                 .or(() -> ended(votes))
                 .or(() -> beyond(cell, votes, false))
                 .or(() -> ring(cell, votes))
-                .or(() -> beyond(cell, votes, true));
+                .or(() -> beyond(cell, votes, true))
+                .or(() -> Optional.of(shown(cell))
+                        .filter(blocks -> blocks.size() == 1)
+                        .map(ImmutableList::getOnly));
     }
 
     /**
@@ -329,10 +378,10 @@ final class VertexCells {
      * one that conducts better where they are as far out.
      */
     private Optional<Filling> ring(int[] cell, MutableList<Filling> votes) {
-        if (votes.count(Filling::block) != 2) {
+        int other = besideBlocks(cell, votes);
+        if (other < 0) {
             return Optional.empty();
         }
-        int other = votes.detectIndex(each -> !each.block());
         int p = (other + 1) % 3;
         int q = (other + 2) % 3;
         int[] at = new int[3];
@@ -347,10 +396,24 @@ final class VertexCells {
         }
         double farther = sections.middle(p, cell[p]) - sections.middle(q, cell[q]);
         if (Math.abs(farther) <= SAME) {
-            return Optional.of(votes.maxBy(each -> each.block() ? each.conductivity() : 0));
+            return Optional.of(better(votes.get(p), votes.get(q)));
         }
         // The section along one axis sees the distance along the other.
         return Optional.of(votes.get(farther > 0 == (rooms == 1) ? q : p));
+    }
+
+    /**
+     * The axis whose vote is none of two edges' blocks: it shows something else, or a block that no edge shows but the face where
+     * those two go on, as a foundation wall does under a corner; -1 where there are not just two.
+     */
+    private int besideBlocks(int[] cell, MutableList<Filling> votes) {
+        boolean all = votes.allSatisfy(Filling::block);
+        ImmutableList<Integer> others = Lists.immutable
+                .of(0, 1, 2)
+                .select(axis -> all
+                        ? sections.edge(axis, voting(axis, cell)).isEmpty()
+                        : !votes.get(axis).block());
+        return others.size() == 1 ? others.getOnly() : -1;
     }
 
     /** A deck's insulation beside a floor of rooms that bears in higher up, as the deck's own edges both show it. */

@@ -91,6 +91,7 @@ public final class VertexComputer implements VertexComputing {
                 coldest.at(),
                 composed.notes()
                         .newWithAll(heat.map(each -> each.solution().notes()).orElse(surface.notes()))
-                        .distinct());
+                        .distinct(),
+                composed.inDoubt());
     }
 }

@@ -24,6 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param temperatureFactor fRsi (ISO 13788); an estimate
  * @param coldest where it is lowest: m along each axis from where the inner faces meet
  * @param notes what was simplified, in plain words
+ * @param inDoubt where the details leave open which of two materials goes on past the other, which was counted, in plain words
  */
 public record VertexResult(
         VertexSetup setup,
@@ -32,7 +33,8 @@ public record VertexResult(
         BodySolution surface,
         double temperatureFactor,
         Place coldest,
-        ImmutableList<String> notes) {
+        ImmutableList<String> notes,
+        ImmutableList<String> inDoubt) {
 
     /**
      * A corner's own detail with what it is made of.

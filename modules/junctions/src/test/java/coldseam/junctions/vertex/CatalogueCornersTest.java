@@ -1,6 +1,7 @@
 package coldseam.junctions.vertex;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.solid.BodySolver;
 import coldseam.envelope.BridgeKind;
@@ -22,6 +23,7 @@ import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -97,6 +99,8 @@ class CatalogueCornersTest {
                     new Spec("step between heights", 1, false, 2, 0),
                     new Spec("outside corner", 2, true, 0, 1)));
 
+    private static final Shape OVER_A_CRAWL_SPACE = outer("crawl space edge", false);
+
     /** None is refused; and a corner's own detail is asked only where the sections leave the corner open. */
     @ParameterizedTest
     @EnumSource(TypicalBuild.class)
@@ -112,14 +116,50 @@ class CatalogueCornersTest {
                 asked(SHAPES, build, build));
     }
 
-    /** A concrete deck on framed walls, and a joisted one on brick: where a deck's edge runs into a wall. */
+    /**
+     * A concrete deck on framed walls, and a joisted one on brick: where a deck's edge runs into a wall; and a floor over a crawl
+     * space likewise.
+     */
     @ParameterizedTest
     @EnumSource(TypicalBuild.class)
     void eachIsSaidWhereDecksAreOfTheOtherBuild(TypicalBuild walls) {
-        ImmutableList<Shape> meeting = SHAPES.select(each -> each.name().equals("terrace runs into a wall"));
-        assertEquals(
-                Sets.mutable.of("terrace-at-wall-timber-on-kerb"),
-                asked(meeting, walls, TypicalBuild.values()[1 - walls.ordinal()]));
+        ImmutableList<Shape> meeting = SHAPES.select(each -> each.name().equals("terrace runs into a wall"))
+                .newWith(OVER_A_CRAWL_SPACE);
+        assertEquals(Sets.mutable.of("terrace-at-wall-timber-on-kerb"), asked(meeting, walls, other(walls)));
+    }
+
+    private static TypicalBuild other(TypicalBuild build) {
+        return TypicalBuild.values()[1 - build.ordinal()];
+    }
+
+    /** Under brick between joists a course turns the corner, and round the rooms' side of it the board that stands inside it. */
+    @Test
+    void aCourseTurnsTheCornerRoundTheBoardInsideIt() {
+        Detail boards = detail("crawl-space-edge-wall-boards-down");
+        VertexSetup setup = setup(
+                TypicalBuild.MASONRY,
+                TypicalBuild.FRAME,
+                OVER_A_CRAWL_SPACE,
+                Lists.immutable.of(boards, boards, detail("outside-corner-unbroken")));
+        VertexCells cells = new VertexCells(setup, new VertexSections(setup, Optional.empty(), BuiltIn::laid));
+        MutableSet<String> crossing = Sets.mutable.empty();
+        MutableSet<String> inside = Sets.mutable.empty();
+        VertexSections sections = new VertexSections(setup, Optional.empty(), BuiltIn::laid);
+        double under = sections.outside[2] + 0.05;
+        cells.each(cell -> {
+            double x = sections.middle(0, cell[0]);
+            double y = sections.middle(1, cell[1]);
+            if (Math.abs(sections.middle(2, cell[2]) - under) < 0.05 && y < 0) {
+                (x > 0.1 && x < 0.15 ? crossing : inside).add(cells.at(cell).material());
+            }
+        });
+        assertEquals(Sets.mutable.of("structural foam block"), crossing);
+        assertTrue(inside.contains("mineral wool board"), inside.makeString());
+        assertEquals(Sets.immutable.empty(), cells.inDoubt());
+    }
+
+    private static Detail detail(String id) {
+        return CatalogueFile.builtIn().find(id).orElseThrow();
     }
 
     /** The corners' own details that are asked for; none of the corners is refused, and those can be solved. */
@@ -159,8 +199,7 @@ class CatalogueCornersTest {
 
     private static boolean open(VertexSetup setup) {
         try {
-            VertexBody.of("corner", setup, BuiltIn::laid);
-            return false;
+            return VertexBody.of("corner", setup, BuiltIn::laid).inDoubt().notEmpty();
         } catch (DetailDoesNotFit open) {
             return true;
         }

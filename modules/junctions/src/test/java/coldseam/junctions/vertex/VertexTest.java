@@ -33,10 +33,14 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.hand.DrawnChi;
 import coldseam.junctions.plan.HeatInput;
+import coldseam.junctions.section.SectionLayout;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
@@ -616,6 +620,62 @@ class VertexTest {
                         .getFirst()
                         .startsWith("the sections of its edges do not say what fills the corner"),
                 refused.getMessage());
+    }
+
+    /** Kerbs on a deck that cross over walls of two thicknesses: neither detail says which goes on to the corner. */
+    @ParameterizedTest
+    @CsvSource({"softwood, structural foam block", "structural foam block, softwood"})
+    void ofBlocksThatNothingOrdersTheBetterConductorIsTakenAndTold(String one, String other) {
+        VertexSetup setup = kerbs(one, other);
+        VertexSections sections =
+                new VertexSections(setup, Optional.empty(), (detail, edge) -> SectionLayout.of(detail, edge));
+        VertexCells cells = new VertexCells(setup, sections);
+        MutableSet<String> crossing = Sets.mutable.empty();
+        cells.each(cell -> {
+            if (IntStream.range(0, 3)
+                    .allMatch(axis -> sections.middle(axis, cell[axis]) > (axis == 2 ? 0.4 : 0)
+                            && sections.middle(axis, cell[axis]) < (axis == 2 ? 0.5 : 0.18))) {
+                crossing.add(cells.at(cell).material());
+            }
+        });
+        assertEquals(Sets.mutable.of("softwood"), crossing);
+        assertEquals(
+                Lists.immutable.of(
+                        "The details leave open whether softwood or structural foam block goes on here; counted:"
+                                + " softwood, which conducts better."),
+                VertexBody.of("v", setup).inDoubt());
+        assertEquals(
+                Lists.immutable.empty(), VertexBody.of("v", kerbs(one, one)).inDoubt());
+    }
+
+    private static VertexSetup kerbs(String one, String other) {
+        Assembly thick = Samples.assembly(
+                "thick",
+                Samples.layer("brick", 0.8, 240, Role.STRUCTURE),
+                Samples.layer("board", 0.035, 200, Role.INSULATION));
+        return new VertexSetup(
+                1,
+                Lists.immutable.of(
+                        kerb(0, 1, one, WALL),
+                        kerb(1, 0, other, thick),
+                        new EdgeEnd(
+                                2,
+                                false,
+                                0,
+                                1,
+                                corner(),
+                                setup(JunctionKind.OUTSIDE_CORNER, thick, Optional.of(WALL), 90))),
+                true);
+    }
+
+    private static EdgeEnd kerb(int along, int second, String material, Assembly wall) {
+        Detail edge = detail(
+                "terrace edge over a room",
+                "- band: wall\n  to: deck.structure.inside\n  ends: {insulation: deck.outside}\n"
+                        + "- band: deck\n  to: wall.structure.outside\n- block: kerb\n  material: " + material
+                        + "\n  deck: [deck.outside, deck.outside + 100 mm]\n"
+                        + "  wall: [wall.structure.inside, wall.structure.outside]\n");
+        return new EdgeEnd(along, false, 2, second, edge, setup(edge.junction(), DECK, Optional.of(wall), 90));
     }
 
     @Test

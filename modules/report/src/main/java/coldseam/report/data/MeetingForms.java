@@ -149,7 +149,10 @@ final class MeetingForms {
             .with("unknowns", WHOLE, sheet -> solution(sheet).unknowns())
             .with("met", FLAG, sheet -> solution(sheet).met())
             .says("whether the interval is as narrow as asked")
-            .with("notes", TEXTS, sheet -> sheet.result().notes());
+            .with(
+                    "notes",
+                    TEXTS,
+                    sheet -> sheet.result().notes().newWithAll(sheet.result().inDoubt()));
 
     private MeetingForms() {}
 

@@ -88,6 +88,7 @@ final class VertexPages {
                         Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
                         Print.percent(sheet.mouldHumidity())));
         flow.space(4);
+        sheet.result().inDoubt().forEach(flow::small);
         corner.words(flow);
     }
 }
