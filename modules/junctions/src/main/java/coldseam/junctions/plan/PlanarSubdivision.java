@@ -4,6 +4,7 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,21 +12,25 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * What is seen of polygons painted one over another: faces that do not overlap, and the edges between them.
  *
  * <p>All outlines are cut at each other once. What is seen on the two sides of an edge follows from the outlines that run
- * along it and from the polygons its middle lies in, so no place beside it is looked at; edges that are covered fall away. The
- * faces are the circuits of what is left (de Berg, Cheong, van Kreveld, Overmars, Computational Geometry, 3rd edition 2008,
- * section 2.2, from memory), a hole's circuit with the smallest circuit of the same polygon around it.
+ * along it and from the polygons its middle lies in, so no place beside it is looked at; edges that are covered fall away,
+ * and what is left bounds the faces.
  *
  * <p>Cost: for n outlines and e edges, n·e tests of a point against a box, few of them against an outline.
  *
@@ -39,6 +44,8 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
 
     /** m; corners and sides nearer than this are one. */
     private static final double TOUCHING = 3e-7;
+
+    private static final GeometryFactory LINES = new GeometryFactory();
 
     /**
      * A connected part of what is seen of one polygon.
@@ -111,29 +118,22 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         return in;
     }
 
-    /** Cuts, names the sides, walks the circuits. */
+    /** Cuts, names the sides, lets faces be made of what is left. */
     private static final class Builder {
 
         private final ImmutableList<Polygon> outlines;
         private final ImmutableList<Envelope> boxes;
         private final Map<Coordinate, Integer> numbers = new HashMap<>();
         private final List<Coordinate> vertices = new ArrayList<>();
-        private final Map<Long, Cut> cuts = new LinkedHashMap<>();
 
-        /** Half an edge: its twin is at the index with the last bit changed. */
-        private record Half(int from, int to, int painted) {}
+        /** Of each edge, from its lower vertex: for each outline along it, +1 where the polygon lies on its left, else −1. */
+        private final Map<Way, Map<Integer, Integer>> sides = new LinkedHashMap<>();
 
-        /** An edge before its sides are known: for each outline along it, +1 where the polygon lies on its left, else −1. */
-        private static final class Cut {
-            private final int from;
-            private final int to;
-            private final Map<Integer, Integer> sides = new HashMap<>();
+        /** From a vertex to another. */
+        private record Way(int from, int to) {}
 
-            private Cut(int from, int to) {
-                this.from = from;
-                this.to = to;
-            }
-        }
+        /** Half an edge, with what is painted on its left: its twin is at the index with the last bit changed. */
+        private record Half(Way way, int painted) {}
 
         private Builder(ImmutableList<Polygon> outlines) {
             this.outlines = outlines;
@@ -149,82 +149,62 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         private PlanarSubdivision built() {
             cut();
             List<Half> halves = halves();
-            int[] next = next(halves);
-            // 1. Circuits.
-            int[] circuitOf = new int[halves.size()];
-            Arrays.fill(circuitOf, -1);
-            MutableList<ImmutableList<Point>> circuits = Lists.mutable.empty();
-            MutableList<Integer> painted = Lists.mutable.empty();
-            for (int h = 0; h < circuitOf.length; h++) {
-                if (circuitOf[h] < 0) {
-                    MutableList<Point> ring = Lists.mutable.empty();
-                    for (int at = h; circuitOf[at] < 0; at = next[at]) {
-                        circuitOf[at] = circuits.size();
-                        ring.add(point(halves.get(at).from()));
-                    }
-                    circuits.add(ring.toImmutable());
-                    painted.add(halves.get(h).painted());
+            Polygonizer polygonizer = new Polygonizer();
+            Map<Way, Integer> numbered = new HashMap<>();
+            for (int h = 0; h < halves.size(); h++) {
+                Way way = halves.get(h).way();
+                numbered.put(way, h);
+                if (h % 2 == 0) {
+                    polygonizer.add(LINES.createLineString(
+                            new Coordinate[] {vertices.get(way.from()), vertices.get(way.to())}));
                 }
             }
-            // 2. Faces: each outer circuit, with the holes whose nearest one it is.
-            double[] areas = new double[circuits.size()];
-            Arrays.setAll(areas, c -> area(circuits.get(c)));
-            MutableList<Integer> outer = Lists.mutable.empty();
-            for (int c = 0; c < areas.length; c++) {
-                if (painted.get(c) != NOTHING && areas[c] > 0) {
-                    outer.add(c);
+            // The polygonizer goes by hashed sets: rings begin at their first half, and rings and faces come in their
+            // order.
+            MutableList<ImmutableList<ImmutableIntList>> found = Lists.mutable.empty();
+            for (Object each : polygonizer.getPolygons()) {
+                Geometry bounds = ((Geometry) each).getBoundary();
+                MutableList<ImmutableIntList> holes = Lists.mutable.empty();
+                for (int ring = 1; ring < bounds.getNumGeometries(); ring++) {
+                    holes.add(circuit(bounds.getGeometryN(ring), numbered));
                 }
+                holes.sortThisByInt(ImmutableIntList::getFirst);
+                found.add(Lists.immutable
+                        .of(circuit(bounds.getGeometryN(0), numbered))
+                        .newWithAll(holes));
             }
-            outer.sortThisByInt(painted::get);
-            int[] faceOf = new int[areas.length];
+            found.removeIf(rings -> painted(rings, halves) == NOTHING);
+            found.sortThisByInt(rings -> rings.getFirst().getFirst()).sortThisByInt(rings -> painted(rings, halves));
+            int[] faceOf = new int[halves.size()];
             Arrays.fill(faceOf, NOTHING);
-            outer.forEachWithIndex((c, face) -> faceOf[c] = face);
-            MutableList<MutableList<ImmutableList<Point>>> rings = outer.collect(
-                    c -> Lists.mutable.<ImmutableList<Point>>empty().with(circuits.get(c)));
-            for (int c = 0; c < areas.length; c++) {
-                if (painted.get(c) != NOTHING && areas[c] <= 0) {
-                    int around = around(circuits, painted, areas, outer, c);
-                    if (around >= 0) {
-                        faceOf[c] = faceOf[around];
-                        rings.get(faceOf[c]).add(circuits.get(c));
-                    }
-                }
-            }
-            ImmutableList<Face> faces = outer.collectWithIndex((c, face) ->
-                            new Face(painted.get(c), rings.get(face).toImmutable()))
-                    .toImmutable();
+            found.forEachWithIndex((rings, face) -> rings.forEach(ring -> ring.forEach(h -> faceOf[h] = face)));
             MutableList<Edge> edges = Lists.mutable.empty();
-            for (int h = 0; h < circuitOf.length; h += 2) {
-                edges.add(new Edge(
-                        point(halves.get(h).from()),
-                        point(halves.get(h).to()),
-                        faceOf[circuitOf[h]],
-                        faceOf[circuitOf[h + 1]]));
+            for (int h = 0; h < faceOf.length; h += 2) {
+                Way way = halves.get(h).way();
+                edges.add(new Edge(point(way.from()), point(way.to()), faceOf[h], faceOf[h + 1]));
             }
             return new PlanarSubdivision(
-                    faces, edges.reject(edge -> edge.left() == edge.right()).toImmutable());
+                    found.collect(rings -> new Face(
+                                    painted(rings, halves),
+                                    rings.collect(ring -> ring.collect(
+                                            h -> point(halves.get(h).way().from())))))
+                            .toImmutable(),
+                    edges.reject(edge -> edge.left() == edge.right()).toImmutable());
         }
 
-        /** The smallest outer circuit of the same polygon that a hole's circuit lies in; -1 where there is none. */
-        private static int around(
-                MutableList<ImmutableList<Point>> circuits,
-                MutableList<Integer> painted,
-                double[] areas,
-                MutableList<Integer> outer,
-                int hole) {
-            int best = -1;
-            ImmutableList<Point> ring = circuits.get(hole);
-            for (int c : outer) {
-                boolean smaller = best < 0 || areas[c] < areas[best];
-                if (smaller && painted.get(c).equals(painted.get(hole)) && areas[c] > -areas[hole]) {
-                    Point a = ring.getFirst();
-                    Point b = ring.get(1);
-                    if (inside(circuits.get(c), (a.x() + b.x()) / 2, (a.y() + b.y()) / 2)) {
-                        best = c;
-                    }
-                }
+        private static int painted(ImmutableList<ImmutableIntList> rings, List<Half> halves) {
+            return halves.get(rings.getFirst().getFirst()).painted();
+        }
+
+        /** The halves along a ring, the first of them first; the polygonizer's rings have their face on the right. */
+        private ImmutableIntList circuit(Geometry ring, Map<Way, Integer> numbered) {
+            Coordinate[] at = ring.reverse().getCoordinates();
+            MutableList<Integer> halves = Lists.mutable.empty();
+            for (int i = 1; i < at.length; i++) {
+                halves.add(numbered.get(new Way(number(at[i - 1]), number(at[i]))));
             }
-            return best;
+            Collections.rotate(halves, -halves.indexOf(halves.min()));
+            return halves.collectInt(h -> h).toImmutable();
         }
 
         private void cut() {
@@ -285,21 +265,16 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         }
 
         private static Coordinate[] ring(Polygon outline) {
-            List<Coordinate> ring = new ArrayList<>();
-            for (Point corner : outline.corners().newWith(outline.corners().getFirst())) {
-                Coordinate at = new Coordinate(corner.x(), corner.y());
-                if (ring.isEmpty() || !ring.get(ring.size() - 1).equals2D(at)) {
-                    ring.add(at);
-                }
-            }
-            return ring.toArray(new Coordinate[0]);
+            CoordinateList ring = new CoordinateList();
+            outline.corners().forEach(corner -> ring.add(new Coordinate(corner.x(), corner.y()), false));
+            ring.closeRing();
+            return ring.toCoordinateArray();
         }
 
         private void piece(int from, int to, int outline, int turn) {
             if (from != to) {
-                long key = ((long) Math.min(from, to) << 32) | Math.max(from, to);
-                Cut cut = cuts.computeIfAbsent(key, none -> new Cut(Math.min(from, to), Math.max(from, to)));
-                cut.sides.merge(outline, from < to ? turn : -turn, Integer::sum);
+                sides.computeIfAbsent(new Way(Math.min(from, to), Math.max(from, to)), none -> new HashMap<>())
+                        .merge(outline, from < to ? turn : -turn, Integer::sum);
             }
         }
 
@@ -318,26 +293,23 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         /** Edges with different polygons on their two sides, each as two halves that follow one another. */
         private List<Half> halves() {
             List<Half> halves = new ArrayList<>();
-            for (Cut cut : cuts.values()) {
-                Coordinate a = vertices.get(cut.from);
-                Coordinate b = vertices.get(cut.to);
-                double x = (a.x + b.x) / 2;
-                double y = (a.y + b.y) / 2;
-                int left = seen(cut, x, y, 1);
-                int right = seen(cut, x, y, -1);
+            sides.forEach((way, along) -> {
+                Coordinate middle = LineSegment.midPoint(vertices.get(way.from()), vertices.get(way.to()));
+                int left = seen(along, middle, 1);
+                int right = seen(along, middle, -1);
                 if (left != right) {
-                    halves.add(new Half(cut.from, cut.to, left));
-                    halves.add(new Half(cut.to, cut.from, right));
+                    halves.add(new Half(way, left));
+                    halves.add(new Half(new Way(way.to(), way.from()), right));
                 }
-            }
+            });
             return halves;
         }
 
         /** The topmost polygon beside an edge with this middle. */
-        private int seen(Cut cut, double x, double y, int side) {
+        private int seen(Map<Integer, Integer> along, Coordinate at, int side) {
             for (int i = boxes.size() - 1; i >= 0; i--) {
-                int along = cut.sides.getOrDefault(i, 0);
-                if (along == 0 ? contains(i, x, y) : along == side) {
+                int turned = along.getOrDefault(i, 0);
+                if (turned == 0 ? contains(i, at.x, at.y) : turned == side) {
                     return i;
                 }
             }
@@ -347,30 +319,6 @@ public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> e
         private boolean contains(int outline, double x, double y) {
             return boxes.get(outline).contains(x, y)
                     && inside(outlines.get(outline).corners(), x, y);
-        }
-
-        /** For each half, the one after it around the face on its left: at its end, the next clockwise from its twin. */
-        private int[] next(List<Half> halves) {
-            Map<Integer, List<Integer>> leaving = new HashMap<>();
-            for (int h = 0; h < halves.size(); h++) {
-                leaving.computeIfAbsent(halves.get(h).from(), none -> new ArrayList<>())
-                        .add(h);
-            }
-            int[] next = new int[halves.size()];
-            for (List<Integer> star : leaving.values()) {
-                star.sort((g, h) -> Double.compare(angle(halves.get(g)), angle(halves.get(h))));
-                for (int i = 0; i < star.size(); i++) {
-                    int twin = star.get(i) ^ 1;
-                    next[twin] = star.get((i + star.size() - 1) % star.size());
-                }
-            }
-            return next;
-        }
-
-        private double angle(Half half) {
-            Coordinate a = vertices.get(half.from());
-            Coordinate b = vertices.get(half.to());
-            return Math.atan2(b.y - a.y, b.x - a.x);
         }
     }
 }

@@ -161,4 +161,13 @@ class PlanarSubdivisionTest {
                 eaves.faces().get(1).area(),
                 1e-6);
     }
+
+    /** Two holes that meet in a corner, one of them in a corner of what they are in: each is a ring of its own. */
+    @Test
+    void holesThatTouchAreRingsOfTheirOwn() {
+        PlanarSubdivision seen = PlanarSubdivision.of(Lists.immutable.of(
+                Polygon.rectangle(0, 0, 4, 4), polygon(0, 0, 2, 1, 1, 2), Polygon.rectangle(2, 1, 3, 2)));
+        assertEquals(
+                Lists.immutable.of(4, 3, 4), seen.faces().getFirst().rings().collect(ImmutableList::size));
+    }
 }
