@@ -1,10 +1,12 @@
 package coldseam.audit.assumed;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -49,6 +51,23 @@ public final class Materials {
                     && material.vapourResistanceFactor().orElse(0) < KEEPS_GAS
                     && !MaterialLibrary.isBuiltIn(material));
 
+    /** Times as much; what products of one name differ by is less, the usual one taken for all (common practice, no source). */
+    private static final double UNUSUAL = 1.25;
+
+    /**
+     * Those of the house file, or of a layer's declared resistance, that conduct much less than what the built-in list, or a detail
+     * that draws it, has by that name; where it is told what was found, also those that conduct much more: they lost it before.
+     */
+    public static final Assumption<Unlike> UNLIKE = audit -> used(audit)
+            .reject(MaterialLibrary::isBuiltIn)
+            .reject(STILL_AIR.in(audit).newWithAll(GASEOUS.in(audit))::contains)
+            .flatCollect(material -> usual(audit, material)
+                    .filter(usual -> material.conductivity() * UNUSUAL < usual
+                            || material.conductivity() > usual * UNUSUAL
+                                    && audit.found().isPresent())
+                    .map(usual -> Lists.immutable.of(new Unlike(material, usual)))
+                    .orElse(Lists.immutable.empty()));
+
     /** W/(m·K); concretes that span rooms conduct more, by half and more (common practice, no source). */
     private static final double LIGHTER_THAN_CONCRETE = 1;
 
@@ -92,6 +111,13 @@ public final class Materials {
     private Materials() {}
 
     /**
+     * A material that has little of another but its name.
+     *
+     * @param usual W/(m·K), by that name
+     */
+    public record Unlike(Material material, double usual) {}
+
+    /**
      * How many conductivities are generic.
      *
      * @param all how many are in use
@@ -108,6 +134,17 @@ public final class Materials {
                 .reject(Material::isAir)
                 .toSet()
                 .toImmutableSortedListBy(Material::name);
+    }
+
+    /** W/(m·K). */
+    private static Optional<Double> usual(Audit audit, Material material) {
+        return Lists.immutable
+                .<BridgeSheet<?>>ofAll(audit.sheets())
+                .newWithAll(audit.pointSheets())
+                .collect(sheet -> sheet.result().detail().drawing().material(material.name()))
+                .detectOptional(Optional::isPresent)
+                .orElseGet(() -> MaterialLibrary.called(material.name()))
+                .map(Material::conductivity);
     }
 
     private static boolean isOverride(Material material) {

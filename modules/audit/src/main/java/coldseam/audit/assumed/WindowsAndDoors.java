@@ -177,6 +177,23 @@ public final class WindowsAndDoors {
                 .flatCollect(edge -> edge.opening().stream().toList());
     };
 
+    /** The length of a detail that is the height of what spans an opening. */
+    private static final String LINTEL = "lintel";
+
+    /** m; nothing that spans an opening is lower (judgement). */
+    private static final double LOWEST_LINTEL = 0.05;
+
+    /** Heads that the house file has drawn without a lintel or header: the wall itself carries itself over the opening. */
+    public static final Assumption<JunctionRow> NO_LINTEL = audit -> audit.junctions()
+            .select(row -> row.sheet()
+                    .filter(sheet -> sheet.result()
+                            .detail()
+                            .drawing()
+                            .parameters()
+                            .anySatisfy(
+                                    each -> each.given() && each.name().equals(LINTEL) && each.value() < LOWEST_LINTEL))
+                    .isPresent());
+
     private WindowsAndDoors() {}
 
     /**

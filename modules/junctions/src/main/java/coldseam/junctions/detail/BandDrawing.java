@@ -1,6 +1,7 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Statement;
@@ -28,6 +29,11 @@ public record BandDrawing(
         Optional<Angles> angles,
         ImmutableList<Statement> statements)
         implements DetailDrawing {
+
+    @Override
+    public Optional<Material> material(String name) {
+        return terms.material(name);
+    }
 
     @Override
     public ImmutableList<DetailParameter> parameters() {

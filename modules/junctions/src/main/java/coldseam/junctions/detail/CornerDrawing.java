@@ -2,6 +2,7 @@ package coldseam.junctions.detail;
 
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Expression;
@@ -26,6 +27,11 @@ public record CornerDrawing(
         ImmutableMap<JunctionKind, ImmutableSet<String>> meets,
         ImmutableList<Box> boxes)
         implements DetailDrawing {
+
+    @Override
+    public Optional<Material> material(String name) {
+        return terms.material(name);
+    }
 
     @Override
     public ImmutableList<DetailParameter> parameters() {

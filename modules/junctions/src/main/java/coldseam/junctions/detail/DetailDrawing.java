@@ -1,7 +1,9 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
 import coldseam.junctions.language.DetailParameter;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
@@ -17,6 +19,11 @@ public interface DetailDrawing {
     /** Names of what is drawn besides layers; none where the section is drawn by hand. */
     default ImmutableList<String> pieces() {
         return Lists.immutable.empty();
+    }
+
+    /** What it takes a material of this name for where the house says nothing of it; empty where it leaves that to the built-in list. */
+    default Optional<Material> material(String name) {
+        return Optional.empty();
     }
 
     /** Whether it is meant for any build, and not for one alone. */

@@ -1,5 +1,6 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Expression;
@@ -16,6 +17,11 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param drawnRound how the true shape became the drawn one, and what that leaves out; empty where it is drawn as it is
  */
 public record PointDrawing(DrawingTerms terms, ImmutableList<Body> bodies, String drawnRound) implements DetailDrawing {
+
+    @Override
+    public Optional<Material> material(String name) {
+        return terms.material(name);
+    }
 
     @Override
     public ImmutableList<DetailParameter> parameters() {

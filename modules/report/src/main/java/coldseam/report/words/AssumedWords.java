@@ -311,6 +311,9 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
             of(OldParts.LINTELS)
                     .all((rows, say) -> "that lintels in old masonry are of concrete, " + length(rows, say)
                             + " (\"lintel\" of the opening is not said; arches and timber lose less)"),
+            of(WindowsAndDoors.NO_LINTEL)
+                    .all((rows, say) -> "that walls span openings by themselves, " + length(rows, say)
+                            + " (no lintel or header is drawn there)"),
             of(OldParts.JOIST_ENDS)
                     .all((storeys, say) -> "that joists in masonry stay dry and sound under "
                             + quoted(storeys, storey -> storey) + " (no joist end is listed under points)"),
@@ -460,6 +463,10 @@ record AssumedWords<E>(Assumption<E> of, BiFunction<ImmutableList<E>, Phrases, I
                     .each((material, say) -> "that \"" + material.name() + "\" conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY)
                             + ", less than fibres and foams open to air do"),
+            of(Materials.UNLIKE)
+                    .each((unlike, say) -> "that \"" + unlike.material().name() + "\" conducts "
+                            + say.say(unlike.material().conductivity(), CONDUCTIVITY) + " ("
+                            + say.say(unlike.usual(), CONDUCTIVITY) + " are usual)"),
             of(Materials.CARRIES_LIGHTLY)
                     .each((material, say) -> "that \"" + material.name() + "\" carries and conducts "
                             + say.say(material.conductivity(), CONDUCTIVITY) + ", less than "
