@@ -20,6 +20,7 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -86,7 +87,7 @@ final class ChoiceLines {
         }
         lines.addAllIterable(Columns.fold(OF_SERVICES, "# ", "# "));
         lines.add("# points:");
-        missing.forEach(service -> widest(audit, service == Service.VENT_OF_WASTE_PIPES)
+        missing.forEach(service -> through(audit, service)
                 .ifPresent(surface -> PointKind.all()
                         .select(kind -> kind.serves().contains(service))
                         .minByOptional(kind -> kind.serves().size())
@@ -98,15 +99,37 @@ final class ChoiceLines {
                                 "#     ")))));
     }
 
-    /** The roof, or the wall, with the largest area towards the cold: where a service is likely to go through. */
-    private static Optional<Surface> widest(Audit audit, boolean roof) {
+    /**
+     * Where a service is likely to go through: the widest surface of its use, towards the cold; for waste water the widest floor on the
+     * ground, since it mostly leaves under the lowest floor.
+     */
+    private static Optional<Surface> through(Audit audit, Service service) {
+        return switch (service) {
+            case VENT_OF_WASTE_PIPES ->
+                widest(
+                        audit,
+                        surface -> (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.CEILING)
+                                && !isOn(surface, Exposure.Kind.GROUND));
+            case WASTE_WATER ->
+                widest(audit, surface -> surface.use() == Body.Use.FLOOR && isOn(surface, Exposure.Kind.GROUND))
+                        .or(() -> widest(audit, surface -> surface.use() == Body.Use.FLOOR))
+                        .or(() -> widest(audit, ChoiceLines::isWallInTheAir));
+            default -> widest(audit, ChoiceLines::isWallInTheAir);
+        };
+    }
+
+    private static boolean isWallInTheAir(Surface surface) {
+        return surface.use() == Body.Use.WALL && !isOn(surface, Exposure.Kind.GROUND);
+    }
+
+    private static boolean isOn(Surface surface, Exposure.Kind kind) {
+        return surface.exposure().kind() == kind;
+    }
+
+    private static Optional<Surface> widest(Audit audit, Predicate<Surface> among) {
         return audit.shell()
                 .surfaces()
-                .select(surface -> surface.exposure().kind() != Exposure.Kind.PARTY
-                        && surface.exposure().kind() != Exposure.Kind.GROUND
-                        && (roof
-                                ? surface.use() == Body.Use.ROOF || surface.use() == Body.Use.CEILING
-                                : surface.use() == Body.Use.WALL))
+                .select(surface -> !isOn(surface, Exposure.Kind.PARTY) && among.test(surface))
                 .maxByOptional(Surface::externalArea);
     }
 

@@ -29,6 +29,7 @@ import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -59,14 +60,30 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
     /** The verdict, the few numbers that matter, and each finding whole. */
     ImmutableList<String> full() {
         MutableList<String> lines = head();
+        Optional<String> once = words.toldOnce(audit.findings());
+        once.ifPresent(told -> {
+            lines.add("");
+            lines.addAllIterable(Columns.fold(told + " The lines that choose it stand at the end.", "  ", "  "));
+        });
         for (Finding finding : audit.findings()) {
             lines.add("");
-            lines.addAllIterable(
-                    Columns.fold(words.title(finding) + " [" + finding.rule() + "]", number(finding), UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold(numbers(finding), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold("Where: " + words.place(finding), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold(words.what(finding), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold("To do: " + words.toDo(finding), UNDER_NUMBER, UNDER_NUMBER));
+            Optional<FindingWords.Unchosen> unchosen = once.flatMap(told -> words.unchosen(finding));
+            if (unchosen.isPresent()) {
+                lines.addAllIterable(Columns.fold(
+                        words.title(finding) + " [" + finding.rule() + "], " + numbers(finding),
+                        number(finding),
+                        UNDER_NUMBER));
+                under(lines, "Where: ", words.place(finding));
+                under(lines, "Stands in: ", unchosen.get().standIn());
+                under(lines, "Best: ", unchosen.get().best());
+            } else {
+                lines.addAllIterable(Columns.fold(
+                        words.title(finding) + " [" + finding.rule() + "]", number(finding), UNDER_NUMBER));
+                under(lines, "", numbers(finding));
+                under(lines, "Where: ", words.place(finding));
+                under(lines, "", words.what(finding));
+                under(lines, "To do: ", words.toDo(finding));
+            }
         }
         lines.addAllIterable(others());
         lines.addAllIterable(ChoiceLines.of(audit));
@@ -78,6 +95,10 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
                     .forEach(line -> lines.addAllIterable(Columns.fold(line, "  ", UNDER_NUMBER)));
         }
         return lines.toImmutable();
+    }
+
+    private static void under(MutableList<String> lines, String what, String text) {
+        lines.addAllIterable(Columns.fold(what + text, UNDER_NUMBER, UNDER_NUMBER));
     }
 
     /** Where it is told what each option of the catalogue asks for, of seams at fault for which it has nothing better. */
@@ -307,9 +328,9 @@ record VerdictText(Audit audit, UnitSystem units, FindingWords words, Print prin
     private String numbers(Finding finding) {
         MutableList<String> parts = Lists.mutable.of(Words.word(finding.severity()));
         if (finding.subject().length() > 0) {
-            parts.add(print.of(finding.subject().length(), Dimension.LENGTH));
+            parts.add(print.length(finding.subject().length()));
         }
-        finding.loss().ifPresent(loss -> parts.add(print.of(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
+        finding.loss().ifPresent(loss -> parts.add(print.lost(loss) + " lost"));
         finding.moneyPerYear()
                 .ifPresent(money -> parts.add(
                         Print.money(money) + " " + audit.house().prices().currency() + " a year"));

@@ -49,6 +49,8 @@ class ChoiceLinesTest {
         Run open = Run.with(Bench.SHARED, "check", file.toString());
         assertEquals(1, open.code(), open::err);
         assertTrue(open.out().contains("[detail-not-chosen]"), open::out);
+        assertTrue(open.out().contains("nobody chose how they are built"), open::out);
+        assertFalse(open.out().contains("Nobody chose how"), open::out);
         List<String> lines = open.out()
                 .substring(open.out().indexOf("\njunctions:\n") + 1)
                 .lines()
@@ -76,6 +78,7 @@ class ChoiceLinesTest {
         assertTrue(lines.lines().allMatch(each -> each.length() <= Terminal.WIDTH), out);
         String points = lines.substring(lines.indexOf("# points:\n")).replaceAll("(?m)^# ?", "");
         assertTrue(points.contains("vent of waste pipes: {surface: roof, "), points);
+        assertTrue(points.contains("waste water: {surface: lowest floor, "), points);
         Files.writeString(file, house() + lines.substring(0, lines.indexOf("# points:\n")) + points);
         String listed = check(file);
         assertTrue(listed.contains("of it in points"), listed);

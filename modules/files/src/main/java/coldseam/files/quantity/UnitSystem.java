@@ -23,6 +23,9 @@ public enum UnitSystem {
     private static final double WHOLE_MILLIMETRES = 1000;
     private static final double INCH = 0.0254;
 
+    /** m, 100 ft: a length of so much is a sum, which nobody reads off a tape to the sixteenth. */
+    private static final double SUMMED = 1200 * INCH;
+
     /** Of an inch. */
     private static final int MILS = 1000;
 
@@ -300,7 +303,9 @@ public enum UnitSystem {
     }
 
     private static String feetAndInches(double metres, boolean withFeet) {
-        long sixteenths = Math.round(Math.abs(metres) / INCH * SIXTEENTHS);
+        long sixteenths = Math.abs(metres) < SUMMED
+                ? Math.round(Math.abs(metres) / INCH * SIXTEENTHS)
+                : Math.round(Math.abs(metres) / INCH) * SIXTEENTHS;
         if (sixteenths == 0 && Math.round(metres / INCH * MILS) != 0) {
             return Math.round(metres / INCH * MILS) + " mil";
         }

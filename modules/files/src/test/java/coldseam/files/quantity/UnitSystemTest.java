@@ -63,6 +63,8 @@ class UnitSystemTest {
                 "-0.0004 | LENGTH               | -0.4 mm           | -16 mil",
                 "0       | LENGTH               | 0 mm              | 0 in",
                 "2.794   | LENGTH               | 2.79 m            | 9 ft 2 in",
+                "30.477  | LENGTH               | 30.48 m           | 99 ft 11 7/8 in",
+                "186.405 | LENGTH               | 186.40 m          | 611 ft 7 in",
                 "0.24    | LENGTH               | 240 mm            | 9 7/16 in",
                 "0.9144  | LENGTH               | 914.4 mm          | 3 ft",
                 "-0.5    | LENGTH               | -500 mm           | -1 ft 7 11/16 in",

@@ -362,7 +362,7 @@ public final class Cover {
 
     static Rich loss(Finding finding, Print print) {
         return finding.loss()
-                .map(interval -> Rich.of(print.of(interval, Dimension.HEAT_LOSS_COEFFICIENT)))
+                .map(interval -> Rich.of(print.lost(interval)))
                 .orElse(Rich.of("not known").with(Face.ITALIC));
     }
 }

@@ -10,7 +10,9 @@ import coldseam.report.pdf.Listing;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.Print;
+import java.util.Optional;
 
 /** Every finding, the heaviest first. */
 public final class Gaps {
@@ -29,14 +31,20 @@ public final class Gaps {
         flow.body(
                 "Losses are counted against the best option of the catalogue for the same junction. A full disc is a gap, a"
                         + " full square is unknown, an open diamond is a weak spot; the numbers are those of the drawing.");
+        Optional<String> once = page.words().toldOnce(audit.findings());
+        once.ifPresent(flow::body);
         flow.space(6);
         Print print = page.print();
         Listing<Finding> listing = Listing.<Finding>empty()
                 .cell(Table.Column.fixed("", 26), Cover::badge)
-                .rich(Table.Column.share("what and where", 1.6), finding -> what(finding, page.words()))
+                .rich(
+                        Table.Column.share("what and where", 1.6),
+                        finding -> what(finding, page.words(), unchosen(once, finding, page.words())))
                 .rich(
                         Table.Column.share("what to do", 0.9),
-                        finding -> Rich.trade(page.words().toDo(finding)))
+                        finding -> unchosen(once, finding, page.words())
+                                .map(unchosen -> Rich.trade(Phrases.capital(unchosen.best() + ".")))
+                                .orElseGet(() -> Rich.trade(page.words().toDo(finding))))
                 .number(
                         print.head("length", Dimension.LENGTH),
                         42,
@@ -62,13 +70,19 @@ public final class Gaps {
                 .of(audit.findings()));
     }
 
-    private static Rich what(Finding finding, FindingWords words) {
+    private static Optional<FindingWords.Unchosen> unchosen(
+            Optional<String> once, Finding finding, FindingWords words) {
+        return once.flatMap(told -> words.unchosen(finding));
+    }
+
+    private static Rich what(Finding finding, FindingWords words, Optional<FindingWords.Unchosen> unchosen) {
         return Rich.trade(words.title(finding))
                 .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
                 .plus(Rich.of(words.place(finding)).with(Palette.DEEP))
                 .plus(Rich.newLine())
-                .plus(Rich.trade(words.what(finding)))
+                .plus(Rich.trade(unchosen.map(each -> "Stands in: " + each.standIn() + ".")
+                        .orElseGet(() -> words.what(finding))))
                 .plus(Rich.newLine())
                 .plus(Rich.of(finding.sheet()
                                         .map(sheet -> "Sheet " + sheet.id() + " · rule ")

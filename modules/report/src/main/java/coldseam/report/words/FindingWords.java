@@ -7,8 +7,9 @@ import coldseam.audit.PointRow;
 import coldseam.audit.Subject;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
-import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Format;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What is said of a finding, in one system of units; the sentences of each rule stand in {@link RuleWords}. */
@@ -16,6 +17,9 @@ public final class FindingWords {
 
     /** Most places a finding spells out. */
     private static final int MOST_PLACES = 4;
+
+    /** So many findings whose words are the same are told once. */
+    private static final int SEVERAL = 3;
 
     /** m, that the ends of an upright edge may lie apart in plan. */
     private static final double UPRIGHT = 1e-3;
@@ -50,6 +54,32 @@ public final class FindingWords {
                 .collect(breach -> RuleWords.toDo(breach, say))
                 .distinct()
                 .makeString("; "));
+    }
+
+    /**
+     * What is not the same of all seams and points for which nobody chose.
+     *
+     * @param standIn the worst option and what it lets through
+     * @param best the catalogue's best, likewise
+     */
+    public record Unchosen(String standIn, String best) {}
+
+    /** Where several findings are of {@link #unchosen}, what is the same of them, to be told once; empty of fewer. */
+    public Optional<String> toldOnce(ImmutableList<Finding> findings) {
+        int several = findings.count(finding -> unchosen(finding).isPresent());
+        return several < SEVERAL
+                ? Optional.empty()
+                : Optional.of(Format.of(
+                        "Of %d kinds of seams and points nobody chose how they are built. Of each the worst option stands in until a detail"
+                                + " is chosen for it, under junctions or points; beside it stands the catalogue's best.",
+                        several));
+    }
+
+    /** Of a finding that is no more than that nobody chose, with something that stands in. */
+    public Optional<Unchosen> unchosen(Finding finding) {
+        return finding.breaches().size() == 1
+                ? RuleWords.unchosen(finding.breaches().getFirst(), say)
+                : Optional.empty();
     }
 
     /** Where a person can walk to; the first few places spelled out. */
@@ -100,11 +130,7 @@ public final class FindingWords {
 
     private String place(String words, double length, Point3 from, Point3 to) {
         boolean upright = Math.hypot(to.x() - from.x(), to.y() - from.y()) < UPRIGHT;
-        UnitSystem units = say.units();
-        String said = units == UnitSystem.US
-                ? say.say(length, Dimension.LENGTH)
-                : units.number(length, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
-        return words + ", " + said + (upright ? " high" : " long");
+        return words + ", " + new Print(say.units()).length(length) + (upright ? " high" : " long");
     }
 
     private static String sentence(String words) {

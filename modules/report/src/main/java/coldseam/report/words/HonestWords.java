@@ -162,7 +162,11 @@ public record HonestWords(Audit audit, UnitSystem units) {
         InputUncertainty.Input most = inputs.largestFirst().getFirst();
         boolean usual = inputs.inputs().noneSatisfy(InputUncertainty.Input::given);
         var range = inputs.range(audit.heatLoss().total());
-        return Optional.of((Unknown.of(audit).none() ? "" : HeatLossWords.PART + ", ")
+        return Optional.of((Unknown.of(audit).none()
+                        ? ""
+                        : HeatLossWords.PART + ", the "
+                                + new Print(units).of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT)
+                                + " of the table are ")
                 + units.number(range.lower(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " to "
                 + units.number(range.upper(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " "
                 + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each input may be off by "

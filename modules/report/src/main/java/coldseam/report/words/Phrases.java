@@ -112,9 +112,14 @@ public record Phrases(UnitSystem units) {
 
     /** What the catalogue would do instead, as a next step. */
     String better(BridgeSheet<?> sheet) {
+        return (sheet.best().isPresent() ? "the catalogue's best here is " : "") + best(sheet);
+    }
+
+    /** The same, but for what it begins with. */
+    String best(BridgeSheet<?> sheet) {
         return sheet.best()
                         .map(best -> Format.of(
-                                        "the catalogue's best here is \"%s\" (%s)%s, %s%s",
+                                        "\"%s\" (%s)%s, %s%s",
                                         best.detail().name(),
                                         best.detail().id(),
                                         given(best.detail()),
@@ -132,8 +137,9 @@ public record Phrases(UnitSystem units) {
 
     /** Why the best loses more than what was computed, where it does: it is chosen by what is open in it, before heat. */
     public String dearer(BridgeSheet<?> sheet, BridgeResult best) {
-        return best.psiOrChi(DimensionSystem.EXTERNAL).lower()
-                        > sheet.external().upper()
+        Interval other = best.psiOrChi(DimensionSystem.EXTERNAL);
+        boolean readsAsMore = !say(other, sheet.dimension()).equals(say(sheet.external(), sheet.dimension()));
+        return readsAsMore && other.lower() > sheet.external().upper()
                 ? "; that is more than what was computed here loses, " + transmittance(sheet, sheet.external())
                         + ", but less is broken, left unsaid or past a limit in it, which counts before heat"
                 : "";

@@ -15,6 +15,9 @@ import java.math.MathContext;
  */
 public record Print(UnitSystem units) {
 
+    /** In the unit that is printed: the last digit that one seam's loss is read to. */
+    private static final double LEAST_LOSS = 0.01;
+
     /** A number with its unit. */
     public String of(double value, Dimension dimension) {
         return units.format(value, dimension);
@@ -48,6 +51,17 @@ public record Print(UnitSystem units) {
     /** A number in a column that names the unit. */
     public String number(double value, Dimension dimension) {
         return units.number(value, dimension);
+    }
+
+    /** What is lost, as people read it, with its unit; what would read as nothing is told from nothing. */
+    public String lost(Interval loss) {
+        double most = units.value(loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+        if (most <= 0) {
+            return "nothing";
+        }
+        return most < LEAST_LOSS / 2
+                ? "under " + LEAST_LOSS + " " + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
+                : of(loss, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** The length of a run: metres with two digits, or feet and inches. */

@@ -75,6 +75,9 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
         String of(F found, Phrases say);
     }
 
+    /** What the title begins with of what nobody chose; the kind follows. */
+    static final String UNCHOSEN = "no detail chosen: ";
+
     private static String cold(Misplaced layer, Phrases say) {
         String dewPoint = " (the rooms' dew point is " + say.say(layer.dewPoint(), Dimension.TEMPERATURE) + ")";
         return layer.temperature().isPresent()
@@ -171,8 +174,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                                     + ", or keep the rooms drier"),
             new RuleWords<>(
                     DetailNotChosenRule.Found.class,
-                    (found, say) ->
-                            "no detail chosen: " + found.rows().getFirst().kindLabel(),
+                    (found, say) -> UNCHOSEN + found.rows().getFirst().kindLabel(),
                     RuleWords::notChosen,
                     (found, say) -> found.standIn()
                             .map(sheet ->
@@ -607,6 +609,19 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
                         + " is the most that is usually allowed (DIN 4108-3, from memory)";
     }
 
+    /**
+     * Of a seam or point for which nobody chose and something stands in, what is not the same of all of them; empty of any other breach.
+     */
+    static Optional<FindingWords.Unchosen> unchosen(Breach breach, Phrases say) {
+        return breach.evidence() instanceof DetailNotChosenRule.Found found
+                ? found.standIn()
+                        .map(sheet -> new FindingWords.Unchosen(
+                                "\"" + sheet.result().detail().name() + "\", "
+                                        + say.transmittance(sheet, sheet.external()),
+                                say.best(sheet)))
+                : Optional.empty();
+    }
+
     private static String notChosen(DetailNotChosenRule.Found found, Phrases say) {
         boolean many = !(found.rows().getFirst() instanceof JunctionRow)
                 && Math.round(found.rows().sumOfDouble(BridgeRow::size)) > 1;
@@ -630,7 +645,7 @@ record RuleWords<F extends Evidence>(Class<F> found, Wording<F> title, Wording<F
     private static String extent(ImmutableList<BridgeRow> rows, Phrases say) {
         double size = rows.sumOfDouble(BridgeRow::size);
         return rows.getFirst() instanceof JunctionRow
-                ? say.say(size, Dimension.LENGTH)
+                ? new Print(say.units()).length(size)
                 : Math.round(size) + (size == 1 ? " of it" : " of them");
     }
 

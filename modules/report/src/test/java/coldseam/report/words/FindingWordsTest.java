@@ -13,6 +13,7 @@ import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.rules.RuleHouses;
 import coldseam.audit.rules.Rules;
+import coldseam.conduction.Interval;
 import coldseam.files.quantity.UnitSystem;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -139,6 +140,36 @@ class FindingWordsTest {
                 told.startsWith("; that is more than what was computed here loses, psi -0.500 W/(m·K), but less is"),
                 told);
         assertEquals("", say.dearer(dearSheet, cheapSheet.result()));
+        Finding hardly = Sample.audit(
+                        Sample.yaml(), Sample.goodBut(corner.broken().psi(0.4004)))
+                .findings()
+                .getOnly();
+        // "More than" beside two numbers that read the same would be taken for a mistake.
+        assertEquals("", say.dearer(dearSheet, ((BridgeSheet<?>) hardly.sheet().orElseThrow()).result()));
+    }
+
+    /** What is the same of all that nobody chose is told once, and nothing that differs is lost by it. */
+    @Test
+    void whatNobodyChoseIsToldOnceWhereThereIsMuchOfIt() {
+        Finding open = points("hood: {surface: ground floor north wall, kind: duct, number: 3}");
+        FindingWords.Unchosen told = SI.unchosen(open).orElseThrow();
+        assertTrue(told.standIn().startsWith("\"Metal duct in an open gap\", chi "), told.standIn());
+        assertTrue(SI.what(open).contains(told.standIn().replace("\", chi", "\" with chi")), SI.what(open));
+        assertTrue(SI.toDo(open).endsWith("the catalogue's best here is " + told.best() + "."), SI.toDo(open));
+        assertTrue(SI.toldOnce(Lists.immutable.of(open, open)).isEmpty());
+        String once = SI.toldOnce(Lists.immutable.of(open, open, open)).orElseThrow();
+        assertTrue(once.startsWith("Of 3 kinds of seams and points nobody chose"), once);
+        Finding hood = points("hood: {surface: ground floor north wall, detail: duct-in-open-gap, number: 1}");
+        assertTrue(SI.unchosen(hood).isEmpty());
+    }
+
+    /** What would be printed as 0.00 is told from what loses nothing. */
+    @Test
+    void littleThatIsLostIsToldFromNothing() {
+        assertEquals("0.01 W/K", new Print(UnitSystem.SI).lost(Interval.of(0.0051)));
+        assertEquals("under 0.01 W/K", new Print(UnitSystem.SI).lost(Interval.of(0.0049)));
+        assertEquals("under 0.01 Btu/(h·°F)", new Print(UnitSystem.US).lost(Interval.of(0.0025)));
+        assertEquals("nothing", new Print(UnitSystem.SI).lost(Interval.of(0)));
     }
 
     /** So that the lengths told add up to the finding's. */
