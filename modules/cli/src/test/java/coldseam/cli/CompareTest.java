@@ -281,6 +281,29 @@ class CompareTest {
         assertTrue(said.contains("1 other set may be as good and costs 149 EUR less: parapet: cheap;"), run::out);
     }
 
+    /** Cheaper by far, and a gap: it is no set that anybody is advised to build. */
+    @Test
+    void theLeastCostOpensNoGap(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("gap.yaml"), Files.readString(HOUSE).replaceFirst("(?s)\nalternatives:.*", "\n") + """
+                        alternatives:
+                          junctions:
+                            parapet:
+                              kinds: [parapet]
+                              cost: 500 EUR/m
+                              source: a quotation
+                              options:
+                              - {detail: parapet-bare, cost: 5 EUR/m, source: a quotation}
+                        """);
+        String said = Run.of("compare", file.toString()).out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("out, it opens a gap"), said);
+        assertTrue(
+                said.contains(
+                        "chosen: least cost of building and of heat over 30 years, at today's price, that opens no"
+                                + " gap: all as described"),
+                said);
+    }
+
     private static Alternative alternative(String option) {
         return comparison.alternatives().detect(each -> each.option().name().equals(option));
     }

@@ -61,7 +61,7 @@ public record Comparison(
         SURFACE,
         /** The least cost with nothing found. */
         NO_FINDING,
-        /** The least cost of building and of heat over the years of the house file. */
+        /** The least cost of building and of heat over the years of the house file that opens no gap. */
         LEAST_COST,
         /** The least loss, whatever it costs. */
         LEAST_LOSS

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.factory.Sets;
@@ -184,10 +185,17 @@ final class FrontAnswers {
                 .map(choice -> best(choice, asGood));
     }
 
-    /** By the upper bound of what it costs in all, so that no other is proven to cost less. */
+    /**
+     * By the upper bound of what it costs in all, so that no other is proven to cost less; of those that open no gap, which nobody is
+     * advised to build for what it saves.
+     */
     private Answer leastCost(double moneyPerWattPerKelvin) {
         double perMicro = moneyPerWattPerKelvin * house.prices().years() / Combinations.MICRO;
-        Optional<Choice> least = front.choices().minByOptional(choice -> choice.cost() + choice.upper() * perMicro);
+        ToDoubleFunction<Choice> most = choice -> choice.cost() + choice.upper() * perMicro;
+        Optional<Choice> least = front.choices()
+                .toSortedListBy(most::applyAsDouble)
+                .take(MOST_TRIED)
+                .detectOptional(this::opensNoGap);
         return new Answer(
                 Asked.LEAST_COST,
                 OptionalDouble.of(house.prices().years()),
@@ -195,8 +203,13 @@ final class FrontAnswers {
                         choice,
                         front.choices()
                                 .count(other -> other != choice
-                                        && other.cost() + other.lower() * perMicro
-                                                < choice.cost() + choice.upper() * perMicro))));
+                                        && other.cost() + other.lower() * perMicro < most.applyAsDouble(choice)
+                                        && opensNoGap(other)))));
+    }
+
+    private boolean opensNoGap(Choice choice) {
+        return Changes.between(described, audited.apply(combinations.set(choice)))
+                .breaksNothing();
     }
 
     private Best best(Front.Answer found) {

@@ -387,9 +387,16 @@ public record CompareWords(UnitSystem units) {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
+    /** Their titles; what nobody chose is said once for all that follow one another. */
     String titles(ImmutableList<Finding> findings) {
         FindingWords words = new FindingWords(units);
-        return findings.collect(words::title).distinct().makeString(", ");
+        String unchosen = Phrases.capital(RuleWords.UNCHOSEN);
+        ImmutableList<String> titles = findings.collect(words::title).distinct();
+        return titles.collectWithIndex((title, i) ->
+                        i > 0 && title.startsWith(unchosen) && titles.get(i - 1).startsWith(unchosen)
+                                ? title.substring(unchosen.length())
+                                : title)
+                .makeString(", ");
     }
 
     /** Loss of the year of a whole house, by degree days; empty without them. */

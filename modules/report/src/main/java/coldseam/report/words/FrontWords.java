@@ -255,7 +255,10 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
             case TRANSMITTANCE -> least + " with every psi and chi within its limit";
             case SURFACE -> least + " with every seam warm enough inside";
             case NO_FINDING -> least + " with nothing found";
-            case LEAST_COST -> Format.of("least cost of building and of heat over %.0f years, at today's price", limit);
+            case LEAST_COST ->
+                Format.of(
+                        "least cost of building and of heat over %.0f years, at today's price, that opens no gap",
+                        limit);
             case LEAST_LOSS -> "least loss of all";
         };
     }
@@ -266,12 +269,23 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
             return "no set is proven to do it"
                     + (answer.against().isEmpty()
                             ? ""
-                            : "; against it stands as described: " + words().titles(answer.against()));
+                            : "; against it stands "
+                                    + (isFirstToBeHindered(answer)
+                                            ? "as described: " + words().titles(answer.against())
+                                            : "the same"));
         }
         return comparison.priced()
                 ? "nothing costs so little"
                 : "not answered, since " + unpriced().makeString(", ")
                         + (unpriced().size() == 1 ? " has" : " have") + " no cost";
+    }
+
+    /** What stands against several is told of the first of them. */
+    private boolean isFirstToBeHindered(Answer answer) {
+        return comparison
+                .answers()
+                .detect(each -> words().titles(each.against()).equals(words().titles(answer.against())))
+                .equals(answer);
     }
 
     private ImmutableList<String> unpriced() {
