@@ -2,11 +2,13 @@ package coldseam.report.data;
 
 import static coldseam.files.JsonType.NUMBER;
 import static coldseam.files.JsonType.TEXT;
+import static coldseam.files.JsonType.WHOLE;
 import static coldseam.report.data.Types.BOUNDS;
 import static coldseam.report.data.Types.WORD;
 
 import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.OpeningCorners;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.files.JsonForm;
 import coldseam.files.quantity.Dimension;
@@ -79,10 +81,14 @@ final class HeatLossForm {
             .says("their sum is the total");
 
     /** An audit's, with what is told of it. */
-    private record Told(HeatLoss loss, HonestWords honest, InputUncertainty inputs) {
+    private record Told(HeatLoss loss, HonestWords honest, InputUncertainty inputs, OpeningCorners corners) {
 
         static Told of(Audit audit) {
-            return new Told(audit.heatLoss(), new HonestWords(audit, UnitSystem.SI), InputUncertainty.of(audit));
+            return new Told(
+                    audit.heatLoss(),
+                    new HonestWords(audit, UnitSystem.SI),
+                    InputUncertainty.of(audit),
+                    OpeningCorners.of(audit));
         }
     }
 
@@ -103,6 +109,15 @@ final class HeatLossForm {
                     INPUT.list(),
                     told -> told.inputs().largestFirst().collect(each -> new In(told.inputs(), each)))
             .says("each input's effect on H_T, the largest first")
+            .with("openingCorners", WHOLE, told -> told.corners().number())
+            .says("where head, sill or threshold meet the jambs of windows and doors; no sum here has them")
+            .with("openingCornersLapped_W_per_K", BOUNDS, told -> told.corners().lapped())
+            .says("what all would add were each frame lapped by boards, by cases worked out in walls; no bounds")
+            .with(
+                    "openingCornersUnlapped_W_per_K",
+                    BOUNDS,
+                    told -> told.corners().unlapped())
+            .says("the same were none lapped")
             .all(SUMS, Told::loss);
 
     static final coldseam.files.JsonType<Audit> HEAT_LOSS = TOLD.from(Told::of);

@@ -32,7 +32,8 @@ final class VertexPages {
                 + (audit.house().openings().isEmpty()
                         ? ""
                         : " Where head, sill or threshold of a window or door meet its jambs, three planes lose heat as well:"
-                                + " such a corner may be colder than they are."));
+                                + " such a corner may be colder than they are. "
+                                + VertexWords.ofOpenings(audit, page.print().units())));
         flow.space(6);
         register(page);
         audit.vertexSheets().forEach(sheet -> sheet(page, sheet));

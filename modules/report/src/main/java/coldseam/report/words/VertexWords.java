@@ -2,9 +2,12 @@ package coldseam.report.words;
 
 import coldseam.audit.Audit;
 import coldseam.audit.Mould;
+import coldseam.audit.OpeningCorners;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
+import coldseam.conduction.Interval;
+import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
@@ -71,6 +74,20 @@ public final class VertexWords {
                 ? others
                 : others.newWith("those of " + openings + (openings == 1 ? " window or door" : " windows and doors"));
         return left.isEmpty() ? all : all + "; not: " + left.makeString(", ");
+    }
+
+    /** What the corners of windows and doors may add to H_T, of which it has nothing: by cases that were worked out, not by bounds. */
+    public static String ofOpenings(Audit audit, UnitSystem units) {
+        OpeningCorners corners = OpeningCorners.of(audit);
+        return "H_T has nothing of these " + corners.number() + " corners; by " + OpeningCorners.CASES
+                + " cases worked out in walls, they would add " + range(corners.lapped(), units)
+                + " where boards lap every frame, " + range(corners.unlapped(), units)
+                + " where they lap none, the most in bare reveals of concrete.";
+    }
+
+    private static String range(Interval heat, UnitSystem units) {
+        return units.number(heat.lower(), Dimension.HEAT_LOSS_COEFFICIENT) + " to "
+                + units.format(heat.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private static String brief(Obstacle obstacle) {
