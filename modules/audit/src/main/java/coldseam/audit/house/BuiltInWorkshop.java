@@ -74,7 +74,8 @@ public final class BuiltInWorkshop implements Workshop {
 
     @Override
     public KnownNames known(Path houseFile) {
-        return CatalogueFile.names(CatalogueFile.builtIn().ids(JunctionKind.class), folder(houseFile));
+        return CatalogueFile.names(CatalogueFile.builtIn().ids(JunctionKind.class), folder(houseFile))
+                .otherwise("coldseam catalogue --kind lists those of one kind of junction");
     }
 
     @Override

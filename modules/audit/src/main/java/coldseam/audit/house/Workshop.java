@@ -24,15 +24,17 @@ public interface Workshop {
     /** What the points of a house file may name. */
     default KnownNames knownPoints(Path houseFile) {
         return CatalogueFile.names(
-                CatalogueFile.builtIn().ids(PointKind.class),
-                houseFile.toAbsolutePath().getParent());
+                        CatalogueFile.builtIn().ids(PointKind.class),
+                        houseFile.toAbsolutePath().getParent())
+                .otherwise("coldseam catalogue --points lists them");
     }
 
     /** What the corners of a house file may name. */
     default KnownNames knownCorners(Path houseFile) {
         return CatalogueFile.names(
-                CatalogueFile.builtIn().ids(CornerKind.class),
-                houseFile.toAbsolutePath().getParent());
+                        CatalogueFile.builtIn().ids(CornerKind.class),
+                        houseFile.toAbsolutePath().getParent())
+                .otherwise("coldseam catalogue --corners lists them");
     }
 
     /** The catalogue, with the house's own details. */
