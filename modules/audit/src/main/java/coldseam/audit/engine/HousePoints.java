@@ -48,8 +48,7 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
 
     static ImmutableList<HousePoints> of(
             House house, Shell shell, SurfaceHeats heats, ImmutableList<SurfaceHeat> computed) {
-        ImmutableMap<String, Material> materials =
-                house.materials().reject((name, each) -> MaterialLibrary.isBuiltIn(each));
+        ImmutableMap<String, Material> materials = MaterialLibrary.ownOf(house);
         return house.points()
                 .select(points -> surface(points, shell).isPresent())
                 .collect(points -> {

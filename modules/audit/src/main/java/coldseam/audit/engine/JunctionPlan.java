@@ -67,7 +67,7 @@ final class JunctionPlan {
         this.shell = shell;
         this.catalogue = catalogue;
         this.heats = new SurfaceHeats(house, shell, true);
-        this.materials = house.materials().reject((name, each) -> MaterialLibrary.isBuiltIn(each));
+        this.materials = MaterialLibrary.ownOf(house);
     }
 
     /** One for each edge, in the shell's order. */

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.House;
 import coldseam.envelope.Material;
 import coldseam.files.Defines;
 import coldseam.files.Doc;
@@ -14,6 +15,7 @@ import coldseam.files.Words;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /** The built-in generic materials, read from a data file in which each value has its source. */
 public final class MaterialLibrary {
@@ -47,6 +49,11 @@ public final class MaterialLibrary {
     /** Whether it is what the built-in list says of its name. */
     public static boolean isBuiltIn(Material material) {
         return named(material.name()).filter(material::equals).isPresent();
+    }
+
+    /** What a house's file says of materials, by name, where the built-in list does not say the same. */
+    public static ImmutableMap<String, Material> ownOf(House house) {
+        return house.materials().reject((name, each) -> isBuiltIn(each));
     }
 
     /** As its file describes it. */
